@@ -1,0 +1,83 @@
+import { defineFinding, type Measure } from '../finding.ts';
+
+/** How a drawer box and its surroundings disagree. */
+export type BoxClash =
+  | 'wider-than-slides-leave'
+  | 'narrower-than-slides-reach'
+  | 'wider-than-opening'
+  | 'higher-than-opening'
+  | 'lower-than-slides';
+
+/** A drawer box is too wide, too narrow, too high or too low for its opening and its slides. */
+export const drawerBoxDoesNotFit = defineFinding<{
+  readonly clash: BoxClash;
+  /** The drawer's name, or a description when it has none. */
+  readonly drawer: string;
+  /** The size of the box along the axis of the clash. */
+  readonly box: Measure;
+  /** The largest (or, for the two last words of `BoxClash` that say so, smallest) size that works. */
+  readonly limit: Measure;
+  readonly difference: Measure;
+  /** The opening along the same axis. */
+  readonly opening: Measure;
+  /** The slides' name, where there are slides. */
+  readonly slides?: string;
+  /** What each slide takes at its side, or its own height: the figure that makes the limit. */
+  readonly slideTakes?: Measure;
+}>({
+  code: 'drawer-box-does-not-fit',
+  severity: 'error',
+  title: 'A drawer box does not fit its opening or its slides',
+  headline: (facts, say) => {
+    const box = `the box of ${say.name(facts.drawer)} is ${say.length(facts.box)}`;
+    const slides = facts.slides === undefined ? 'the slides' : say.name(facts.slides);
+    const takes = facts.slideTakes === undefined ? '' : ` (${say.length(facts.slideTakes)} at each side)`;
+    const by = say.length(facts.difference);
+    switch (facts.clash) {
+      case 'wider-than-slides-leave':
+        return (
+          `${box} wide, in an opening of ${say.length(facts.opening)} ${slides}${takes} leaves ` +
+          `${say.length(facts.limit)}: ${by} too wide`
+        );
+      case 'narrower-than-slides-reach':
+        return (
+          `${box} wide, in an opening of ${say.length(facts.opening)} ${slides}${takes} reaches ` +
+          `a box of at least ${say.length(facts.limit)}: ${by} too narrow`
+        );
+      case 'wider-than-opening':
+        return `${box} wide, its opening takes at most ${say.length(facts.limit)}: ${by} too wide`;
+      case 'higher-than-opening':
+        return (
+          `${box} high, its opening of ${say.length(facts.opening)} less the free height under and over the box ` +
+          `takes ${say.length(facts.limit)}: ${by} too high`
+        );
+      case 'lower-than-slides':
+        return `${box} high, ${slides} needs sides of at least ${say.length(facts.limit)}: ${by} too low`;
+      default: {
+        const unknown: never = facts.clash;
+        return String(unknown);
+      }
+    }
+  },
+  related: {
+    slides: (values, say) => `${say.name(String(values['slides']))} is chosen here`,
+    opening: (values, say) => `${say.name(String(values['drawer']))} has an opening of ${say.length(values['opening'] as Measure)}`,
+  },
+  mends: {
+    'box-width': (values, say) => `Make the box ${say.length(values['size'] as Measure)} wide`,
+    'box-height': (values, say) => `Make the box ${say.length(values['size'] as Measure)} high`,
+    'use-slides': (values, say) => `Use ${say.name(String(values['slides']))}`,
+    'widen-opening': (values, say) =>
+      `Make ${say.name(String(values['name']))} ${say.length(values['size'] as Measure)}`,
+  },
+  help: `
+A drawer box has to be smaller than its opening by what runs beside, under and over it.
+
+Side-mount slides stand between the box and the case, one at each side. A box that is wider than the opening less both
+slides binds or does not go in; one that is narrower by more than about 1/32" pulls the slides apart, unless they are
+packed out. Write no box width at all and it is computed: the opening less the slides.
+
+A box also has to pass under what is above its opening, and its sides have to be at least as high as the slide that is
+screwed to them.
+`,
+});
