@@ -1,0 +1,8 @@
+/**
+ * The page in the preview panel. It is given pictures by message and shows them; it knows the messages of the protocol
+ * room and nothing of engine, language or extension. Its bundle starts at page.ts.
+ */
+export { isArrow, stepTo } from './part-steps.ts';
+export { patch } from './patch.ts';
+export { PicturePage } from './picture-page.ts';
+export { readSvg } from './safe-svg.ts';

@@ -1,0 +1,120 @@
+import type { PictureFinding } from '@fettle/protocol';
+import { buildSvg } from './build.ts';
+
+/**
+ * Signs of findings and frames of lit parts, laid over the drawing. A sign tells its severity by shape and by the
+ * number it shares with the list below, never by colour alone. Knows nothing of how the drawing is built: it measures
+ * the parts on the screen.
+ */
+
+export type Severity = PictureFinding['severity'];
+
+export const severityWords: Readonly<Record<Severity, string>> = { error: 'Error', warning: 'Warning', note: 'Note' };
+
+/** The outline of a sign around (0, 0), of radius 1: an octagon, a triangle, a circle. */
+function outline(severity: Severity): SVGElement {
+  switch (severity) {
+    case 'error':
+      return buildSvg('polygon', { points: '-.41,-1 .41,-1 1,-.41 1,.41 .41,1 -.41,1 -1,.41 -1,-.41' });
+    case 'warning':
+      return buildSvg('polygon', { points: '0,-1.15 1.25,.95 -1.25,.95' });
+    case 'note':
+      return buildSvg('circle', { r: 1 });
+    default:
+      return severity satisfies never;
+  }
+}
+
+function signShape(severity: Severity, number: number): readonly SVGElement[] {
+  const label = buildSvg('text', { 'text-anchor': 'middle', y: severity === 'warning' ? 0.7 : 0.45 }, String(number));
+  return [outline(severity), label];
+}
+
+/** The same sign for the list of findings, as a small picture of its own. */
+export function signIcon(severity: Severity, number: number): SVGElement {
+  return buildSvg(
+    'svg',
+    { class: `sign ${severity}`, viewBox: '-1.4 -1.4 2.8 2.8', 'aria-hidden': 'true' },
+    ...signShape(severity, number),
+  );
+}
+
+interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Where each part lies, in the drawing's own units; a part that is drawn in several places covers all of them. */
+function measureParts(svg: SVGSVGElement): ReadonlyMap<string, Box> {
+  const toDrawing = svg.getScreenCTM()?.inverse();
+  const boxes = new Map<string, Box>();
+  if (toDrawing === undefined) return boxes;
+  for (const element of svg.querySelectorAll<SVGGraphicsElement>('[data-part]')) {
+    const seen = element.getBoundingClientRect();
+    const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
+    const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
+    const part = element.getAttribute('data-part') ?? '';
+    const before = boxes.get(part);
+    boxes.set(part, {
+      left: Math.min(one.x, before?.left ?? one.x),
+      top: Math.min(one.y, before?.top ?? one.y),
+      right: Math.max(other.x, before?.right ?? other.x),
+      bottom: Math.max(other.y, before?.bottom ?? other.y),
+    });
+  }
+  return boxes;
+}
+
+export interface Marked {
+  readonly findings: readonly PictureFinding[];
+  readonly lit: readonly string[];
+  readonly chosen: string;
+}
+
+/** The overlay for `svg`, which must be on the screen. Signs and frames keep their size at any zoom. */
+export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
+  const boxes = measureParts(svg);
+  const unitsPerPixel = 1 / (svg.getScreenCTM()?.a || 1);
+  const radius = 8 * unitsPerPixel;
+  const overlay = buildSvg('g', { 'data-key': 'overlay', class: 'overlay', 'aria-hidden': 'true' });
+  for (const [part, box] of boxes) {
+    const kinds = [marked.lit.includes(part) ? 'lit' : '', part === marked.chosen ? 'chosen' : ''].filter(Boolean);
+    if (kinds.length === 0) continue;
+    overlay.append(
+      buildSvg('rect', {
+        'data-key': `frame ${part}`,
+        class: `frame ${kinds.join(' ')}`,
+        x: box.left,
+        y: box.top,
+        width: Math.max(0, box.right - box.left),
+        height: Math.max(0, box.bottom - box.top),
+      }),
+    );
+  }
+  const signsOn = new Map<string, number>();
+  marked.findings.forEach((finding, place) => {
+    for (const part of new Set(finding.parts)) {
+      const box = boxes.get(part);
+      if (box === undefined) continue;
+      // Several findings on one part stand side by side, from its upper right corner inwards.
+      const turn = signsOn.get(part) ?? 0;
+      signsOn.set(part, turn + 1);
+      const x = box.right - radius * (1.5 + 2.8 * turn);
+      const y = box.top + radius * 1.5;
+      overlay.append(
+        buildSvg(
+          'g',
+          {
+            'data-key': `sign ${place} ${part}`,
+            class: `sign ${finding.severity}`,
+            transform: `translate(${x} ${y}) scale(${radius})`,
+          },
+          ...signShape(finding.severity, place + 1),
+        ),
+      );
+    }
+  });
+  return overlay;
+}
