@@ -61,7 +61,8 @@ export const drawerBoxDoesNotFit = defineFinding<{
   },
   related: {
     slides: (values, say) => `${say.name(String(values['slides']))} is chosen here`,
-    opening: (values, say) => `${say.name(String(values['drawer']))} has an opening of ${say.length(values['opening'] as Measure)}`,
+    opening: (values, say) =>
+      `${say.name(String(values['drawer']))} has an opening of ${say.length(values['opening'] as Measure)}`,
   },
   mends: {
     'box-width': (values, say) => `Make the box ${say.length(values['size'] as Measure)} wide`,

@@ -21,8 +21,7 @@ export const frontsDoNotAddUp = defineFinding<{
     fixed: (values, say) => `${say.name(String(values['name']))} takes ${say.length(values['size'] as Measure)}`,
   },
   mends: {
-    resize: (values, say) =>
-      `Make ${say.name(String(values['name']))} ${say.length(values['size'] as Measure)}`,
+    resize: (values, say) => `Make ${say.name(String(values['name']))} ${say.length(values['size'] as Measure)}`,
     'let-rest': (values, say) => `Let ${say.name(String(values['name']))} take the rest`,
     spread: (values, say) => `Share the ${say.length(values['difference'] as Measure)} among ${values['count']} fronts`,
   },

@@ -33,7 +33,8 @@ export const sizesNotPositive = defineFinding<{
     return `${subject} comes out ${say.length(facts.size)} ${direction}${why}`;
   },
   related: {
-    total: (values, say) => `the ${String(values['axis'])} there is, ${say.length(values['available'] as Measure)}, follows from here`,
+    total: (values, say) =>
+      `the ${String(values['axis'])} there is, ${say.length(values['available'] as Measure)}, follows from here`,
     fixed: (values, say) => `${say.name(String(values['name']))} takes ${say.length(values['size'] as Measure)}`,
   },
   mends: {

@@ -1,0 +1,192 @@
+import type { Origin } from '@fettle/findings';
+import type { Rational } from '../length/rational.ts';
+import type { Figure } from './figure.ts';
+import type { SlideEntry, Stock } from './shop.ts';
+
+/**
+ * The Design: what the maker asked for, as plain readonly data. Names of stock and hardware are already resolved to
+ * their shop entries; a name that resolves to nothing is absent here and has its finding from the language room.
+ * A part of the text that could not be read is absent, never zero.
+ */
+export interface PieceDesign {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly units: Units;
+  readonly size: OverallSize;
+  readonly carcase: CarcaseDesign;
+  /** Absent while no face is written. */
+  readonly face?: FaceDesign;
+  /** Statements that are understood but not computed yet; shown mildly, never dropped in silence. */
+  readonly unchecked: readonly { readonly words: string; readonly origin: Origin }[];
+}
+
+export interface Units {
+  readonly unit: 'in' | 'mm' | 'cm' | 'ft';
+  /** The finest mark of the maker's ruler, in `unit`; display only, never part of a sum. */
+  readonly ruler: Rational;
+}
+
+export interface OverallSize {
+  readonly origin: Origin;
+  readonly width?: Figure;
+  readonly height?: Figure;
+  readonly depth?: Figure;
+}
+
+export interface Material {
+  readonly stock?: Stock;
+  /** The actual thickness that fits are made to. */
+  readonly thickness: Figure;
+}
+
+export interface CarcaseDesign {
+  readonly origin: Origin;
+  readonly top?: TopDesign;
+  readonly plinth?: PlinthDesign;
+  readonly sides?: PanelDesign;
+  /** `between`: its ends meet the sides' inner faces. `under`: the sides stand on it. */
+  readonly bottom?: PanelDesign & { readonly placement: 'between' | 'under' };
+  readonly stretchers?: StretcherDesign;
+  readonly back?: BackDesign;
+}
+
+export interface PanelDesign extends Material {
+  readonly origin: Origin;
+}
+
+export interface TopDesign extends PanelDesign {
+  /** `over`: lies on the sides. `between`: its ends meet the sides' inner faces. */
+  readonly placement: 'over' | 'between';
+  /** Beyond the carcase; only for a top that lies over the sides. */
+  readonly overhangFront: Figure;
+  /** At each end. */
+  readonly overhangEnds: Figure;
+  readonly overhangBack: Figure;
+}
+
+export interface PlinthDesign extends PanelDesign {
+  readonly height: Figure;
+  /** How far its front stands behind the front of the case. */
+  readonly setBack: Figure;
+}
+
+/** Two rails under the top, front and back, laid flat. */
+export interface StretcherDesign extends PanelDesign {
+  readonly width: Figure;
+}
+
+export interface BackDesign extends PanelDesign {
+  readonly fixing: 'groove' | 'rabbet' | 'applied';
+  /** Depth of groove or rabbet. */
+  readonly depth: Figure;
+  /** From the case's back edge to the back face of the panel. */
+  readonly inset: Figure;
+}
+
+export interface FaceDesign {
+  readonly origin: Origin;
+  readonly fit: FrontFit;
+  readonly root: Cell;
+  /** Stock of all fronts unless one says otherwise. */
+  readonly fronts?: PanelDesign;
+  readonly drawers?: DrawerDesign;
+}
+
+/** How fronts sit. `gap` is the gap around an inset front and between neighbouring fronts. */
+export interface FrontFit {
+  readonly kind: 'inset';
+  readonly gap: Figure;
+}
+
+/** One space of the face. `along` is the direction of its parent: width in a row, height in a stack. */
+export type Cell = GroupCell | OpenCell | FrontCell;
+
+interface CellCommon {
+  /** Unique in the piece and stable while the text around it changes: 'row1/stack2/cards'. */
+  readonly id: string;
+  readonly name?: string;
+  readonly origin: Origin;
+  /** The words to underline when this cell's size is to blame; the whole head when no size is written. */
+  readonly sizeOrigin: Origin;
+  readonly along: SizeAsked;
+  readonly atLeast?: Figure;
+  readonly atMost?: Figure;
+  /** The real opening along the parent's direction; it replaces whatever was asked. */
+  readonly measured?: Figure;
+}
+
+/** What was asked for along the parent's direction. `basis` says which face of it the number means. */
+export type SizeAsked =
+  | { readonly kind: 'fixed'; readonly basis: 'front' | 'opening'; readonly figure: Figure }
+  | { readonly kind: 'share'; readonly weight: Rational }
+  | { readonly kind: 'rest' }
+  /** `step` counts from the first of the graded fronts, which is 0. */
+  | { readonly kind: 'graded'; readonly by: Figure; readonly step: number }
+  | { readonly kind: 'same'; readonly basis: 'front' | 'opening'; readonly as: string; readonly origin: Origin };
+
+export interface GroupCell extends CellCommon {
+  readonly kind: 'row' | 'stack';
+  /** Left to right in a row, top to bottom in a stack. */
+  readonly cells: readonly Cell[];
+  /** `dividers[i]` lies between `cells[i]` and `cells[i + 1]`. */
+  readonly dividers: readonly Divider[];
+}
+
+export interface OpenCell extends CellCommon {
+  readonly kind: 'open';
+  readonly shelves?: ShelfDesign;
+}
+
+export interface FrontCell extends CellCommon {
+  readonly kind: 'front';
+  readonly what: 'drawer' | 'door' | 'false-front';
+  /** A pair of doors has two. */
+  readonly leaves: 1 | 2;
+  readonly hinges?: string;
+  readonly shelves?: ShelfDesign;
+  /** Overrides the face's fronts. */
+  readonly front?: PanelDesign;
+  /** Overrides the face's drawers; only on a drawer. */
+  readonly drawer?: DrawerDesign;
+}
+
+export interface Divider {
+  readonly id: string;
+  readonly origin: Origin;
+  /** `none`: the two spaces meet with nothing between them (thickness zero). */
+  readonly form: 'partition' | 'web-frame' | 'panel' | 'none';
+  readonly material: Material;
+  /** `shown`: seen between two fronts. `behind`: covered, one gap wide between the fronts before it. */
+  readonly mode: 'shown' | 'behind';
+  /** Where a covered divider sits on its gap: its middle, or one of its faces. */
+  readonly anchor: 'centre' | 'start' | 'end';
+  /** Width of the rails of a web frame. */
+  readonly railWidth?: Figure;
+}
+
+export interface ShelfDesign {
+  readonly origin: Origin;
+  readonly count: number;
+  readonly adjustable: boolean;
+  readonly material: Material;
+  /** Taken off the opening's width at each end. */
+  readonly shyEachEnd: Figure;
+}
+
+export interface DrawerDesign {
+  readonly origin: Origin;
+  readonly sides?: PanelDesign;
+  readonly bottom?: PanelDesign;
+  readonly corners: 'dovetail' | 'box-joint' | 'rabbet' | 'butt';
+  readonly slides?: SlideEntry;
+  readonly slidesOrigin?: Origin;
+  /** Free height under and over the box inside its opening. */
+  readonly clearBelow: Figure;
+  readonly clearAbove: Figure;
+  /** Depth of the groove for the bottom, its distance from the lower edge, and what the bottom is left short of both grooves together. */
+  readonly bottomGroove: Figure;
+  readonly bottomShy: Figure;
+  /** A box width the maker fixed by hand; checked against the opening and the slides. */
+  readonly boxWidth?: Figure;
+  readonly boxHeight?: Figure;
+}

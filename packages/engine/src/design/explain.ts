@@ -1,0 +1,99 @@
+import type { Say } from '@fettle/findings';
+import { Rational } from '../length/rational.ts';
+import type { Figure, Operand, Reason } from './figure.ts';
+
+/**
+ * Says in plain words how a figure came about. Words are made only here and only when asked for; how a length is
+ * written is the edge's business and comes in through `say`.
+ */
+
+/** Terms of terms of terms: deeper than this nobody reads on. */
+const DEEPEST = 4;
+const MOST_LINES = 16;
+const MOST_TERMS = 12;
+
+/**
+ * Several lines, the first for the figure itself, the following, indented, for its terms:
+ *
+ *     57" = 58-1/2" (width of the body) − 2 × 3/4" (thickness of the sides)
+ *       58-1/2" (width of the body) = 60" (width of the piece) − 2 × 3/4" (overhang at each end)
+ *         60" (width of the piece): written here
+ *
+ * Never throws; at most 16 lines, whatever the depth of the derivation.
+ */
+export function explain(figure: Figure, say: Say): string {
+  const lines: string[] = [];
+  const told = new Set<Figure>();
+  tell(figure, undefined, 0, say, lines, told);
+  return lines.join('\n');
+}
+
+function tell(
+  figure: Figure,
+  label: string | undefined,
+  depth: number,
+  say: Say,
+  lines: string[],
+  told: Set<Figure>,
+): void {
+  if (lines.length >= MOST_LINES || told.has(figure)) return;
+  told.add(figure);
+  const subject = `${'  '.repeat(depth)}${say.length(figure.length)}${label === undefined ? '' : ` (${label})`}`;
+  const reason = figure.reason;
+  if (reason.kind !== 'derived') {
+    lines.push(`${subject}: ${leafWords(reason, say)}`);
+    return;
+  }
+  const terms = reason.operands.filter((operand) => !operand.figure.length.isZero());
+  lines.push(`${subject}${sumWords(reason.rule, terms, say)}`);
+  if (depth + 1 >= DEEPEST) return;
+  for (const term of terms.slice(0, MOST_TERMS)) tell(term.figure, term.label, depth + 1, say, lines, told);
+}
+
+function sumWords(rule: string, terms: readonly Operand[], say: Say): string {
+  const counted = terms.filter((term) => term.sign !== '');
+  const named = terms.filter((term) => term.sign === '');
+  const first = counted[0];
+  const plain = counted.length === 1 && first !== undefined && first.sign === '+' && first.times === undefined;
+  let words: string;
+  if (first === undefined || plain) {
+    words = `: ${rule}`;
+  } else {
+    words = ` = ${counted.slice(0, MOST_TERMS).map((term, at) => termWords(term, at === 0, say)).join(' ')}`;
+    if (counted.length > MOST_TERMS) words += ` and ${counted.length - MOST_TERMS} more`;
+  }
+  for (const term of named.slice(0, MOST_TERMS)) words += `; ${term.label}: ${say.length(term.figure.length)}`;
+  return words;
+}
+
+function termWords(term: Operand, isFirst: boolean, say: Say): string {
+  const sign = term.sign === '-' ? '− ' : isFirst ? '' : '+ ';
+  return `${sign}${timesWords(term.times)}${say.length(term.figure.length)} (${term.label})`;
+}
+
+function timesWords(times: Operand['times']): string {
+  if (times === undefined) return '';
+  if (typeof times === 'number') return times === 1 ? '' : `${times} × `;
+  if (times.equals(Rational.one)) return '';
+  if (times.isWhole()) return `${times} × `;
+  return times.equals(Rational.of(1, 2)) ? 'half of ' : `${times} of `;
+}
+
+function leafWords(reason: Exclude<Reason, { kind: 'derived' }>, say: Say): string {
+  switch (reason.kind) {
+    case 'given':
+      return 'written here';
+    case 'measured':
+      return reason.planned === undefined
+        ? 'measured'
+        : `measured; ${say.length(reason.planned.length)} was planned`;
+    case 'shop':
+      return `from shop entry ${say.name(reason.entry)}`;
+    case 'assumed':
+      return `assumed: ${reason.because}`;
+    default: {
+      const unknown: never = reason;
+      return String(unknown);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+import type { Finding } from '@fettle/findings';
+import type { Cell, Divider, PieceDesign } from './design/design.ts';
+import type { Figure } from './design/figure.ts';
+import type { Part } from './parts/part.ts';
+
+/** A stretch along one axis. start + size = end exactly. */
+export interface Span {
+  readonly start: Figure;
+  readonly size: Figure;
+  readonly end: Figure;
+}
+
+/**
+ * Axes of a piece: x from its left end to the right as one faces it, y up from the floor, z from its foremost point
+ * to the back. A front view uses x and y.
+ */
+export interface Rectangle {
+  readonly x: Span;
+  readonly y: Span;
+}
+
+export interface LaidCell {
+  readonly cell: Cell;
+  readonly opening: Rectangle;
+  /** The whole front, across both leaves of a pair; absent for groups and open spaces. */
+  readonly front?: Rectangle;
+  /** One for a single front, two for a pair, left first. */
+  readonly leaves: readonly Rectangle[];
+  readonly cells: readonly LaidCell[];
+  readonly dividers: readonly LaidDivider[];
+}
+
+export interface LaidDivider {
+  readonly divider: Divider;
+  readonly at: Rectangle;
+}
+
+export interface CarcaseLayout {
+  /** The whole piece. */
+  readonly outside: { readonly x: Span; readonly y: Span; readonly z: Span };
+  /** Sides, bottom, stretchers, without top overhang and plinth. */
+  readonly body: { readonly x: Span; readonly y: Span; readonly z: Span };
+  /** The space between sides, bottom and what closes the top: where the face is laid out. */
+  readonly face: Rectangle;
+  /** From the front of the body to the front of the back. */
+  readonly inside: { readonly z: Span };
+}
+
+export interface Layout {
+  /** Absent while a size of the piece is missing. */
+  readonly carcase?: CarcaseLayout;
+  /** Absent while the face is missing or its carcase is unknown; holds what could be laid out when some of it failed. */
+  readonly face?: LaidCell;
+}
+
+export interface Evaluation {
+  readonly design: PieceDesign;
+  readonly layout: Layout;
+  readonly parts: readonly Part[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,30 @@
+import type { Origin } from '@fettle/findings';
+import type { Figure } from '../design/figure.ts';
+import type { Stock } from '../design/shop.ts';
+import type { Span } from '../evaluation.ts';
+
+export type PartRole =
+  | 'top' | 'plinth' | 'side' | 'bottom' | 'stretcher' | 'partition' | 'back' | 'divider-rail' | 'divider-panel'
+  | 'door' | 'drawer-front' | 'false-front' | 'drawer-side' | 'drawer-end' | 'drawer-bottom' | 'shelf';
+
+/** One piece of wood, where it stands and how big it is when finished. */
+export interface Part {
+  /** Unique in the piece and stable while the text around it changes. */
+  readonly id: string;
+  /** Short mark for the drawing, the cut list and the wood itself: 'A', 'B1'. */
+  readonly mark: string;
+  /** In the maker's words: 'drawer front "cards"'. */
+  readonly label: string;
+  readonly role: PartRole;
+  readonly stock?: Stock;
+  /** Finished size. `length` is along the grain, or the longest edge where there is no grain. */
+  readonly length: Figure;
+  readonly width: Figure;
+  readonly thickness: Figure;
+  readonly grain: 'x' | 'y' | 'z' | 'none';
+  readonly box: { readonly x: Span; readonly y: Span; readonly z: Span };
+  /** The statement that made it. */
+  readonly origin: Origin;
+  /** The cell it belongs to, if any. */
+  readonly cell?: string;
+}

@@ -1,0 +1,13 @@
+import { defineFinding } from '../finding.ts';
+
+export const braceNotOpened = defineFinding<{ readonly word: string }>({
+  code: 'brace-not-opened',
+  severity: 'error',
+  title: 'A brace that is not opened',
+  headline: (facts) => `what follows '${facts.word}' belongs inside it, and no '{' opens it`,
+  related: {},
+  mends: { open: () => `Open it with '{'` },
+  help: `
+What belongs inside a statement stands between '{' and '}'. Here the '{' is missing.
+`,
+});

@@ -1,0 +1,13 @@
+import { defineFinding } from '../finding.ts';
+
+export const saidTwice = defineFinding<{ readonly words: string }>({
+  code: 'said-twice',
+  severity: 'warning',
+  title: 'Something said twice',
+  headline: (facts) => `'${facts.words}' is said already; only the first one counts`,
+  related: { first: () => 'said first here' },
+  mends: { remove: (values) => `Take out the second '${values['words']}'` },
+  help: `
+One fact is said once. Where it is said again, the first one counts.
+`,
+});

@@ -1,0 +1,14 @@
+import { defineFinding } from '../finding.ts';
+
+export const strayMark = defineFinding<{ readonly mark: string }>({
+  code: 'stray-mark',
+  severity: 'error',
+  title: 'A mark that belongs to nothing',
+  headline: (facts) => `'${facts.mark}' belongs to nothing here`,
+  related: {},
+  mends: { remove: (values) => `Take out '${values['mark']}'` },
+  help: `
+A brace, a sign of arithmetic or some other mark stands where nothing can use it. It was left out when the text was
+read.
+`,
+});

@@ -1,0 +1,18 @@
+import { defineFinding } from '../finding.ts';
+
+export const thicknessNotKnown = defineFinding<{ readonly part: string; readonly stock: string }>({
+  code: 'thickness-not-known',
+  severity: 'error',
+  title: 'A part without a thickness',
+  headline: (facts, say) =>
+    `how thick the ${facts.part} ${facts.part.endsWith('s') ? 'are' : 'is'} is not said` +
+    (facts.stock === ''
+      ? ': no stock is named and no thickness is given'
+      : `: the stock ${say.name(facts.stock)} has no thickness of its own`),
+  related: {},
+  mends: { say: (values) => `Add 'thick ${values['thickness']}'` },
+  help: `
+Sizes are computed from actual thicknesses. A sheet brings its own; solid wood is planed to what the part asks for, so
+the part has to say it: \`thick 3/4\`.
+`,
+});

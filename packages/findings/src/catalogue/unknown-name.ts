@@ -1,0 +1,28 @@
+import { defineFinding } from '../finding.ts';
+
+/** A quoted name that nothing declares. */
+export const unknownName = defineFinding<{
+  readonly name: string;
+  /** 'stock', 'slide', … in the reader's words. */
+  readonly what: string;
+  readonly nearest: string;
+  /** Whether any file is used that could declare it. */
+  readonly known: number;
+}>({
+  code: 'unknown-name',
+  severity: 'error',
+  title: 'A name that nothing declares',
+  headline: (facts, say) =>
+    facts.nearest === ''
+      ? `no ${facts.what} is called ${say.name(facts.name)}; ` +
+        (facts.known === 0
+          ? `no ${facts.what} is declared in this text or in a file it uses`
+          : `${facts.known} others are known`)
+      : `no ${facts.what} is called ${say.name(facts.name)}; did you mean ${say.name(facts.nearest)}?`,
+  related: { nearest: (values, say) => `${say.name(String(values['name']))} is declared here` },
+  mends: { 'use-nearest': (values, say) => `Write ${say.name(String(values['name']))}` },
+  help: `
+A name in quotes stands for something that is declared once: stock and hardware in a shop file, a front in the piece.
+This one is declared nowhere, neither here nor in a file that this text uses. Most often it is a slip of the pen.
+`,
+});

@@ -1,0 +1,25 @@
+import { defineFinding } from '../finding.ts';
+
+/** Words that mean nothing where they stand. */
+export const unknownWord = defineFinding<{
+  readonly words: string;
+  /** The statement or the body they stand in, in the reader's words. */
+  readonly place: string;
+  readonly nearest: string;
+}>({
+  code: 'unknown-word',
+  severity: 'error',
+  title: 'Words that mean nothing here',
+  headline: (facts) =>
+    `'${facts.words}' means nothing in ${facts.place}` +
+    (facts.nearest === '' ? '' : `; did you mean '${facts.nearest}'?`),
+  related: {},
+  mends: {
+    'use-nearest': (values) => `Write '${values['word']}'`,
+    remove: (values) => `Take out '${values['words']}'`,
+  },
+  help: `
+Each statement knows its own words. These are not among them, so nothing was computed from them; everything around them
+was read as if they were not there.
+`,
+});

@@ -1,0 +1,39 @@
+import { defineFinding } from '../finding.ts';
+
+export const valueNotUnderstood = defineFinding<{
+  readonly words: string;
+  readonly wanted: 'length' | 'count' | 'number';
+  readonly problem:
+    | 'length-for-number'
+    | 'not-whole'
+    | 'division-by-zero'
+    | 'area'
+    | 'unknown-name'
+    | 'unreadable'
+    | 'too-large'
+    | 'circle';
+}>({
+  code: 'value-not-understood',
+  severity: 'error',
+  title: 'A value that cannot be used here',
+  headline: (facts) => {
+    const wanted = facts.wanted === 'length' ? 'a length' : facts.wanted === 'count' ? 'a whole number' : 'a number';
+    const why = {
+      'length-for-number': 'it is a length',
+      'not-whole': 'it is not whole',
+      'division-by-zero': 'it divides by zero',
+      area: 'a length times a length is no length',
+      'unknown-name': 'its name stands for no value',
+      unreadable: 'it cannot be read as a number',
+      'too-large': 'it is beyond any size of furniture',
+      circle: 'it is defined by itself',
+    }[facts.problem];
+    return `${wanted} belongs here, and '${facts.words}' is none: ${why}`;
+  },
+  related: {},
+  mends: {},
+  help: `
+A length is written as the trade writes it: \`17-1/2\`, \`3/4"\`, \`19mm\`, \`5'-2-3/8"\`. A count is a whole number. Sums,
+differences, products with a number and quotients are worked out exactly.
+`,
+});

@@ -1,0 +1,81 @@
+import { noun, statement } from './phrase.ts';
+
+/** The case: the box that holds everything. */
+
+const ofStock = {
+  '<stock>': 'The stock it is made of, by its name in the shop file.',
+  'of <stock>': 'The stock it is made of, by its name in the shop file.',
+  'thick <length>': 'Its thickness. A nominal thickness of the stock stands for the actual one.',
+} as const;
+
+const overhang = statement('overhang', 'How far the top stands out beyond the case.', {
+  phrases: {
+    '<length> at front': 'Beyond the front of the case.',
+    '<length> at ends': 'Beyond each end.',
+    '<length> at back': 'Beyond the back.',
+  },
+});
+const slotted = statement('slotted', 'Screw holes as slots, so that a solid top can move.', {
+  checked: false,
+  phrases: { behind: { later: 'Fixed along the front, free to move towards the back.' } },
+});
+const topBody = noun('top', 'The top.', [overhang, slotted]);
+
+export const top = statement('top', 'The top of the piece.', {
+  outlined: true,
+  phrases: {
+    ...ofStock,
+    'over sides': 'It lies on the sides and may stand out beyond them.',
+    'between sides': 'Its ends meet the inner faces of the sides.',
+  },
+  body: () => topBody,
+});
+export const plinth = statement('plinth', 'The base the case stands on.', {
+  outlined: true,
+  phrases: {
+    ...ofStock,
+    '<length> high': 'Height of the plinth.',
+    'set back <length>': 'How far its front stands behind the front of the case.',
+  },
+});
+export const sides = statement('sides', 'The two sides of the case.', { outlined: true, phrases: ofStock });
+export const bottom = statement('bottom', 'The bottom of the case.', {
+  outlined: true,
+  phrases: {
+    ...ofStock,
+    'between sides': 'Its ends meet the inner faces of the sides.',
+    'under sides': 'The sides stand on it.',
+  },
+});
+export const stretchers = statement('stretchers', 'Two rails, front and back, laid flat under the top.', {
+  outlined: true,
+  phrases: { ...ofStock, '<length> wide': 'Width of each rail.', 'under top': 'They lie directly under the top.' },
+});
+export const back = statement('back', 'The back of the case.', {
+  outlined: true,
+  phrases: {
+    ...ofStock,
+    'in groove <length> deep': 'It sits in a groove of this depth.',
+    'in rabbet <length> deep': 'It sits in a rabbet of this depth at the back edge.',
+    applied: 'It lies on the back edges of the case.',
+    '<length> in from back edge': 'From the back edge of the case to the back face of the panel.',
+  },
+});
+export const join = statement('join', 'How the panels of the case are joined.', {
+  checked: false,
+  phrases: { 'dado <length> deep': { later: 'In dadoes of this depth.' } },
+});
+
+export const carcaseNoun = noun('case', 'The carcase: what holds everything.', [
+  top,
+  plinth,
+  sides,
+  bottom,
+  stretchers,
+  back,
+  join,
+]);
+export const carcase = statement('case', 'The carcase: top, sides, bottom, back and what they stand on.', {
+  outlined: true,
+  body: () => carcaseNoun,
+});

@@ -1,0 +1,188 @@
+import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
+
+/** The face: fronts and openings, in rows from left to right and in stacks from top to bottom. */
+
+const fromStock = {
+  '<stock>': 'The stock it is made of, by its name in the shop file.',
+  'of <stock>': 'The stock it is made of, by its name in the shop file.',
+  'thick <length>': 'Its thickness. A nominal thickness of the stock stands for the actual one.',
+} as const;
+
+/** How much of its row or stack a space takes. In a row the number is a width, in a stack a height. */
+const sizePhrases = {
+  'front <length> high': 'Height of the front itself.',
+  'front <length> wide': 'Width of the front itself.',
+  'opening <length> high': 'Height of the opening in the case.',
+  'opening <length> wide': 'Width of the opening in the case.',
+  'share <number>': 'A share of what is left: share 2 gets twice what share 1 gets.',
+  rest: 'Whatever is left.',
+  'same as <cell>': 'As large as another.',
+  'same front as <cell>': 'Its front is as large as the front of another.',
+  'same opening as <cell>': 'Its opening is as large as the opening of another.',
+  'at least <length>': 'Never smaller than this.',
+  'at most <length>': 'Never larger than this.',
+  'measured opening <length> high': 'The real opening, measured; it replaces the planned one.',
+  'measured opening <length> wide': 'The real opening, measured; it replaces the planned one.',
+} as const;
+
+const shelves = statement('shelves', 'Shelves inside this opening.', {
+  phrases: {
+    '<count> adjustable': 'So many, on pins.',
+    '<count> fixed': 'So many, fixed.',
+    'of <stock>': 'The stock they are made of.',
+    'thick <length>': 'Their thickness.',
+  },
+});
+const holds = statement('holds', 'What must fit in here.', {
+  checked: false,
+  phrases: { '<count> <thing>': { later: 'So many of that thing.' }, '<thing>': { later: 'That thing.' } },
+});
+const hinges = statement('hinges', 'The hinges of this door.', {
+  checked: false,
+  phrases: { '<hinge>': { later: 'By their name in the shop file.' } },
+});
+const pair = statement('pair', 'Two doors that meet in the middle.');
+const single = statement('single', 'One door.');
+const ownFront = statement('fronts', 'The stock of this front, where it differs from the others.', {
+  phrases: fromStock,
+});
+const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hinges, shelves, holds, ownFront]);
+const openBody = noun('open', 'An open space.', [shelves, holds]);
+
+const boxSides = statement('sides', 'The sides of the drawer box, and its front and back.', { phrases: fromStock });
+const boxBottom = statement('bottom', 'The bottom of the drawer box.', { phrases: fromStock });
+const corners = statement('corners', 'The corner joint of the drawer box.', {
+  phrases: {
+    dovetail: 'Front and back run the full width of the box.',
+    'box-joint': 'Front and back run the full width of the box.',
+    rabbet: 'Front and back sit in rabbets of the sides.',
+    butt: 'Front and back stand between the sides.',
+  },
+});
+const slides = statement('slides', 'The slides that carry the drawer.', {
+  phrases: { '<slide>': 'By their name in the shop file.' },
+});
+const boxSize = statement('box', 'The size of the drawer box, where it is not left to the slides and the opening.', {
+  phrases: { '<length> wide': 'Width of the box.', '<length> high': 'Height of the box.' },
+});
+const clear = statement('clear', 'Free height around the drawer box.', {
+  phrases: { '<length> below': 'Under the box.', '<length> above': 'Over the box.' },
+});
+const drawerStatements = [boxSides, boxBottom, corners, slides, boxSize, clear];
+const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, holds, ownFront]);
+const drawersBody = noun('drawers', 'What all drawers have in common.', drawerStatements);
+
+export const drawer = statement('drawer', 'A drawer with its front.', {
+  declares: 'cell',
+  phrases: sizePhrases,
+  body: () => drawerBody,
+});
+export const doors = statement('doors', 'A pair of doors over one opening.', {
+  declares: 'cell',
+  phrases: sizePhrases,
+  body: () => doorBody,
+});
+export const door = statement('door', 'One door over one opening.', {
+  declares: 'cell',
+  phrases: sizePhrases,
+  body: () => doorBody,
+});
+export const falseFront = statement('false-front', 'A front with nothing behind it that moves.', {
+  declares: 'cell',
+  phrases: sizePhrases,
+  body: () => noun('false-front', 'A false front.', [ownFront]),
+});
+export const open = statement('open', 'A space without a front.', {
+  declares: 'cell',
+  phrases: sizePhrases,
+  body: () => openBody,
+});
+
+const covered = {
+  shown: 'Seen between the fronts.',
+  'behind fronts': 'Covered: only one gap shows between the fronts before it.',
+} as const;
+export const partition = statement('partition', 'An upright panel between two spaces of a row.', {
+  outlined: true,
+  phrases: { ...fromStock, ...covered },
+});
+export const divider = statement('divider', 'A level panel or frame between two spaces of a stack.', {
+  outlined: true,
+  phrases: {
+    ...fromStock,
+    ...covered,
+    'web-frame': 'A frame of rails and runners.',
+    panel: 'A full panel.',
+    'rails <length> wide': 'Width of the rails of a frame.',
+  },
+});
+export const dividers = statement('dividers', 'What lies between the spaces of this row or stack, all alike.', {
+  outlined: true,
+  phrases: {
+    ...fromStock,
+    ...covered,
+    'web-frame': 'Frames of rails and runners.',
+    panel: 'Full panels.',
+    'rails <length> wide': 'Width of the rails of a frame.',
+  },
+});
+
+const groupPhrases = {
+  ...sizePhrases,
+  'graded by <length>': 'Each front is larger than the one before it by this much.',
+} as const;
+export const row = statement('row', 'Spaces side by side, from left to right.', {
+  declares: 'cell',
+  outlined: true,
+  phrases: groupPhrases,
+  body: () => groupNoun('row'),
+});
+export const stack = statement('stack', 'Spaces one above the other, from top to bottom.', {
+  declares: 'cell',
+  outlined: true,
+  phrases: groupPhrases,
+  body: () => groupNoun('stack'),
+});
+
+export const cellStatements: readonly StatementSpec[] = [drawer, doors, door, falseFront, open, row, stack];
+
+// Made on first use: a row may hold a stack that holds a row.
+const groups = new Map<string, Noun>();
+function groupNoun(id: 'row' | 'stack'): Noun {
+  let made = groups.get(id);
+  if (made === undefined) {
+    made = noun(id, id === 'row' ? 'From left to right.' : 'From top to bottom.', [
+      ...cellStatements,
+      partition,
+      divider,
+      dividers,
+    ]);
+    groups.set(id, made);
+  }
+  return made;
+}
+
+export const fronts = statement('fronts', 'The stock of all fronts.', { outlined: true, phrases: fromStock });
+export const drawers = statement('drawers', 'What all drawers have in common.', {
+  outlined: true,
+  body: () => drawersBody,
+});
+export const faceNoun = noun('face', 'The face of the piece.', [
+  ...cellStatements,
+  fronts,
+  drawers,
+  partition,
+  divider,
+  dividers,
+]);
+export const face = statement('face', 'Fronts and openings of the piece.', {
+  outlined: true,
+  phrases: {
+    inset: 'Fronts lie inside the case, flush with its front.',
+    'gap <length>': 'The gap around inset fronts and between neighbours.',
+  },
+  body: () => faceNoun,
+});
+
+export const drawerSpecs = { boxSides, boxBottom, corners, slides, boxSize, clear };
+export const frontSpecs = { shelves, pair, single, ownFront };

@@ -1,0 +1,123 @@
+import { carcase } from './carcase.ts';
+import { face } from './face.ts';
+import { noun, statement } from './phrase.ts';
+import { letValue, shopStatements, shopUnits } from './shop.ts';
+
+/** A piece, where it stands, and what the top level of a file may hold. */
+
+export const size = statement('size', 'The overall size of the piece.', {
+  outlined: true,
+  phrases: {
+    '<length> wide': 'Overall width, overhang included.',
+    '<length> high': 'Overall height, from the floor.',
+    '<length> deep': 'Overall depth, overhang included.',
+  },
+});
+
+const alcove = statement('alcove', 'The place where the piece stands.', {
+  checked: false,
+  phrases: {
+    '<length> wide': { later: 'Between its walls.' },
+    '<length> high': { later: 'Floor to ceiling.' },
+    '<length> deep': { later: 'To its back wall.' },
+  },
+});
+const windowSill = statement('window-sill', 'A sill near the piece.', {
+  checked: false,
+  phrases: { '<length> above floor': { later: 'Its height.' } },
+});
+const doorSwing = statement('hinge', 'Where the hinge line of that door is.', {
+  checked: false,
+  phrases: {
+    '<length> right of alcove': { later: 'To the right of the alcove.' },
+    '<length> left of alcove': { later: 'To the left of the alcove.' },
+    '<length> forward': { later: 'In front of the alcove.' },
+  },
+});
+const roomDoorSize = statement('', 'The door leaf.', {
+  checked: false,
+  phrases: {
+    '<length> wide': { later: 'Width of the leaf.' },
+    'swings toward piece': { later: 'It opens towards the piece.' },
+  },
+});
+const roomDoor = statement('door', 'A door of the room that swings near the piece.', {
+  declares: 'label',
+  checked: false,
+  body: () => noun('room door', 'A door of the room.', [doorSwing], roomDoorSize),
+});
+const wayInOpening = statement('opening', 'The narrowest opening on the way in.', {
+  checked: false,
+  phrases: { '<length> wide': { later: 'Its width.' }, '<length> high': { later: 'Its height.' } },
+});
+const ceiling = statement('ceiling', 'Height of the ceiling where the piece is stood up.', {
+  checked: false,
+  phrases: { '<length>': { later: 'Its height.' } },
+});
+const wayIn = statement('way-in', 'How the piece is carried in.', {
+  checked: false,
+  body: () => noun('way in', 'How the piece is carried in.', [wayInOpening, ceiling]),
+});
+export const site = statement('site', 'Where the piece stands and how it gets there.', {
+  checked: false,
+  outlined: true,
+  body: () => noun('site', 'Where the piece stands.', [alcove, windowSill, roomDoor, wayIn]),
+});
+
+const members = statement('', 'Fronts in the order the grain runs through them.', {
+  checked: false,
+  phrases: { '<cell>': { later: 'One front.' }, '<cell> to <cell>': { later: 'These and all between them.' } },
+});
+const matched = statement('matched', 'How the leaves are matched.', {
+  checked: false,
+  phrases: {
+    book: { later: 'Every second leaf is turned over.' },
+    slip: { later: 'Leaves side by side, none turned.' },
+    'centre balanced': { later: 'An even count of equal leaves, a joint on the centre line.' },
+  },
+});
+export const sequence = statement('sequence', 'Fronts whose grain runs on from one to the next.', {
+  declares: 'label',
+  checked: false,
+  phrases: { 'from flitch <flitch>': { later: 'The leaves it is laid from.' } },
+  body: () => noun('sequence', 'Fronts whose grain runs on.', [matched], members),
+});
+
+const thingSize = statement('', 'How large it is.', {
+  checked: false,
+  phrases: {
+    '<length> wide': { later: 'Width.' },
+    '<length> deep': { later: 'Depth.' },
+    '<length> high': { later: 'Height.' },
+  },
+});
+const weighs = statement('weighs', 'How heavy it is.', {
+  checked: false,
+  phrases: { '<number> lb': { later: 'In pounds.' }, '<number> kg': { later: 'In kilograms.' } },
+});
+export const thing = statement('thing', 'Something the piece must hold.', {
+  declares: 'thing',
+  checked: false,
+  body: () => noun('thing', 'Something the piece must hold.', [weighs], thingSize),
+});
+
+export const pieceNoun = noun('piece', 'One piece of furniture.', [
+  shopUnits,
+  size,
+  site,
+  carcase,
+  face,
+  sequence,
+  thing,
+  letValue,
+]);
+export const piece = statement('piece', 'One piece of furniture.', { declares: 'piece', body: () => pieceNoun });
+export const fileNoun = noun('file', 'A file of pieces, or of stock and hardware.', [
+  ...shopStatements,
+  shopUnits,
+  piece,
+  thing,
+]);
+
+/** What stands between braces that no statement here opens. */
+export const unknownNoun = noun('unknown', 'Nothing is known here.', []);
