@@ -1,0 +1,123 @@
+import type { Cell, FaceDesign, GroupCell, SizeAsked } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
+import type { AxisBoundary, AxisCell, AxisRequest, SameTarget } from './axis.ts';
+import { cellLabel } from './cell-names.ts';
+import { edgesAtDivider, type FrontEdges } from './front-edges.ts';
+import { rigidTotal } from './solve-axis.ts';
+import { zeroAt } from './spans.ts';
+
+/** One row or stack turned into a question for the axis solver. Knows nothing of where it lies. */
+
+export type Direction = 'width' | 'height';
+
+/** Answers where `same as` of a cell leads; without it only cells of the same row or stack are found. */
+export type SameAs = (cellId: string) => SameTarget;
+
+export function directionOf(group: GroupCell): Direction {
+  return group.kind === 'row' ? 'width' : 'height';
+}
+
+/** The edges of each cell of `group`, whose own edges are `outer`. In the order of the cells. */
+export function edgesOfCells(group: GroupCell, outer: FrontEdges, face: FaceDesign): readonly FrontEdges[] {
+  const last = group.cells.length - 1;
+  return group.cells.map((_, at) => {
+    const before = at === 0 ? undefined : edgesAtDivider(group.dividers[at - 1], face.fit).after;
+    const after = at === last ? undefined : edgesAtDivider(group.dividers[at], face.fit).before;
+    return group.kind === 'row'
+      ? { ...outer, left: before ?? outer.left, right: after ?? outer.right }
+      : { ...outer, top: before ?? outer.top, bottom: after ?? outer.bottom };
+  });
+}
+
+/** `sameAs` may be left out as long as cells of other groups need not be found. */
+export function axisRequest(
+  group: GroupCell,
+  total: Figure,
+  edges: readonly FrontEdges[],
+  face: FaceDesign,
+  sameAs?: SameAs,
+): AxisRequest {
+  const direction = directionOf(group);
+  return {
+    total,
+    totalLabel: `${direction} of the ${group === face.root ? 'face' : group.kind}`,
+    ...rigidParts(group, edges, face, sameAs),
+  };
+}
+
+function rigidParts(
+  group: GroupCell,
+  edges: readonly FrontEdges[],
+  face: FaceDesign,
+  sameAs: SameAs | undefined,
+): Pick<AxisRequest, 'cells' | 'boundaries' | 'sameAs'> {
+  const direction = directionOf(group);
+  const cells = group.cells.map((cell, at): AxisCell => {
+    const edge = edges[at];
+    return {
+      id: cell.id,
+      label: cellLabel(cell, group),
+      asked: askedOf(cell, direction, edge, face, sameAs),
+      ...(cell.atLeast === undefined ? {} : { atLeast: cell.atLeast }),
+      ...(cell.atMost === undefined ? {} : { atMost: cell.atMost }),
+      ...(cell.measured === undefined ? {} : { measured: cell.measured }),
+      hasFront: isAllFronts(cell),
+      deltaStart: (group.kind === 'row' ? edge?.left : edge?.top) ?? [],
+      deltaEnd: (group.kind === 'row' ? edge?.right : edge?.bottom) ?? [],
+    };
+  });
+  const boundaries = group.cells.slice(0, -1).map((_, at) => boundaryAt(group, at));
+  return { cells, boundaries, ...(sameAs === undefined ? {} : { sameAs }) };
+}
+
+const nothingBetween = zeroAt('nothing stands between them');
+
+function boundaryAt(group: GroupCell, at: number): AxisBoundary {
+  const divider = group.dividers[at];
+  if (divider === undefined || divider.form === 'none') return { label: 'nothing', thickness: nothingBetween };
+  const name = group.cells[at]?.name;
+  const where = name === undefined ? '' : ` ${group.kind === 'row' ? 'right of' : 'under'} "${name}"`;
+  const word = divider.form === 'partition' ? 'partition' : 'divider';
+  return { label: `${word}${where}`, thickness: divider.material.thickness };
+}
+
+/** A group that asks for nothing of its own takes what its cells add up to, if all of them are written or measured. */
+function askedOf(
+  cell: Cell,
+  direction: Direction,
+  edge: FrontEdges | undefined,
+  face: FaceDesign,
+  sameAs: SameAs | undefined,
+): SizeAsked {
+  if (cell.along.kind !== 'rest' || edge === undefined) return cell.along;
+  const total = rigidSize(cell, direction, edge, face, sameAs);
+  return total === undefined ? cell.along : { kind: 'fixed', basis: 'opening', figure: total };
+}
+
+/** The one pass up: what a group's own cells make it, in `direction`; undefined where something in it can give. */
+function rigidSize(
+  cell: Cell,
+  direction: Direction,
+  edge: FrontEdges,
+  face: FaceDesign,
+  sameAs: SameAs | undefined,
+): Figure | undefined {
+  if (cell.kind !== 'row' && cell.kind !== 'stack') return undefined;
+  const edges = edgesOfCells(cell, edge, face);
+  if (directionOf(cell) === direction) return rigidTotal(rigidParts(cell, edges, face, sameAs));
+  // Seen across its own direction every cell is as large as the group: the first that is rigid decides, and another
+  // that disagrees is found when its own sum does not come out.
+  for (const [at, inner] of cell.cells.entries()) {
+    const innerEdge = edges[at];
+    const size = innerEdge === undefined ? undefined : rigidSize(inner, direction, innerEdge, face, sameAs);
+    if (size !== undefined) return size;
+  }
+  return undefined;
+}
+
+/** A group whose every space has a front reads from outside like one front. */
+function isAllFronts(cell: Cell): boolean {
+  if (cell.kind === 'open') return false;
+  if (cell.kind === 'front') return true;
+  return cell.cells.length > 0 && cell.cells.every(isAllFronts);
+}

@@ -1,0 +1,151 @@
+import { derive, less, plus } from '../design/derive.ts';
+import type { Cell, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
+import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
+import { Rational } from '../length/rational.ts';
+import type { AxisRequest, AxisResult, SolvedCell } from './axis.ts';
+import { edgesAgainstCase, type FrontEdges, turned } from './front-edges.ts';
+import { axisRequest, type Direction, directionOf, edgesOfCells, type SameAs } from './group-axis.ts';
+import { placeAlong } from './place-along.ts';
+import { solveAxis } from './solve-axis.ts';
+import { spanFrom, spanUpTo } from './spans.ts';
+
+/**
+ * Divides the face into openings and fronts: sizes go up once (a group whose cells are all written takes their sum) and
+ * down once (each row and stack shares out what it was given). Knows nothing of parts and makes no findings: it hands
+ * over what the solver answered.
+ */
+
+/** One row or stack as it was asked of the solver, and the answer. */
+export interface SolvedAxis {
+  readonly group: GroupCell;
+  readonly direction: Direction;
+  readonly request: AxisRequest;
+  readonly result: AxisResult;
+}
+
+export interface FaceLayout {
+  readonly face: LaidCell;
+  /** Outer groups before inner ones. */
+  readonly axes: readonly SolvedAxis[];
+}
+
+/**
+ * Never fails: cells whose size cannot be known are left out, with everything within them, and the others stand where
+ * they stand. Sizes may come out zero or negative; the checks say so.
+ */
+export function layOutFace(face: FaceDesign, carcase: CarcaseLayout): FaceLayout {
+  const axes: SolvedAxis[] = [];
+  const context: Context = { face, axes };
+  const laid = layOutCell(context, face.root, carcase.face, edgesAgainstCase(face.fit), {});
+  return { face: laid, axes };
+}
+
+interface Context {
+  readonly face: FaceDesign;
+  readonly axes: SolvedAxis[];
+  readonly sameAs?: SameAs;
+}
+
+/** The front's size along its parent's direction, as the solver derived it. */
+interface FrontAlong {
+  readonly width?: Figure;
+  readonly height?: Figure;
+}
+
+function layOutCell(context: Context, cell: Cell, opening: Rectangle, edges: FrontEdges, front: FrontAlong): LaidCell {
+  switch (cell.kind) {
+    case 'row':
+    case 'stack':
+      return layOutGroup(context, cell, opening, edges);
+    case 'open':
+      return { cell, opening, leaves: [], cells: [], dividers: [] };
+    case 'front':
+      return layOutFront(context.face, cell, opening, edges, front);
+    default: {
+      const unknown: never = cell;
+      return unknown;
+    }
+  }
+}
+
+function layOutGroup(context: Context, group: GroupCell, opening: Rectangle, outer: FrontEdges): LaidCell {
+  if (group.cells.length === 0) return { cell: group, opening, leaves: [], cells: [], dividers: [] };
+  const direction = directionOf(group);
+  const edges = edgesOfCells(group, outer, context.face);
+  const along = direction === 'width' ? opening.x : opening.y;
+  const request = axisRequest(group, along.size, edges, context.face, context.sameAs);
+  const result = solveAxis(request);
+  context.axes.push({ group, direction, request, result });
+
+  const solved = new Map(knownCells(result).map((cell) => [cell.id, cell]));
+  const places = placeAlong(
+    along,
+    direction === 'width' ? 'forwards' : 'backwards',
+    request.cells.map((cell) => solved.get(cell.id)?.opening),
+    request.boundaries.map((boundary) => boundary.thickness),
+  );
+  const at = (span: Span): Rectangle => (direction === 'width' ? { ...opening, x: span } : { ...opening, y: span });
+
+  const cells: LaidCell[] = [];
+  group.cells.forEach((cell, index) => {
+    const span = places.cells[index];
+    const edge = edges[index];
+    if (span === undefined || edge === undefined) return;
+    const front = solved.get(cell.id)?.front;
+    cells.push(layOutCell(context, cell, at(span), edge, front === undefined ? {} : { [direction]: front }));
+  });
+  const dividers: LaidDivider[] = [];
+  group.dividers.forEach((divider, index) => {
+    const span = places.boundaries[index];
+    if (span !== undefined && divider.form !== 'none') dividers.push({ divider, at: at(span) });
+  });
+  return { cell: group, opening, leaves: [], cells, dividers };
+}
+
+/**
+ * A sum that does not come out is still laid out as it is written, so that one sees where it overflows; of a sum that
+ * leaves nothing for some cells only the others are known.
+ */
+function knownCells(result: AxisResult): readonly SolvedCell[] {
+  return result.kind === 'solved' ? result.cells : result.known;
+}
+
+function layOutFront(
+  face: FaceDesign,
+  cell: FrontCell,
+  opening: Rectangle,
+  edges: FrontEdges,
+  along: FrontAlong,
+): LaidCell {
+  const width =
+    along.width ??
+    derive('width of the front', [plus('width of the opening', opening.x.size), ...edges.left, ...edges.right]);
+  const height =
+    along.height ??
+    derive('height of the front', [plus('height of the opening', opening.y.size), ...edges.top, ...edges.bottom]);
+  const left = derive('where the front begins', [
+    plus('where the opening begins', opening.x.start),
+    ...turned(edges.left),
+  ]);
+  const foot = derive('the lower edge of the front', [
+    plus('where the opening begins', opening.y.start),
+    ...turned(edges.bottom),
+  ]);
+  const front = { x: spanFrom(left, width), y: spanFrom(foot, height) };
+  return { cell, opening, front, leaves: leavesOf(face, cell, front), cells: [], dividers: [] };
+}
+
+/** A pair meets with one gap between its leaves, which are equally wide. */
+function leavesOf(face: FaceDesign, cell: FrontCell, front: Rectangle): readonly Rectangle[] {
+  if (cell.leaves === 1) return [front];
+  const both = derive('both leaves together', [
+    plus('width of the pair', front.x.size),
+    less('gap between the leaves', face.fit.gap),
+  ]);
+  const leaf = derive('width of one leaf of the pair', [plus('both leaves together', both, Rational.of(1, 2))]);
+  return [
+    { ...front, x: spanFrom(front.x.start, leaf) },
+    { ...front, x: spanUpTo(front.x.end, leaf) },
+  ];
+}

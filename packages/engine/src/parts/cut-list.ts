@@ -1,0 +1,82 @@
+import type { Length } from '../length/length.ts';
+import type { Part, PartRole } from './part.ts';
+
+/**
+ * The cut list: parts that are cut alike stand in one row. In the order in which one cuts: stock by stock, thick before
+ * thin, wide before narrow, long before short.
+ */
+export interface CutListRow {
+  readonly quantity: number;
+  readonly marks: readonly string[];
+  /** Ids of the parts, in the same order as the marks. */
+  readonly parts: readonly string[];
+  readonly role: PartRole;
+  /** The labels of the parts, each once. */
+  readonly labels: readonly string[];
+  /** The name of the stock; absent while none is chosen. */
+  readonly stock?: string;
+  /** Along the grain, or the longest edge where there is no grain. */
+  readonly length: Part['length'];
+  readonly width: Part['width'];
+  readonly thickness: Part['thickness'];
+  /** Whether the length has to lie along the grain. */
+  readonly grain: 'along-length' | 'none';
+}
+
+export function cutList(parts: readonly Part[]): readonly CutListRow[] {
+  const groups = new Map<string, Part[]>();
+  for (const part of parts) {
+    const key = JSON.stringify([
+      part.stock?.name ?? null,
+      part.role,
+      part.grain === 'none',
+      part.length.length.exactInches,
+      part.width.length.exactInches,
+      part.thickness.length.exactInches,
+    ]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [part]);
+    else group.push(part);
+  }
+  const rows: CutListRow[] = [];
+  for (const group of groups.values()) {
+    const first = group[0];
+    if (first !== undefined) rows.push(rowOf(first, group));
+  }
+  return rows.sort(asOneCuts);
+}
+
+function rowOf(first: Part, group: readonly Part[]): CutListRow {
+  return {
+    quantity: group.length,
+    marks: group.map((part) => part.mark),
+    parts: group.map((part) => part.id),
+    role: first.role,
+    labels: [...new Set(group.map((part) => part.label))],
+    ...(first.stock === undefined ? {} : { stock: first.stock.name }),
+    length: first.length,
+    width: first.width,
+    thickness: first.thickness,
+    grain: first.grain === 'none' ? 'none' : 'along-length',
+  };
+}
+
+function asOneCuts(a: CutListRow, b: CutListRow): number {
+  return (
+    // A row without stock comes last: it cannot be cut yet.
+    byText(a.stock ?? '\uffff', b.stock ?? '\uffff') ||
+    largestFirst(a.thickness.length, b.thickness.length) ||
+    largestFirst(a.width.length, b.width.length) ||
+    largestFirst(a.length.length, b.length.length) ||
+    byText(a.marks[0] ?? '', b.marks[0] ?? '')
+  );
+}
+
+function largestFirst(a: Length, b: Length): number {
+  return b.compare(a);
+}
+
+/** By code unit, so that the order is the same on every machine. */
+function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,196 @@
+import { assumed, derive, less, plus } from '../design/derive.ts';
+import type { DrawerDesign, FrontCell, PanelDesign } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
+import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
+import { spanFrom, spanUpTo } from '../layout/spans.ts';
+import { Length } from '../length/length.ts';
+import { Rational } from '../length/rational.ts';
+import { slab, type UnmarkedPart } from './slab.ts';
+
+/**
+ * The box of a drawer: how large it is in its opening, and what it is made of.
+ *
+ * Corners: with dovetails and box joints the sides run the full depth and front and back the full width, and the joint
+ * takes what overlaps. With rabbets the sides run the full depth and front and back reach into a rabbet half as deep as
+ * the sides are thick (common practice). Butted, front and back stand between the sides. The bottom lies in a groove in
+ * all four.
+ */
+
+export interface DrawerBox {
+  readonly x: Span;
+  readonly y: Span;
+  readonly z: Span;
+  /** What the opening leaves for the box, whatever the maker wrote. */
+  readonly widthThere: Figure;
+  readonly heightThere: Figure;
+  /** From the back of the front to the front of the case's back. */
+  readonly depthThere: Figure;
+}
+
+const half = Rational.of(1, 2);
+const besideBox = assumed(Length.inches(1, 32), 'a box without slides runs with 1/32 inch at each side, common practice');
+const behindBox = assumed(Length.inches(1, 2), 'a box without slides stays 1/2 inch clear of the back, common practice');
+const boxStock = assumed(Length.inches(1, 2), 'the sides of a box are 1/2 inch thick unless something is said, common practice');
+const bottomStock = assumed(Length.inches(1, 4), 'the bottom of a box is 1/4 inch thick unless something is said, common practice');
+const bottomUp = assumed(Length.inches(1, 4), 'the groove for the bottom is 1/4 inch up from the lower edge, common practice');
+
+/**
+ * On side-mount slides the box is as wide as the opening less a slide at each side and as deep as the slide is long.
+ * Sizes may come out zero or negative, or larger than there is room: the checks say so.
+ */
+export function drawerBox(drawer: DrawerDesign, front: Figure, layout: CarcaseLayout, opening: Rectangle): DrawerBox {
+  const slides = drawer.slides;
+  const widthThere = derive('width of the box', [
+    plus('width of the opening', opening.x.size),
+    slides === undefined
+      ? less('free at each side', besideBox, 2)
+      : less('taken by the slide at each side', slides.clearanceEachSide, 2),
+  ]);
+  const heightThere = derive('height of the box', [
+    plus('height of the opening', opening.y.size),
+    less('free under the box', drawer.clearBelow),
+    less('free over the box', drawer.clearAbove),
+  ]);
+  const depthThere = derive('depth behind the front', [
+    plus('depth inside', layout.inside.z.size),
+    less('thickness of the front', front),
+  ]);
+  const width = drawer.boxWidth ?? widthThere;
+  const depth =
+    slides === undefined
+      ? derive('depth of the box', [plus('depth behind the front', depthThere), less('free behind the box', behindBox)])
+      : derive('depth of the box: the length of the slide', [plus('length of the slide', slides.length)]);
+  const left = derive('the box stands in the middle of its opening', [
+    plus('where the opening begins', opening.x.start),
+    plus('width of the opening', opening.x.size, half),
+    less('width of the box', width, half),
+  ]);
+  const foot = derive('the foot of the box', [
+    plus('where the opening begins', opening.y.start),
+    plus('free under the box', drawer.clearBelow),
+  ]);
+  const behindFront = derive('the back of the front', [
+    plus('the front of the body', layout.body.z.start),
+    plus('thickness of the front', front),
+  ]);
+  return {
+    x: spanFrom(left, width),
+    y: spanFrom(foot, drawer.boxHeight ?? heightThere),
+    z: spanFrom(behindFront, depth),
+    widthThere,
+    heightThere,
+    depthThere,
+  };
+}
+
+export function drawerBoxParts(
+  cell: FrontCell,
+  drawer: DrawerDesign,
+  front: Figure,
+  layout: CarcaseLayout,
+  opening: Rectangle,
+): readonly UnmarkedPart[] {
+  const box = drawerBox(drawer, front, layout, opening);
+  const thick = drawer.sides?.thickness ?? boxStock;
+  const origin = drawer.sides?.origin ?? drawer.origin;
+  const of = cell.name === undefined ? '' : ` of "${cell.name}"`;
+  const side = { role: 'drawer-side', stock: drawer.sides?.stock, thin: 'x', grain: 'z', origin, cell: cell.id } as const;
+  const end = { role: 'drawer-end', stock: drawer.sides?.stock, thin: 'z', grain: 'x', origin, cell: cell.id } as const;
+  const endAcross = boxEndAcross(drawer, box.x, thick);
+  return [
+    slab({ ...side, id: `${cell.id}/box-left`, label: `left box side${of}`, ...box, x: spanFrom(box.x.start, thick) }),
+    slab({ ...side, id: `${cell.id}/box-right`, label: `right box side${of}`, ...box, x: spanUpTo(box.x.end, thick) }),
+    slab({
+      ...end,
+      id: `${cell.id}/box-front`,
+      label: `box front${of}`,
+      x: endAcross,
+      y: box.y,
+      z: spanFrom(box.z.start, thick),
+    }),
+    slab({
+      ...end,
+      id: `${cell.id}/box-back`,
+      label: `box back${of}`,
+      x: endAcross,
+      y: box.y,
+      z: spanUpTo(box.z.end, thick),
+    }),
+    boxBottom(cell, drawer, drawer.bottom, box, thick, of),
+  ];
+}
+
+function boxEndAcross(drawer: DrawerDesign, box: Span, thick: Figure): Span {
+  switch (drawer.corners) {
+    case 'dovetail':
+    case 'box-joint':
+      return box;
+    case 'rabbet':
+      return {
+        start: derive('the rabbet in the left side', [
+          plus('where the box begins', box.start),
+          plus('thickness of the side', thick, half),
+        ]),
+        size: derive('into a rabbet half as deep as the sides are thick', [
+          plus('width of the box', box.size),
+          less('thickness of the sides', thick),
+        ]),
+        end: derive('the rabbet in the right side', [
+          plus('where the box ends', box.end),
+          less('thickness of the side', thick, half),
+        ]),
+      };
+    case 'butt':
+      return {
+        start: derive('between the sides', [plus('where the box begins', box.start), plus('thickness of the side', thick)]),
+        size: derive('between the sides', [plus('width of the box', box.size), less('thickness of the sides', thick, 2)]),
+        end: derive('between the sides', [plus('where the box ends', box.end), less('thickness of the side', thick)]),
+      };
+    default: {
+      const unknown: never = drawer.corners;
+      return unknown;
+    }
+  }
+}
+
+function boxBottom(
+  cell: FrontCell,
+  drawer: DrawerDesign,
+  bottom: PanelDesign | undefined,
+  box: DrawerBox,
+  thick: Figure,
+  of: string,
+): UnmarkedPart {
+  const inGrooves = (span: Span, what: 'width' | 'depth'): Span =>
+    spanFrom(
+      derive('in the groove', [
+        plus('where the box begins', span.start),
+        plus('thickness of the side', thick),
+        less('depth of the groove', drawer.bottomGroove),
+        plus('left short of both grooves', drawer.bottomShy, half),
+      ]),
+      derive(`${what} of the box bottom`, [
+        plus(`${what} of the box`, span.size),
+        less('thickness of the sides', thick, 2),
+        plus('depth of the groove', drawer.bottomGroove, 2),
+        less('left short of both grooves', drawer.bottomShy),
+      ]),
+    );
+  const foot = derive('the groove for the bottom', [
+    plus('the foot of the box', box.y.start),
+    plus('up from the lower edge', bottomUp),
+  ]);
+  return slab({
+    id: `${cell.id}/box-bottom`,
+    label: `box bottom${of}`,
+    role: 'drawer-bottom',
+    stock: bottom?.stock,
+    x: inGrooves(box.x, 'width'),
+    y: spanFrom(foot, bottom?.thickness ?? bottomStock),
+    z: inGrooves(box.z, 'depth'),
+    thin: 'y',
+    grain: 'x',
+    origin: bottom?.origin ?? drawer.origin,
+    cell: cell.id,
+  });
+}

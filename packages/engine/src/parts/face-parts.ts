@@ -1,0 +1,196 @@
+import { assumed, derive, less, plus } from '../design/derive.ts';
+import type { Divider, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
+import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
+import { spanBetween, spanFrom, spanUpTo } from '../layout/spans.ts';
+import { Length } from '../length/length.ts';
+import { drawerBoxParts } from './drawer-box.ts';
+import { frontMaterial, frontThickness, thickestFront } from './front-thickness.ts';
+import type { PartRole } from './part.ts';
+import { shelfParts } from './shelves.ts';
+import { type Axis, slab, type UnmarkedPart } from './slab.ts';
+
+/**
+ * Everything that fills the face: fronts flush with the front of the body, partitions and dividers, drawer boxes and
+ * shelves. From top to bottom and from left to right, as the cells are written.
+ */
+export function faceParts(face: FaceDesign, layout: CarcaseLayout, root: LaidCell): readonly UnmarkedPart[] {
+  const parts: UnmarkedPart[] = [];
+  collect(face, layout, root, parts);
+  return parts;
+}
+
+function collect(face: FaceDesign, layout: CarcaseLayout, laid: LaidCell, parts: UnmarkedPart[]): void {
+  const cell = laid.cell;
+  switch (cell.kind) {
+    case 'row':
+    case 'stack':
+      for (const divider of laid.dividers) {
+        parts.push(...dividerParts(face, layout, divider, cell.kind, neighboursOf(divider, laid, cell)));
+      }
+      for (const inner of laid.cells) collect(face, layout, inner, parts);
+      return;
+    case 'open':
+      if (cell.shelves !== undefined) parts.push(...shelfParts(cell, cell.shelves, undefined, layout, laid.opening));
+      return;
+    case 'front': {
+      parts.push(...frontParts(face, cell, layout, laid.leaves));
+      const drawer = cell.drawer ?? face.drawers;
+      if (cell.what === 'drawer' && drawer !== undefined) {
+        parts.push(...drawerBoxParts(cell, drawer, frontThickness(cell, face), layout, laid.opening));
+      }
+      if (cell.shelves !== undefined) {
+        parts.push(...shelfParts(cell, cell.shelves, frontThickness(cell, face), layout, laid.opening));
+      }
+      return;
+    }
+    default: {
+      const unknown: never = cell;
+      return unknown;
+    }
+  }
+}
+
+/** What could be laid out of the two cells beside a divider. */
+function neighboursOf(divider: LaidDivider, laid: LaidCell, group: GroupCell): readonly LaidCell[] {
+  const at = group.dividers.indexOf(divider.divider);
+  const beside = [group.cells[at], group.cells[at + 1]];
+  return laid.cells.filter((inner) => beside.includes(inner.cell));
+}
+
+function frontParts(
+  face: FaceDesign,
+  cell: FrontCell,
+  layout: CarcaseLayout,
+  leaves: readonly Rectangle[],
+): readonly UnmarkedPart[] {
+  const stock = frontMaterial(cell, face)?.stock;
+  const z = spanFrom(layout.body.z.start, frontThickness(cell, face));
+  const role: PartRole = cell.what === 'drawer' ? 'drawer-front' : cell.what;
+  return leaves.map((leaf, at) => {
+    const hand = leaves.length === 1 ? '' : at === 0 ? 'left ' : 'right ';
+    return slab({
+      id: `${cell.id}/${leaves.length === 1 ? 'front' : at === 0 ? 'leaf-left' : 'leaf-right'}`,
+      label: `${hand}${frontWords(cell.what)}${quoted(cell.name)}`,
+      role,
+      stock,
+      x: leaf.x,
+      y: leaf.y,
+      z,
+      thin: 'z',
+      // A door hangs with its grain upright, the grain of a drawer front runs across (common practice).
+      grain: cell.what === 'door' ? 'y' : 'x',
+      origin: cell.origin,
+      cell: cell.id,
+    });
+  });
+}
+
+function frontWords(what: FrontCell['what']): string {
+  switch (what) {
+    case 'door':
+      return 'door';
+    case 'drawer':
+      return 'drawer front';
+    case 'false-front':
+      return 'false front';
+    default: {
+      const unknown: never = what;
+      return unknown;
+    }
+  }
+}
+
+/** A shown divider comes forward to the front of the body; a covered one stops behind the fronts that cover it. */
+function dividerParts(
+  face: FaceDesign,
+  layout: CarcaseLayout,
+  laid: LaidDivider,
+  group: 'row' | 'stack',
+  neighbours: readonly LaidCell[],
+): readonly UnmarkedPart[] {
+  const { divider, at } = laid;
+  const inside = layout.inside.z;
+  const front = divider.mode === 'behind' ? thickestFront(neighbours, face) : undefined;
+  const z: Span =
+    front === undefined
+      ? inside
+      : spanBetween(
+          derive('behind the fronts', [plus('the front of the body', inside.start), plus('thickness of the fronts', front)]),
+          inside.end,
+          'from the back of the fronts to the back',
+        );
+  const thin: Axis = group === 'row' ? 'x' : 'y';
+  const run: Axis = group === 'row' ? 'y' : 'x';
+  const panel = (role: PartRole, label: string) =>
+    slab({ id: divider.id, label, role, stock: divider.material.stock, ...at, z, thin, grain: run, origin: divider.origin });
+  const between = neighbourWords(neighbours);
+  switch (divider.form) {
+    case 'none':
+      return [];
+    case 'partition':
+      return [panel('partition', `partition${between}`)];
+    case 'panel':
+      return [panel('divider-panel', `divider${between}`)];
+    case 'web-frame':
+      return webFrameParts(divider, at, z, thin, run, between);
+    default: {
+      const unknown: never = divider.form;
+      return unknown;
+    }
+  }
+}
+
+/** A front rail, a rear rail and a runner at each end between them, all of one width; its joints are not computed. */
+function webFrameParts(
+  divider: Divider,
+  at: Rectangle,
+  z: Span,
+  thin: 'x' | 'y',
+  run: 'x' | 'y',
+  between: string,
+): readonly UnmarkedPart[] {
+  const width =
+    divider.railWidth ?? assumed(Length.inches(2), 'the rails of a web frame are 2 inches wide, common practice');
+  const front = spanFrom(z.start, width);
+  const rear = spanUpTo(z.end, width);
+  const runnerDeep: Span = { start: front.end, size: runnerLength(z.size, width), end: rear.start };
+  const common = { role: 'divider-rail', stock: divider.material.stock, thin, origin: divider.origin } as const;
+  const along = at[run];
+  const runner = (place: Span): Pick<Rectangle, 'x' | 'y'> => (run === 'x' ? { ...at, x: place } : { ...at, y: place });
+  return [
+    slab({ ...common, ...at, id: `${divider.id}/rail-front`, label: `front rail${between}`, z: front, grain: run }),
+    slab({ ...common, ...at, id: `${divider.id}/rail-rear`, label: `rear rail${between}`, z: rear, grain: run }),
+    slab({
+      ...common,
+      ...runner(spanFrom(along.start, width)),
+      id: `${divider.id}/runner-start`,
+      label: `${run === 'x' ? 'left' : 'lower'} runner${between}`,
+      z: runnerDeep,
+      grain: 'z',
+    }),
+    slab({
+      ...common,
+      ...runner(spanUpTo(along.end, width)),
+      id: `${divider.id}/runner-end`,
+      label: `${run === 'x' ? 'right' : 'upper'} runner${between}`,
+      z: runnerDeep,
+      grain: 'z',
+    }),
+  ];
+}
+
+function runnerLength(frame: Figure, rail: Figure): Figure {
+  return derive('length of the runners', [plus('depth of the frame', frame), less('width of the rails', rail, 2)]);
+}
+
+function neighbourWords(neighbours: readonly LaidCell[]): string {
+  const names = neighbours.map((laid) => laid.cell.name).filter((name) => name !== undefined);
+  const [first, second] = names;
+  if (first === undefined) return '';
+  return second === undefined ? ` beside "${first}"` : ` between "${first}" and "${second}"`;
+}
+
+function quoted(name: string | undefined): string {
+  return name === undefined ? '' : ` "${name}"`;
+}

@@ -1,0 +1,82 @@
+import { assumed, derive, less, plus } from '../design/derive.ts';
+import type { FrontCell, OpenCell, ShelfDesign } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
+import type { CarcaseLayout, Rectangle } from '../evaluation.ts';
+import { spanBetween, spanFrom } from '../layout/spans.ts';
+import { Length } from '../length/length.ts';
+import { Rational } from '../length/rational.ts';
+import { slab, type UnmarkedPart } from './slab.ts';
+
+/**
+ * Shelves stand evenly spread over the height of their opening. Behind an inset front they begin a little behind it; in
+ * an open space they come forward to the front of the body.
+ */
+
+/** More than this in one opening is a slip of the pen, and drawing them would only take time. */
+const MOST_SHELVES = 200;
+
+const clearOfFront = assumed(Length.inches(1, 8), 'a shelf stays 1/8 inch clear of the back of the front, common practice');
+
+export function shelfCount(shelves: ShelfDesign): number {
+  return Number.isSafeInteger(shelves.count) ? Math.min(Math.max(shelves.count, 0), MOST_SHELVES) : 0;
+}
+
+/** The free height between one shelf and the next, the lowest and the floor, the topmost and what is above it. */
+export function shelfSpacing(shelves: ShelfDesign, opening: Rectangle): Figure {
+  const count = shelfCount(shelves);
+  const spaces = Rational.of(1, count + 1);
+  return derive('free height between shelves', [
+    plus('height of the opening', opening.y.size, spaces),
+    less('thickness of the shelves', shelves.material.thickness, Rational.of(count).times(spaces)),
+  ]);
+}
+
+/** No shelves where they would leave no height between them: the checks say so. */
+export function shelfParts(
+  cell: OpenCell | FrontCell,
+  shelves: ShelfDesign,
+  front: Figure | undefined,
+  layout: CarcaseLayout,
+  opening: Rectangle,
+): readonly UnmarkedPart[] {
+  const spacing = shelfSpacing(shelves, opening);
+  if (!spacing.length.isPositive()) return [];
+  const x = spanFrom(
+    derive('where the shelf begins', [plus('where the opening begins', opening.x.start), plus('shy at its end', shelves.shyEachEnd)]),
+    derive('width of the shelf', [plus('width of the opening', opening.x.size), less('shy at each end', shelves.shyEachEnd, 2)]),
+  );
+  const inside = layout.inside.z;
+  const z =
+    front === undefined
+      ? inside
+      : spanBetween(
+          derive('behind the front', [
+            plus('the front of the body', inside.start),
+            plus('thickness of the front', front),
+            plus('clear of the front', clearOfFront),
+          ]),
+          inside.end,
+          'depth of the shelf',
+        );
+  const kind = shelves.adjustable ? 'adjustable shelf' : 'shelf';
+  return Array.from({ length: shelfCount(shelves) }, (_, at) => {
+    const foot = derive('where the shelf lies', [
+      plus('where the opening begins', opening.y.start),
+      plus('free height between shelves', spacing, at + 1),
+      plus('thickness of the shelves below', shelves.material.thickness, at),
+    ]);
+    return slab({
+      id: `${cell.id}/shelf-${at + 1}`,
+      label: cell.name === undefined ? kind : `${kind} in "${cell.name}"`,
+      role: 'shelf',
+      stock: shelves.material.stock,
+      x,
+      y: spanFrom(foot, shelves.material.thickness),
+      z,
+      thin: 'y',
+      grain: 'x',
+      origin: shelves.origin,
+      cell: cell.id,
+    });
+  });
+}
