@@ -9,6 +9,8 @@ import type { Length } from '../length/length.ts';
 
 export interface AxisCell {
   readonly id: string;
+  /** What `same as` may call it. */
+  readonly name?: string;
   /** How derivations and findings name it: '"cards"' or 'the third opening'. */
   readonly label: string;
   readonly asked: SizeAsked;
@@ -50,7 +52,7 @@ export interface AxisRequest {
   readonly cells: readonly AxisCell[];
   /** Everything that takes space between the cells, in order. */
   readonly boundaries: readonly AxisBoundary[];
-  /** Resolves `same as` of the cell with this id; without it only cells of this axis are found, by label or id. */
+  /** Resolves `same as` of the cell with this id; without it only cells of this axis are found, by name. */
   readonly sameAs?: (cellId: string) => SameTarget;
 }
 
