@@ -1,0 +1,90 @@
+// @ts-check
+/**
+ * `npm test`: installs what it needs, builds and packages, then runs every check there is, one after the other. Ends with
+ * a line `N passed, N failed`, and with an exit code that is not zero when anything failed.
+ */
+import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { ensureChromium } from '../tests/editor/set-up/browser.mjs';
+import { EditorSetUpError, setUpRealEditor } from '../tests/editor/set-up/real-editor.mjs';
+import { ensureInstalled } from './installing.mjs';
+import { heading, repository, runNode } from './running.mjs';
+
+/** Where the real editor may be left out: never in continuous integration. */
+const inContinuousIntegration = !['', '0', 'false'].includes(process.env['CI'] ?? '');
+
+let passed = 0;
+let failed = 0;
+
+/** @param {boolean} good */
+function count(good) {
+  if (good) passed += 1;
+  else failed += 1;
+}
+
+/** One check that either holds or does not. @param {string} title @param {string} script @param {readonly string[]} args */
+function check(title, script, args = []) {
+  heading(title);
+  const good = runNode(script, args) === 0;
+  count(good);
+  if (good) console.log('passed');
+  return good;
+}
+
+/** A suite, each of whose tests counts. @param {string} title @param {string} config */
+function suite(title, config) {
+  heading(title);
+  const report = join('out', 'test-results', `${title.toLowerCase().replaceAll(/[^a-z]+/g, '-')}.json`);
+  rmSync(join(repository, report), { force: true });
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+  const code = runNode('node_modules/vitest/vitest.mjs', ['run', '--config', config, ...reporters]);
+  const { passedTests, failedTests } = readReport(join(repository, report));
+  passed += passedTests;
+  // A suite that does not load, or an error outside any test, fails without a failed test.
+  failed += code === 0 ? failedTests : Math.max(failedTests, 1);
+}
+
+/** @param {string} file */
+function readReport(file) {
+  try {
+    const report = JSON.parse(readFileSync(file, 'utf8'));
+    return { passedTests: Number(report.numPassedTests), failedTests: Number(report.numFailedTests) };
+  } catch {
+    return { passedTests: 0, failedTests: 1 };
+  }
+}
+
+/** @returns {Promise<boolean>} whether the editor stands ready */
+async function prepareEditor() {
+  heading('Setting up the real editor');
+  try {
+    await setUpRealEditor(console.log);
+    console.log(`ready, shown by ${ensureChromium(console.log)}`);
+    return true;
+  } catch (error) {
+    if (!(error instanceof EditorSetUpError)) throw error;
+    console.log(error.message);
+    return false;
+  }
+}
+
+ensureInstalled();
+let editorLeftOut = false;
+if (check('Building and packaging', '.scripts/package.mjs')) {
+  check('Format and lint', 'node_modules/@biomejs/biome/bin/biome', ['check', '--config-path=.biome.json']);
+  check('Import directions', 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs', [
+    '--config',
+    '.dependency-cruiser.cjs',
+    'packages',
+  ]);
+  check('Types', '.scripts/typecheck.mjs');
+  suite('Suites', 'tests/vitest.config.ts');
+  if (await prepareEditor()) suite('In the real editor', 'tests/editor/vitest.config.ts');
+  else if (inContinuousIntegration) count(false);
+  else editorLeftOut = true;
+}
+
+heading('Result');
+if (editorLeftOut) console.log('the real-editor tests were left out: see above what they need');
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed > 0 ? 1 : 0;

@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+/** Every suite except the real editor's, which has a configuration of its own. */
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/editor/**', '**/node_modules/**'],
+    setupFiles: ['packages/language/object-group-by.mjs'],
+    allowOnly: false,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+});
