@@ -20,10 +20,13 @@ export function stateFromMemory(memory: PageMemory): PageState {
   return { piece: memory.piece, sheet: memory.sheet, zoom: memory.zoom, chosen: memory.chosen, lit: [] };
 }
 
-/** A picture of the same document that is older than what is shown is dropped; the same version may be drawn anew. */
-export function withPicture(state: PageState, picture: Picture): PageState {
+/**
+ * A picture of the same document that is older than what is shown is dropped, unless its versions count `anew`; the
+ * same version may be drawn again, since a shop file it uses may have changed.
+ */
+export function withPicture(state: PageState, picture: Picture, anew: boolean): PageState {
   const shown = state.picture;
-  if (shown !== undefined && shown.uri === picture.uri && picture.version < shown.version) return state;
+  if (!anew && shown !== undefined && shown.uri === picture.uri && picture.version < shown.version) return state;
   const known = new Set(picture.pieces.flatMap((piece) => piece.parts.map((part) => part.id)));
   return { ...state, picture, lit: state.lit.filter((part) => known.has(part)) };
 }

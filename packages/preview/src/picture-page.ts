@@ -39,7 +39,7 @@ export class PicturePage {
   receive(message: ToPage): void {
     switch (message.kind) {
       case 'picture': {
-        const next = withPicture(this.#state, message.picture);
+        const next = withPicture(this.#state, message.picture, message.anew);
         if (next === this.#state) return;
         this.#announcer.picture(message.picture);
         this.#show(next);

@@ -8,20 +8,36 @@ export type ToPage =
       readonly kind: 'picture';
       /** When `picture.readable` is false its pieces are the last good ones. */
       readonly picture: Picture;
+      /** The text was closed and opened again, so its versions count from the start: this picture is never too old. */
+      readonly anew: boolean;
     }
-  /** The caret stands in the words of these parts; none when it stands elsewhere. */
-  | { readonly kind: 'caret'; readonly uri: string; readonly version: number; readonly parts: readonly string[] };
+  /** The caret stands in the words of these parts of one piece; none when it stands elsewhere. */
+  | {
+      readonly kind: 'caret';
+      readonly uri: string;
+      readonly version: number;
+      readonly piece: number;
+      readonly parts: readonly string[];
+    };
 
-/** Page to extension. Check before acting on it. */
+/** Page to extension. Check before acting on it. Ids of parts are unique in their piece only, so the piece is named too. */
 export type FromPage =
   | { readonly kind: 'ready' }
-  | { readonly kind: 'choose'; readonly uri: string; readonly version: number; readonly part: string }
+  | {
+      readonly kind: 'choose';
+      readonly uri: string;
+      readonly version: number;
+      /** Its place in the picture's list of pieces. */
+      readonly piece: number;
+      readonly part: string;
+    }
   /** A finding was chosen in the page: by its place in the picture's list. */
   | { readonly kind: 'choose-finding'; readonly uri: string; readonly version: number; readonly finding: number };
 
 /** What the page keeps for itself across hiding and reloading. The serializer reads only `uri` from it. */
 export interface PageMemory {
   readonly uri: string;
+  /** By name, since pieces may come and go above it. */
   readonly piece: string;
   readonly sheet: string;
   readonly zoom: number | 'fit';
@@ -46,8 +62,9 @@ export function readFromPage(value: unknown): FromPage | undefined {
   if (message['kind'] === 'ready') return { kind: 'ready' };
   const { uri, version } = message;
   if (typeof uri !== 'string' || !isCount(version)) return undefined;
-  if (message['kind'] === 'choose' && typeof message['part'] === 'string') {
-    return { kind: 'choose', uri, version, part: message['part'] };
+  const { piece, part } = message;
+  if (message['kind'] === 'choose' && isCount(piece) && typeof part === 'string') {
+    return { kind: 'choose', uri, version, piece, part };
   }
   if (message['kind'] === 'choose-finding' && isCount(message['finding'])) {
     return { kind: 'choose-finding', uri, version, finding: message['finding'] };
@@ -70,12 +87,13 @@ export function readToPage(value: unknown): ToPage | undefined {
       typeof picture['verdict'] === 'string' &&
       Array.isArray(picture['pieces']) &&
       Array.isArray(picture['findings']);
-    return complete ? { kind: 'picture', picture: picture as unknown as Picture } : undefined;
+    if (!complete) return undefined;
+    return { kind: 'picture', picture: picture as unknown as Picture, anew: message['anew'] === true };
   }
   if (message?.['kind'] === 'caret') {
-    const { uri, version, parts } = message;
-    if (typeof uri !== 'string' || !isCount(version) || !Array.isArray(parts)) return undefined;
-    return parts.every((part) => typeof part === 'string') ? { kind: 'caret', uri, version, parts } : undefined;
+    const { uri, version, piece, parts } = message;
+    if (typeof uri !== 'string' || !isCount(version) || !isCount(piece) || !Array.isArray(parts)) return undefined;
+    return parts.every((part) => typeof part === 'string') ? { kind: 'caret', uri, version, piece, parts } : undefined;
   }
   return undefined;
 }
