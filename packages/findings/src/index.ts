@@ -7,9 +7,12 @@ export { type BoxClash, drawerBoxDoesNotFit } from './catalogue/drawer-box-does-
 export { fileNotFound } from './catalogue/file-not-found.ts';
 export { frontsDoNotAddUp } from './catalogue/fronts-do-not-add-up.ts';
 export { catalogue } from './catalogue/index.ts';
+export { limitsDisagree } from './catalogue/limits-disagree.ts';
 export { nameNotClosed } from './catalogue/name-not-closed.ts';
 export { notCheckedYet } from './catalogue/not-checked-yet.ts';
 export { saidTwice } from './catalogue/said-twice.ts';
+export { sameLeadsNowhere } from './catalogue/same-leads-nowhere.ts';
+export { shareNotPositive } from './catalogue/share-not-positive.ts';
 export { sizeIncomplete } from './catalogue/size-incomplete.ts';
 export { sizesNotPositive } from './catalogue/sizes-not-positive.ts';
 export { slideTooLong } from './catalogue/slide-too-long.ts';

@@ -1,4 +1,5 @@
 import { defineFinding, type Measure } from '../finding.ts';
+import { subject } from '../named.ts';
 
 /** How a drawer box and its surroundings disagree. */
 export type BoxClash =
@@ -11,11 +12,13 @@ export type BoxClash =
 /** A drawer box is too wide, too narrow, too high or too low for its opening and its slides. */
 export const drawerBoxDoesNotFit = defineFinding<{
   readonly clash: BoxClash;
-  /** The drawer's name, or a description when it has none. */
-  readonly drawer: string;
+  /** The drawer's name; a box whose size is set for several drawers is named after the first that it does not fit. */
+  readonly name?: string;
+  /** What the drawer is called where it has no name. */
+  readonly words: string;
   /** The size of the box along the axis of the clash. */
   readonly box: Measure;
-  /** The largest (or, for the two last words of `BoxClash` that say so, smallest) size that works. */
+  /** The largest size that works; for a box that is too narrow or too low the smallest. */
   readonly limit: Measure;
   readonly difference: Measure;
   /** The opening along the same axis. */
@@ -29,7 +32,7 @@ export const drawerBoxDoesNotFit = defineFinding<{
   severity: 'error',
   title: 'A drawer box does not fit its opening or its slides',
   headline: (facts, say) => {
-    const box = `the box of ${say.name(facts.drawer)} is ${say.length(facts.box)}`;
+    const box = `the box of ${facts.name === undefined ? facts.words : say.name(facts.name)} is ${say.length(facts.box)}`;
     const slides = facts.slides === undefined ? 'the slides' : say.name(facts.slides);
     const takes = facts.slideTakes === undefined ? '' : ` (${say.length(facts.slideTakes)} at each side)`;
     const by = say.length(facts.difference);
@@ -61,15 +64,12 @@ export const drawerBoxDoesNotFit = defineFinding<{
   },
   related: {
     slides: (values, say) => `${say.name(String(values['slides']))} is chosen here`,
-    opening: (values, say) =>
-      `${say.name(String(values['drawer']))} has an opening of ${say.length(values['opening'] as Measure)}`,
+    opening: (values, say) => `${subject(values, say)} has an opening of ${say.length(values['opening'] as Measure)}`,
   },
   mends: {
     'box-width': (values, say) => `Make the box ${say.length(values['size'] as Measure)} wide`,
     'box-height': (values, say) => `Make the box ${say.length(values['size'] as Measure)} high`,
     'use-slides': (values, say) => `Use ${say.name(String(values['slides']))}`,
-    'widen-opening': (values, say) =>
-      `Make ${say.name(String(values['name']))} ${say.length(values['size'] as Measure)}`,
   },
   help: `
 A drawer box has to be smaller than its opening by what runs beside, under and over it.

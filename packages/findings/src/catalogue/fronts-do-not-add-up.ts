@@ -1,4 +1,5 @@
 import { defineFinding, type Measure } from '../finding.ts';
+import { subject } from '../named.ts';
 
 /** Fronts and gaps along one row or stack need more, or leave more, than the face has. */
 export const frontsDoNotAddUp = defineFinding<{
@@ -9,25 +10,36 @@ export const frontsDoNotAddUp = defineFinding<{
   readonly difference: Measure;
   readonly tooMuch: boolean;
   readonly axis: 'width' | 'height';
+  /** Absent means fronts; a row or stack of open spaces has none. */
+  readonly of?: 'fronts' | 'openings';
 }>({
   code: 'fronts-do-not-add-up',
   severity: 'error',
   title: 'Fronts and gaps do not add up to the face',
   headline: (facts, say) =>
-    `fronts and gaps need ${say.length(facts.needed)}, the ${facts.axis} there is ${say.length(facts.available)}: ` +
+    `${facts.of === 'openings' ? 'openings and dividers' : 'fronts and gaps'} need ${say.length(facts.needed)}, ` +
+    `there is ${say.length(facts.available)} of ${facts.axis}: ` +
     `${say.length(facts.difference)} ${facts.tooMuch ? 'too much' : 'left over'}`,
   related: {
-    total: (values, say) => `the face is ${say.length(values['available'] as Measure)} here`,
-    fixed: (values, say) => `${say.name(String(values['name']))} takes ${say.length(values['size'] as Measure)}`,
+    total: (values, say) =>
+      `the ${String(values['axis'])} there is, ${say.length(values['available'] as Measure)}, follows from here`,
+    fixed: (values, say) => `${subject(values, say)} takes ${say.length(values['size'] as Measure)}`,
   },
   mends: {
-    resize: (values, say) => `Make ${say.name(String(values['name']))} ${say.length(values['size'] as Measure)}`,
-    'let-rest': (values, say) => `Let ${say.name(String(values['name']))} take the rest`,
-    spread: (values, say) => `Share the ${say.length(values['difference'] as Measure)} among ${values['count']} fronts`,
+    resize: (values, say) =>
+      `Make ${subject(values, say)} ${say.length(values['size'] as Measure)}, ` +
+      `${say.length(values['change'] as Measure)} ${String(values['direction'])}`,
+    'let-rest': (values, say) => `Let ${subject(values, say)} take the rest`,
+    spread: (values, say) =>
+      `Share the ${say.length(values['difference'] as Measure)} among ${String(values['count'])} of them, ` +
+      `${say.length(values['each'] as Measure)} ${String(values['direction'])} each`,
   },
   help: `
-Along a row or a stack every front, every gap and every shown divider has to add up to the space there is.
-Nothing in this stack can give: each front has a size of its own.
+Along a row or a stack every front, every gap and every shown divider has to add up to the space there is. Here nothing
+can give: each of them has a size of its own, and together these sizes come to more or to less than the space.
+
+Change one of the sizes by exactly what is too much or left over, or let one of them take the rest: then it follows
+whenever another size changes.
 
 \`\`\`fettle wrong
 TO BE WRITTEN

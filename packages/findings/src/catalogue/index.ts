@@ -5,9 +5,12 @@ import { dividerOutOfPlace } from './divider-out-of-place.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { fileNotFound } from './file-not-found.ts';
 import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
+import { limitsDisagree } from './limits-disagree.ts';
 import { nameNotClosed } from './name-not-closed.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
 import { saidTwice } from './said-twice.ts';
+import { sameLeadsNowhere } from './same-leads-nowhere.ts';
+import { shareNotPositive } from './share-not-positive.ts';
 import { sizeIncomplete } from './size-incomplete.ts';
 import { sizesNotPositive } from './sizes-not-positive.ts';
 import { slideTooLong } from './slide-too-long.ts';
@@ -29,9 +32,12 @@ const kinds: readonly AnyKind[] = [
   drawerBoxDoesNotFit,
   fileNotFound,
   frontsDoNotAddUp,
+  limitsDisagree,
   nameNotClosed,
   notCheckedYet,
   saidTwice,
+  sameLeadsNowhere,
+  shareNotPositive,
   sizeIncomplete,
   sizesNotPositive,
   slideTooLong,

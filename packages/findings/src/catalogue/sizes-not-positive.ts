@@ -1,11 +1,14 @@
 import { defineFinding, type Measure } from '../finding.ts';
+import { subject } from '../named.ts';
 
 /** An opening, a front or a part that comes out with no size left, or less than none. */
 export const sizesNotPositive = defineFinding<{
-  readonly what: 'opening' | 'front' | 'leaf' | 'face' | 'body' | 'part';
-  /** The maker's name for it, or a description when it has none. */
+  readonly what: 'opening' | 'front' | 'leaf' | 'face' | 'inside' | 'body' | 'part';
+  /** The maker's name for it. */
   readonly name?: string;
-  readonly axis: 'width' | 'height' | 'depth';
+  /** What it is called where it has no name, such as 'the third drawer' or the label of a part. */
+  readonly words?: string;
+  readonly axis: 'width' | 'height' | 'depth' | 'length' | 'thickness';
   /** Zero or negative. */
   readonly size: Measure;
   /** What its neighbours, gaps and boundaries take, and the space that all of them stand in. */
@@ -16,26 +19,27 @@ export const sizesNotPositive = defineFinding<{
   severity: 'error',
   title: 'Nothing is left for an opening, a front or a part',
   headline: (facts, say) => {
-    const name = facts.name === undefined ? '' : say.name(facts.name);
-    const subject = {
-      opening: `the opening ${name}`,
-      front: `the front ${name}`,
-      leaf: `each leaf of ${name}`,
+    const who = facts.name === undefined ? (facts.words ?? 'it') : say.name(facts.name);
+    const what = {
+      opening: `the opening of ${who}`,
+      front: `the front of ${who}`,
+      leaf: `each leaf of ${who}`,
       face: 'the face',
-      body: 'the body of the case',
-      part: `${facts.name ?? 'a part'}`,
-    }[facts.what].trim();
-    const direction = { width: 'wide', height: 'high', depth: 'deep' }[facts.axis];
+      inside: 'the inside',
+      body: 'the body',
+      part: who,
+    }[facts.what];
+    const direction = { width: 'wide', height: 'high', depth: 'deep', length: 'long', thickness: 'thick' }[facts.axis];
     const why =
       facts.taken === undefined || facts.available === undefined
         ? ''
         : `: what stands beside it takes ${say.length(facts.taken)} of the ${say.length(facts.available)} there is`;
-    return `${subject} comes out ${say.length(facts.size)} ${direction}${why}`;
+    return `${what} comes out ${say.length(facts.size)} ${direction}${why}`;
   },
   related: {
     total: (values, say) =>
       `the ${String(values['axis'])} there is, ${say.length(values['available'] as Measure)}, follows from here`,
-    fixed: (values, say) => `${say.name(String(values['name']))} takes ${say.length(values['size'] as Measure)}`,
+    fixed: (values, say) => `${subject(values, say)} takes ${say.length(values['size'] as Measure)}`,
   },
   mends: {
     'share-all': (values) => `Let all ${String(values['count'])} share the ${String(values['axis'])} equally`,

@@ -1,4 +1,5 @@
 import { defineFinding, type Measure } from '../finding.ts';
+import { subject } from '../named.ts';
 
 /** A slide is longer than the case is deep behind the front. */
 export const slideTooLong = defineFinding<{
@@ -18,7 +19,7 @@ export const slideTooLong = defineFinding<{
     `${say.name(facts.slides)} needs ${say.length(facts.needed)} of depth, behind the front there is ` +
     `${say.length(facts.available)}: ${say.length(facts.difference)} too long`,
   related: {
-    drawer: (values, say) => `${say.name(String(values['drawer']))} runs on it`,
+    drawer: (values, say) => `${subject(values, say)} runs on it`,
     depth: (values, say) => `the depth there is, ${say.length(values['available'] as Measure)}, follows from here`,
   },
   mends: {

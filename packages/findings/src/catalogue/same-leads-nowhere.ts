@@ -1,0 +1,35 @@
+import { defineFinding } from '../finding.ts';
+
+/** A size is to be the same as another that has none to give. */
+export const sameLeadsNowhere = defineFinding<{
+  /** The name it refers to. */
+  readonly as: string;
+  readonly why: 'no-such-cell' | 'circular' | 'no-front' | 'not-laid-out';
+}>({
+  code: 'same-leads-nowhere',
+  severity: 'error',
+  title: '`same as` leads to no size',
+  headline: (facts, say) => {
+    const as = say.name(facts.as);
+    switch (facts.why) {
+      case 'no-such-cell':
+        return `there is no space called ${as} whose size could be copied`;
+      case 'circular':
+        return `same as ${as} comes back to where it started: none of these sizes is ever set`;
+      case 'no-front':
+        return `same front as ${as} needs a front on both, one of them is open`;
+      case 'not-laid-out':
+        return `the size of ${as} is not known, so it cannot be copied`;
+      default: {
+        const unknown: never = facts.why;
+        return String(unknown);
+      }
+    }
+  },
+  related: {},
+  mends: { 'let-rest': () => 'Let it take the rest instead' },
+  help: `
+A size may be copied from another space by its name. The other space must have a size that does not itself depend on
+this one, and to copy the size of a front both of them must have one.
+`,
+});
