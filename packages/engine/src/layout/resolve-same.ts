@@ -43,12 +43,13 @@ export function solveAxes(axes: readonly AxisToSolve[]): SolvedAxes {
     }
   }
   const { order, stuck } = orderOf(axes, links);
-  const circles = [...links.circles, ...circlesAmong(stuck, links)];
+  const circling = circlesAmong(stuck, links);
+  const circles = [...links.circles, ...circling.circles];
   const results = new Map<string, AxisResult>();
   for (const axis of [...order, ...stuck]) {
     const total = axis.total.kind === 'given' ? axis.total.figure : solved.get(axis.total.cell)?.opening;
     if (total === undefined) continue;
-    const result = solveAxis({ ...axis, total, sameAs: (id) => links.targetOf(id, solved, stuck) });
+    const result = solveAxis({ ...axis, total, sameAs: (id) => links.targetOf(id, solved, circling.axes) });
     results.set(axis.id, result);
     for (const cell of result.kind === 'solved' ? result.cells : result.known) solved.set(cell.id, cell);
   }
@@ -107,7 +108,7 @@ class SameLinks {
     return settled;
   }
 
-  targetOf(id: string, solved: ReadonlyMap<string, SolvedCell>, stuck: readonly AxisToSolve[]): SameTarget {
+  targetOf(id: string, solved: ReadonlyMap<string, SolvedCell>, circling: ReadonlySet<AxisToSolve>): SameTarget {
     const place = this.places.get(id);
     if (this.circular.has(id)) return { kind: 'unknown', why: 'circular' };
     const target = place === undefined ? undefined : this.target(place.cell);
@@ -116,7 +117,7 @@ class SameLinks {
     if (targetPlace.axis === place.axis) return { kind: 'here', id: targetPlace.cell.id };
     const known = solved.get(targetPlace.cell.id);
     if (known !== undefined) return { kind: 'known', cell: known };
-    return { kind: 'unknown', why: stuck.includes(targetPlace.axis) ? 'circular' : 'not-laid-out' };
+    return { kind: 'unknown', why: circling.has(targetPlace.axis) ? 'circular' : 'not-laid-out' };
   }
 
   waitsOf(axis: AxisToSolve): readonly Wait[] {
@@ -211,9 +212,13 @@ function orderOf(
 }
 
 /** Follows the first wait of each stuck axis until it comes back to where it was. */
-function circlesAmong(stuck: readonly AxisToSolve[], links: SameLinks): readonly SameCircle[] {
+function circlesAmong(
+  stuck: readonly AxisToSolve[],
+  links: SameLinks,
+): { readonly circles: readonly SameCircle[]; readonly axes: ReadonlySet<AxisToSolve> } {
   const isStuck = new Set(stuck);
   const circles: SameCircle[] = [];
+  const axes = new Set<AxisToSolve>();
   const seen = new Set<AxisToSolve>();
   for (const axis of stuck) {
     const path: Wait[] = [];
@@ -222,14 +227,17 @@ function circlesAmong(stuck: readonly AxisToSolve[], links: SameLinks): readonly
     while (!seen.has(current)) {
       seen.add(current);
       onPath.set(current, path.length);
+      // One that is stuck waits for at least one other that is.
       const wait = links.waitsOf(current).find(({ on }) => isStuck.has(on));
       if (wait === undefined) break;
       path.push(wait);
       current = wait.on;
     }
     const start = onPath.get(current);
-    const circle = start === undefined ? [] : path.slice(start);
-    if (circle.length > 0) circles.push({ cells: circle.map(({ waiting }) => named(waiting)) });
+    if (start === undefined) continue;
+    const circle = path.slice(start);
+    for (const { on } of circle) axes.add(on);
+    circles.push({ cells: circle.map(({ waiting }) => named(waiting)) });
   }
-  return circles;
+  return { circles, axes };
 }
