@@ -1,4 +1,4 @@
-import { EmptyFileSystem, inject, type Module } from 'langium';
+import { EmptyFileSystem, inject, type LangiumSharedCoreServices, type Module } from 'langium';
 import {
   createDefaultModule,
   createDefaultSharedModule,
@@ -6,20 +6,43 @@ import {
   type LangiumServices,
   type LangiumSharedServices,
   type PartialLangiumServices,
+  type PartialLangiumSharedServices,
 } from 'langium/lsp';
+import { DocumentEvaluator } from './evaluation/evaluate-document.ts';
+import { FettleValidator } from './evaluation/fettle-validator.ts';
 import { FettleGeneratedModule, FettleGeneratedSharedModule } from './generated/module.ts';
+import { FettleScopeComputation, FettleScopeProvider } from './names/fettle-scopes.ts';
+import { UsingDocumentBuilder } from './names/using-document-builder.ts';
 import { FettleLexer } from './tokens/fettle-lexer.ts';
 import { QuotedNameConverter } from './tokens/names-in-quotes.ts';
 import { createSurvivingParser } from './tokens/surviving-parser.ts';
 
-export type FettleServices = LangiumServices;
+/** What the language adds to Langium's own services. */
+export interface FettleAddedServices {
+  readonly evaluation: { readonly DocumentEvaluator: DocumentEvaluator };
+}
+export type FettleServices = LangiumServices & FettleAddedServices;
 
-const fettleModule: Module<FettleServices, PartialLangiumServices> = {
+const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedServices> = {
+  evaluation: {
+    DocumentEvaluator: (services) => new DocumentEvaluator(services.shared as LangiumSharedCoreServices),
+  },
   parser: {
     Lexer: (services) => new FettleLexer(services),
     ValueConverter: () => new QuotedNameConverter(),
     LangiumParser: (services) => createSurvivingParser(services),
   },
+  references: {
+    ScopeProvider: (services) => new FettleScopeProvider(services),
+    ScopeComputation: (services) => new FettleScopeComputation(services),
+  },
+  validation: {
+    DocumentValidator: (services) => new FettleValidator(services),
+  },
+};
+
+const fettleSharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
+  workspace: { DocumentBuilder: (services) => new UsingDocumentBuilder(services) },
 };
 
 /** All services of the language, wired. `context` brings the connection and the file system, or neither. */
@@ -27,7 +50,7 @@ export function createFettleServices(context: DefaultSharedModuleContext = Empty
   readonly shared: LangiumSharedServices;
   readonly Fettle: FettleServices;
 } {
-  const shared = inject(createDefaultSharedModule(context), FettleGeneratedSharedModule);
+  const shared = inject(createDefaultSharedModule(context), FettleGeneratedSharedModule, fettleSharedModule);
   const Fettle = inject(createDefaultModule({ shared }), FettleGeneratedModule, fettleModule);
   shared.ServiceRegistry.register(Fettle);
   return { shared, Fettle };

@@ -1,0 +1,68 @@
+import type { Connection } from 'vscode-languageserver';
+import { ResponseError } from 'vscode-languageserver';
+
+/**
+ * The border at which a feature's failure stops: it is logged with the document it concerned and answered with nothing,
+ * so that a broken hover takes no squiggle away. Knows nothing of what the features do.
+ */
+
+/** The requests of features; the life of the server itself (initialize, shutdown) is not guarded. */
+const guarded: ReadonlySet<string> = new Set<keyof Connection>([
+  'onHover',
+  'onCompletion',
+  'onSignatureHelp',
+  'onDeclaration',
+  'onDefinition',
+  'onTypeDefinition',
+  'onImplementation',
+  'onReferences',
+  'onDocumentHighlight',
+  'onDocumentSymbol',
+  'onWorkspaceSymbol',
+  'onCodeAction',
+  'onCodeLens',
+  'onDocumentFormatting',
+  'onDocumentRangeFormatting',
+  'onDocumentOnTypeFormatting',
+  'onDocumentLinks',
+  'onFoldingRanges',
+  'onSelectionRanges',
+  'onPrepareRename',
+]);
+
+type Handler = (params: unknown, ...rest: unknown[]) => unknown;
+
+/** The uri a request speaks of, for the log. */
+function subjectOf(params: unknown): string {
+  const document = (params as { textDocument?: { uri?: unknown } } | undefined)?.textDocument;
+  return typeof document?.uri === 'string' ? document.uri : 'no document';
+}
+
+export function describeError(error: unknown): string {
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}
+
+function guard(connection: Connection, name: string, handler: Handler): Handler {
+  return async (params, ...rest) => {
+    try {
+      return await handler(params, ...rest);
+    } catch (error) {
+      // Cancellations and refusals are answers, not failures.
+      if (error instanceof ResponseError) throw error;
+      connection.console.error(`${name} failed for ${subjectOf(params)}: ${describeError(error)}`);
+      return null;
+    }
+  };
+}
+
+/** `connection`, but whatever registers a feature's handler registers a guarded one. */
+export function guardedConnection(connection: Connection): Connection {
+  return new Proxy(connection, {
+    get(target, property) {
+      const member: unknown = Reflect.get(target, property);
+      if (typeof property !== 'string' || !guarded.has(property) || typeof member !== 'function') return member;
+      return (handler: Handler, ...more: unknown[]) =>
+        member.call(target, guard(connection, property.slice(2).toLowerCase(), handler), ...more);
+    },
+  });
+}

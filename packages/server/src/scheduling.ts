@@ -1,0 +1,221 @@
+import {
+  DefaultDocumentBuilder,
+  type DocumentState,
+  type FileSystemProvider,
+  type LangiumSharedCoreServices,
+  type Module,
+  URI,
+  UriUtils,
+} from 'langium';
+import {
+  DefaultDocumentUpdateHandler,
+  type LangiumSharedServices,
+  type PartialLangiumSharedServices,
+} from 'langium/lsp';
+import {
+  type CancellationToken,
+  type Connection,
+  type DidChangeWatchedFilesParams,
+  FileChangeType,
+  type FileEvent,
+  type TextDocumentChangeEvent,
+} from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import { ForgivingWorkspace } from './forgiving-workspace.ts';
+import { describeError } from './guarded-connection.ts';
+
+/**
+ * When texts are built anew. A burst of edits becomes one build: a timer without delay collects whatever has already
+ * arrived, so that a single key waits for nothing and thirty keys are not thirty builds. Files that are none of ours do
+ * not disturb a build under way. Knows nothing of what a build finds.
+ */
+
+/** What is not built yet: from the first edit that arrives until the builder has taken it up. */
+class Backlog {
+  readonly #uris = new Set<string>();
+  #takenUp: Promise<void> = Promise.resolve();
+  #release: (() => void) | undefined;
+
+  /** Settled while nothing waits. */
+  get takenUp(): Promise<void> {
+    return this.#takenUp;
+  }
+
+  /** True for the first of a burst. */
+  add(uri: string): boolean {
+    this.#uris.add(uri);
+    if (this.#release !== undefined) return false;
+    this.#takenUp = new Promise((resolve) => {
+      this.#release = resolve;
+    });
+    return true;
+  }
+
+  drain(): readonly string[] {
+    const uris = [...this.#uris];
+    this.#uris.clear();
+    return uris;
+  }
+
+  /** The builder knows of everything drained; what came since goes on waiting. */
+  release(): void {
+    if (this.#uris.size > 0) return;
+    this.#release?.();
+    this.#release = undefined;
+  }
+}
+
+/**
+ * Lets no request look at a text whose edits still wait: an answer made from the old text would carry places that are
+ * no longer there.
+ */
+class PatientDocumentBuilder extends DefaultDocumentBuilder {
+  readonly #backlog: Backlog;
+
+  constructor(services: LangiumSharedCoreServices, backlog: Backlog) {
+    super(services);
+    this.#backlog = backlog;
+    this.onUpdate(() => backlog.release());
+  }
+
+  override waitUntil(state: DocumentState, cancelToken?: CancellationToken): Promise<void>;
+  override waitUntil(state: DocumentState, uri?: URI, cancelToken?: CancellationToken): Promise<URI>;
+  override async waitUntil(
+    state: DocumentState,
+    uriOrToken?: URI | CancellationToken,
+    cancelToken?: CancellationToken,
+  ): Promise<unknown> {
+    await this.#backlog.takenUp;
+    return super.waitUntil(state, uriOrToken as URI, cancelToken);
+  }
+}
+
+class JoinedUpdates extends DefaultDocumentUpdateHandler {
+  readonly #backlog: Backlog;
+  readonly #files: FileSystemProvider;
+  readonly #documents: LangiumSharedServices['workspace']['LangiumDocuments'];
+  readonly #open: LangiumSharedServices['workspace']['TextDocuments'];
+  readonly #services: LangiumSharedServices;
+
+  constructor(services: LangiumSharedServices, backlog: Backlog) {
+    super(services);
+    this.#backlog = backlog;
+    this.#services = services;
+    this.#files = services.workspace.FileSystemProvider;
+    this.#documents = services.workspace.LangiumDocuments;
+    this.#open = services.workspace.TextDocuments;
+  }
+
+  /** As the default, but whatever becomes of the update, nobody goes on waiting for it. */
+  protected override fireDocumentUpdate(changed: URI[], deleted: URI[]): void {
+    this.workspaceManager.ready
+      .then(() => this.workspaceLock.write((token) => this.documentBuilder.update(changed, deleted, token)))
+      .catch((error) => {
+        const uris = [...changed, ...deleted].map((uri) => uri.toString()).join(', ');
+        this.#services.lsp.Connection?.console.error(`building ${uris} failed: ${describeError(error)}`);
+      })
+      .finally(() => this.#backlog.release());
+  }
+
+  override didChangeContent(change: TextDocumentChangeEvent<TextDocument>): void {
+    if (!this.#backlog.add(change.document.uri)) return;
+    setTimeout(() => {
+      this.fireDocumentUpdate(
+        this.#backlog.drain().map((uri) => URI.parse(uri)),
+        [],
+      );
+    }, 0);
+  }
+
+  /** What was open and edited but not saved is gone: the file on disk holds again, or nothing does. */
+  didCloseDocument(event: TextDocumentChangeEvent<TextDocument>): void {
+    const uri = URI.parse(event.document.uri);
+    void this.#files
+      .exists(uri)
+      .catch(() => false)
+      .then((exists) => {
+        // It may have been opened again meanwhile; then the open text holds.
+        if (this.#open.get(uri) !== undefined) return;
+        if (exists) this.fireDocumentUpdate([uri], []);
+        else this.fireDocumentUpdate([], [uri]);
+      });
+  }
+
+  override didChangeWatchedFiles(params: DidChangeWatchedFilesParams): void {
+    this.onWatchedFilesChangeEmitter.fire(params);
+    void this.#relevant(params.changes).then((changes) => {
+      if (changes.length > 0) super.didChangeWatchedFiles({ changes: [...changes] });
+    });
+  }
+
+  /**
+   * Our own files that are not open (an open text holds against its file), and folders, which come and go without word
+   * of what is in them.
+   */
+  async #relevant(changes: readonly FileEvent[]): Promise<readonly FileEvent[]> {
+    const kept = await Promise.all(
+      changes.map(async (change) => {
+        const uri = URI.parse(change.uri);
+        if (this.#open.get(uri) !== undefined) return [];
+        if (this.#services.ServiceRegistry.hasServices(uri)) return [change];
+        switch (change.type) {
+          case FileChangeType.Deleted:
+            return this.#folderGone(change, uri);
+          case FileChangeType.Created:
+            return (await this.#isFolder(uri)) ? [change] : [];
+          default:
+            return [];
+        }
+      }),
+    );
+    return kept.flat();
+  }
+
+  /** Texts of a folder that went away are forgotten, but for those that are open. */
+  #folderGone(change: FileEvent, folder: URI): readonly FileEvent[] {
+    const inside = this.#documents.all.filter((document) => isWithin(document.uri, folder)).toArray();
+    const open = inside.filter((document) => this.#open.get(document.uri) !== undefined);
+    if (inside.length === 0) return [];
+    return [change, ...open.map(({ uri }): FileEvent => ({ uri: uri.toString(), type: FileChangeType.Changed }))];
+  }
+
+  async #isFolder(uri: URI): Promise<boolean> {
+    try {
+      return (await this.#files.stat(uri)).isDirectory;
+    } catch {
+      return false;
+    }
+  }
+}
+
+function isWithin(uri: URI, folder: URI): boolean {
+  return UriUtils.normalize(uri).startsWith(`${UriUtils.normalize(folder).replace(/\/$/, '')}/`);
+}
+
+/** Folders that join or leave the workspace count as folders that come and go. */
+export function followWorkspaceFolders(shared: LangiumSharedServices, connection: Connection): void {
+  let announced = false;
+  shared.lsp.LanguageServer.onInitialize((params) => {
+    announced = params.capabilities.workspace?.workspaceFolders === true;
+  });
+  shared.lsp.LanguageServer.onInitialized(() => {
+    if (!announced) return;
+    connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+      const came = added.map(({ uri }): FileEvent => ({ uri, type: FileChangeType.Created }));
+      const went = removed.map(({ uri }): FileEvent => ({ uri, type: FileChangeType.Deleted }));
+      shared.lsp.DocumentUpdateHandler.didChangeWatchedFiles?.({ changes: [...went, ...came] });
+    });
+  });
+}
+
+/** The services that decide when to build; one backlog joins them. */
+export function schedulingModule(): Module<LangiumSharedServices, PartialLangiumSharedServices> {
+  const backlog = new Backlog();
+  return {
+    lsp: { DocumentUpdateHandler: (services) => new JoinedUpdates(services, backlog) },
+    workspace: {
+      DocumentBuilder: (services) => new PatientDocumentBuilder(services, backlog),
+      WorkspaceManager: (services) => new ForgivingWorkspace(services),
+    },
+  };
+}

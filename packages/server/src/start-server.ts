@@ -1,0 +1,26 @@
+import { createFettleServices } from '@fettle/language';
+import { DocumentState, type FileSystemProvider } from 'langium';
+import { startLanguageServer } from 'langium/lsp';
+import type { Connection } from 'vscode-languageserver';
+import { guardedConnection } from './guarded-connection.ts';
+import { Pictures } from './pictures.ts';
+import { followWorkspaceFolders, schedulingModule } from './scheduling.ts';
+
+/** Puts the server together; the entries choose only the connection and the files. */
+export function startFettleServer(connection: Connection, files: FileSystemProvider): void {
+  const guarded = guardedConnection(connection);
+  const context = { connection: guarded, fileSystemProvider: () => files };
+  const { shared, Fettle } = createFettleServices(context, schedulingModule());
+  const pictures = new Pictures(guarded, Fettle);
+  followWorkspaceFolders(shared, connection);
+  // Each request waits for the least that can answer it, so that reading never waits for checking.
+  startLanguageServer(shared, {
+    DocumentSymbolProvider: DocumentState.Parsed,
+    FoldingRangeProvider: DocumentState.Parsed,
+    Formatter: DocumentState.Parsed,
+    CompletionProvider: DocumentState.ComputedScopes,
+    HoverProvider: DocumentState.Linked,
+    InlayHintProvider: DocumentState.Linked,
+  });
+  pictures.listen();
+}
