@@ -1,13 +1,16 @@
 /**
  * The engine: design -> layout, parts, checks. Pure; knows nothing of the parser, the protocol, an editor, files or the DOM.
  */
+
+export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } from './design/derive.ts';
 export * from './design/design.ts';
+export { explain } from './design/explain.ts';
 export * from './design/figure.ts';
 export * from './design/shop.ts';
+export { evaluatePiece, type ShopOffer } from './evaluate-piece.ts';
 export * from './evaluation.ts';
 export * from './length/length.ts';
 export * from './length/rational.ts';
 export * from './length/trade-formats.ts';
+export { type CutListRow, cutList } from './parts/cut-list.ts';
 export * from './parts/part.ts';
-export { evaluatePiece } from './evaluate-piece.ts';
-export { explain } from './design/explain.ts';

@@ -59,7 +59,10 @@ function sumWords(rule: string, terms: readonly Operand[], say: Say): string {
   if (first === undefined || plain) {
     words = `: ${rule}`;
   } else {
-    words = ` = ${counted.slice(0, MOST_TERMS).map((term, at) => termWords(term, at === 0, say)).join(' ')}`;
+    words = ` = ${counted
+      .slice(0, MOST_TERMS)
+      .map((term, at) => termWords(term, at === 0, say))
+      .join(' ')}`;
     if (counted.length > MOST_TERMS) words += ` and ${counted.length - MOST_TERMS} more`;
   }
   for (const term of named.slice(0, MOST_TERMS)) words += `; ${term.label}: ${say.length(term.figure.length)}`;
@@ -84,9 +87,7 @@ function leafWords(reason: Exclude<Reason, { kind: 'derived' }>, say: Say): stri
     case 'given':
       return 'written here';
     case 'measured':
-      return reason.planned === undefined
-        ? 'measured'
-        : `measured; ${say.length(reason.planned.length)} was planned`;
+      return reason.planned === undefined ? 'measured' : `measured; ${say.length(reason.planned.length)} was planned`;
     case 'shop':
       return `from shop entry ${say.name(reason.entry)}`;
     case 'assumed':

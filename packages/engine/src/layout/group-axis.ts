@@ -1,6 +1,6 @@
 import type { Cell, FaceDesign, GroupCell, SizeAsked } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
-import type { AxisBoundary, AxisCell, AxisRequest, SameTarget } from './axis.ts';
+import type { AxisBoundary, AxisCell, AxisRequest } from './axis.ts';
 import { cellLabel } from './cell-names.ts';
 import { edgesAtDivider, type FrontEdges } from './front-edges.ts';
 import { rigidTotal } from './solve-axis.ts';
@@ -9,9 +9,6 @@ import { zeroAt } from './spans.ts';
 /** One row or stack turned into a question for the axis solver. Knows nothing of where it lies. */
 
 export type Direction = 'width' | 'height';
-
-/** Answers where `same as` of a cell leads; without it only cells of the same row or stack are found. */
-export type SameAs = (cellId: string) => SameTarget;
 
 export function directionOf(group: GroupCell): Direction {
   return group.kind === 'row' ? 'width' : 'height';
@@ -29,35 +26,20 @@ export function edgesOfCells(group: GroupCell, outer: FrontEdges, face: FaceDesi
   });
 }
 
-/** `sameAs` may be left out as long as cells of other groups need not be found. */
-export function axisRequest(
-  group: GroupCell,
-  total: Figure,
-  edges: readonly FrontEdges[],
-  face: FaceDesign,
-  sameAs?: SameAs,
-): AxisRequest {
-  const direction = directionOf(group);
-  return {
-    total,
-    totalLabel: `${direction} of the ${group === face.root ? 'face' : group.kind}`,
-    ...rigidParts(group, edges, face, sameAs),
-  };
-}
-
-function rigidParts(
+/** What the cells of `group` ask for and what stands between them, without the space there is. */
+export function cellsAndBoundaries(
   group: GroupCell,
   edges: readonly FrontEdges[],
   face: FaceDesign,
-  sameAs: SameAs | undefined,
-): Pick<AxisRequest, 'cells' | 'boundaries' | 'sameAs'> {
+): Pick<AxisRequest, 'totalLabel' | 'cells' | 'boundaries'> {
   const direction = directionOf(group);
   const cells = group.cells.map((cell, at): AxisCell => {
     const edge = edges[at];
     return {
       id: cell.id,
+      ...(cell.name === undefined ? {} : { name: cell.name }),
       label: cellLabel(cell, group),
-      asked: askedOf(cell, direction, edge, face, sameAs),
+      asked: askedOf(cell, direction, edge, face),
       ...(cell.atLeast === undefined ? {} : { atLeast: cell.atLeast }),
       ...(cell.atMost === undefined ? {} : { atMost: cell.atMost }),
       ...(cell.measured === undefined ? {} : { measured: cell.measured }),
@@ -67,7 +49,7 @@ function rigidParts(
     };
   });
   const boundaries = group.cells.slice(0, -1).map((_, at) => boundaryAt(group, at));
-  return { cells, boundaries, ...(sameAs === undefined ? {} : { sameAs }) };
+  return { totalLabel: `${direction} of the ${group === face.root ? 'face' : group.kind}`, cells, boundaries };
 }
 
 const nothingBetween = zeroAt('nothing stands between them');
@@ -82,34 +64,25 @@ function boundaryAt(group: GroupCell, at: number): AxisBoundary {
 }
 
 /** A group that asks for nothing of its own takes what its cells add up to, if all of them are written or measured. */
-function askedOf(
-  cell: Cell,
-  direction: Direction,
-  edge: FrontEdges | undefined,
-  face: FaceDesign,
-  sameAs: SameAs | undefined,
-): SizeAsked {
+function askedOf(cell: Cell, direction: Direction, edge: FrontEdges | undefined, face: FaceDesign): SizeAsked {
   if (cell.along.kind !== 'rest' || edge === undefined) return cell.along;
-  const total = rigidSize(cell, direction, edge, face, sameAs);
+  const total = rigidSize(cell, direction, edge, face);
   return total === undefined ? cell.along : { kind: 'fixed', basis: 'opening', figure: total };
 }
 
-/** The one pass up: what a group's own cells make it, in `direction`; undefined where something in it can give. */
-function rigidSize(
-  cell: Cell,
-  direction: Direction,
-  edge: FrontEdges,
-  face: FaceDesign,
-  sameAs: SameAs | undefined,
-): Figure | undefined {
+/**
+ * The one pass up: what a group's own cells make it, in `direction`; undefined where something in it can give, or
+ * copies a size from elsewhere.
+ */
+function rigidSize(cell: Cell, direction: Direction, edge: FrontEdges, face: FaceDesign): Figure | undefined {
   if (cell.kind !== 'row' && cell.kind !== 'stack') return undefined;
   const edges = edgesOfCells(cell, edge, face);
-  if (directionOf(cell) === direction) return rigidTotal(rigidParts(cell, edges, face, sameAs));
+  if (directionOf(cell) === direction) return rigidTotal(cellsAndBoundaries(cell, edges, face));
   // Seen across its own direction every cell is as large as the group: the first that is rigid decides, and another
   // that disagrees is found when its own sum does not come out.
   for (const [at, inner] of cell.cells.entries()) {
     const innerEdge = edges[at];
-    const size = innerEdge === undefined ? undefined : rigidSize(inner, direction, innerEdge, face, sameAs);
+    const size = innerEdge === undefined ? undefined : rigidSize(inner, direction, innerEdge, face);
     if (size !== undefined) return size;
   }
   return undefined;

@@ -3,11 +3,12 @@ import type { Cell, FaceDesign, FrontCell, GroupCell } from '../design/design.ts
 import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { Rational } from '../length/rational.ts';
-import type { AxisRequest, AxisResult, SolvedCell } from './axis.ts';
+import type { AxisResult, SolvedCell } from './axis.ts';
 import { edgesAgainstCase, type FrontEdges, turned } from './front-edges.ts';
-import { axisRequest, type Direction, directionOf, edgesOfCells, type SameAs } from './group-axis.ts';
+import { edgesOfCells } from './group-axis.ts';
 import { placeAlong } from './place-along.ts';
-import { solveAxis } from './solve-axis.ts';
+import type { SameCircle } from './resolve-same.ts';
+import { type SolvedAxis, solveFace } from './solve-face.ts';
 import { spanFrom, spanUpTo } from './spans.ts';
 
 /**
@@ -16,18 +17,12 @@ import { spanFrom, spanUpTo } from './spans.ts';
  * over what the solver answered.
  */
 
-/** One row or stack as it was asked of the solver, and the answer. */
-export interface SolvedAxis {
-  readonly group: GroupCell;
-  readonly direction: Direction;
-  readonly request: AxisRequest;
-  readonly result: AxisResult;
-}
-
 export interface FaceLayout {
   readonly face: LaidCell;
-  /** Outer groups before inner ones. */
+  /** Outer groups before inner ones; a group whose own size is not known is absent. */
   readonly axes: readonly SolvedAxis[];
+  /** Sizes that wait for each other. */
+  readonly circles: readonly SameCircle[];
 }
 
 /**
@@ -35,16 +30,15 @@ export interface FaceLayout {
  * they stand. Sizes may come out zero or negative; the checks say so.
  */
 export function layOutFace(face: FaceDesign, carcase: CarcaseLayout): FaceLayout {
-  const axes: SolvedAxis[] = [];
-  const context: Context = { face, axes };
+  const solution = solveFace(face, carcase);
+  const context: Context = { face, axes: new Map(solution.axes.map((axis) => [axis.group, axis])) };
   const laid = layOutCell(context, face.root, carcase.face, edgesAgainstCase(face.fit), {});
-  return { face: laid, axes };
+  return { face: laid, ...solution };
 }
 
 interface Context {
   readonly face: FaceDesign;
-  readonly axes: SolvedAxis[];
-  readonly sameAs?: SameAs;
+  readonly axes: ReadonlyMap<GroupCell, SolvedAxis>;
 }
 
 /** The front's size along its parent's direction, as the solver derived it. */
@@ -70,17 +64,13 @@ function layOutCell(context: Context, cell: Cell, opening: Rectangle, edges: Fro
 }
 
 function layOutGroup(context: Context, group: GroupCell, opening: Rectangle, outer: FrontEdges): LaidCell {
-  if (group.cells.length === 0) return { cell: group, opening, leaves: [], cells: [], dividers: [] };
-  const direction = directionOf(group);
+  const axis = context.axes.get(group);
+  if (axis === undefined) return { cell: group, opening, leaves: [], cells: [], dividers: [] };
+  const { direction, request, result } = axis;
   const edges = edgesOfCells(group, outer, context.face);
-  const along = direction === 'width' ? opening.x : opening.y;
-  const request = axisRequest(group, along.size, edges, context.face, context.sameAs);
-  const result = solveAxis(request);
-  context.axes.push({ group, direction, request, result });
-
   const solved = new Map(knownCells(result).map((cell) => [cell.id, cell]));
   const places = placeAlong(
-    along,
+    direction === 'width' ? opening.x : opening.y,
     direction === 'width' ? 'forwards' : 'backwards',
     request.cells.map((cell) => solved.get(cell.id)?.opening),
     request.boundaries.map((boundary) => boundary.thickness),

@@ -28,11 +28,26 @@ export interface DrawerBox {
 }
 
 const half = Rational.of(1, 2);
-const besideBox = assumed(Length.inches(1, 32), 'a box without slides runs with 1/32 inch at each side, common practice');
-const behindBox = assumed(Length.inches(1, 2), 'a box without slides stays 1/2 inch clear of the back, common practice');
-const boxStock = assumed(Length.inches(1, 2), 'the sides of a box are 1/2 inch thick unless something is said, common practice');
-const bottomStock = assumed(Length.inches(1, 4), 'the bottom of a box is 1/4 inch thick unless something is said, common practice');
-const bottomUp = assumed(Length.inches(1, 4), 'the groove for the bottom is 1/4 inch up from the lower edge, common practice');
+const besideBox = assumed(
+  Length.inches(1, 32),
+  'a box without slides runs with 1/32 inch at each side, common practice',
+);
+const behindBox = assumed(
+  Length.inches(1, 2),
+  'a box without slides stays 1/2 inch clear of the back, common practice',
+);
+const boxStock = assumed(
+  Length.inches(1, 2),
+  'the sides of a box are 1/2 inch thick unless something is said, common practice',
+);
+const bottomStock = assumed(
+  Length.inches(1, 4),
+  'the bottom of a box is 1/4 inch thick unless something is said, common practice',
+);
+const bottomUp = assumed(
+  Length.inches(1, 4),
+  'the groove for the bottom is 1/4 inch up from the lower edge, common practice',
+);
 
 /**
  * On side-mount slides the box is as wide as the opening less a slide at each side and as deep as the slide is long.
@@ -94,7 +109,14 @@ export function drawerBoxParts(
   const thick = drawer.sides?.thickness ?? boxStock;
   const origin = drawer.sides?.origin ?? drawer.origin;
   const of = cell.name === undefined ? '' : ` of "${cell.name}"`;
-  const side = { role: 'drawer-side', stock: drawer.sides?.stock, thin: 'x', grain: 'z', origin, cell: cell.id } as const;
+  const side = {
+    role: 'drawer-side',
+    stock: drawer.sides?.stock,
+    thin: 'x',
+    grain: 'z',
+    origin,
+    cell: cell.id,
+  } as const;
   const end = { role: 'drawer-end', stock: drawer.sides?.stock, thin: 'z', grain: 'x', origin, cell: cell.id } as const;
   const endAcross = boxEndAcross(drawer, box.x, thick);
   return [
@@ -142,8 +164,14 @@ function boxEndAcross(drawer: DrawerDesign, box: Span, thick: Figure): Span {
       };
     case 'butt':
       return {
-        start: derive('between the sides', [plus('where the box begins', box.start), plus('thickness of the side', thick)]),
-        size: derive('between the sides', [plus('width of the box', box.size), less('thickness of the sides', thick, 2)]),
+        start: derive('between the sides', [
+          plus('where the box begins', box.start),
+          plus('thickness of the side', thick),
+        ]),
+        size: derive('between the sides', [
+          plus('width of the box', box.size),
+          less('thickness of the sides', thick, 2),
+        ]),
         end: derive('between the sides', [plus('where the box ends', box.end), less('thickness of the side', thick)]),
       };
     default: {

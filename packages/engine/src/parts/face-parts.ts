@@ -46,7 +46,7 @@ function collect(face: FaceDesign, layout: CarcaseLayout, laid: LaidCell, parts:
     }
     default: {
       const unknown: never = cell;
-      return unknown;
+      void unknown;
     }
   }
 }
@@ -116,14 +116,27 @@ function dividerParts(
     front === undefined
       ? inside
       : spanBetween(
-          derive('behind the fronts', [plus('the front of the body', inside.start), plus('thickness of the fronts', front)]),
+          derive('behind the fronts', [
+            plus('the front of the body', inside.start),
+            plus('thickness of the fronts', front),
+          ]),
           inside.end,
           'from the back of the fronts to the back',
         );
   const thin: Axis = group === 'row' ? 'x' : 'y';
   const run: Axis = group === 'row' ? 'y' : 'x';
   const panel = (role: PartRole, label: string) =>
-    slab({ id: divider.id, label, role, stock: divider.material.stock, ...at, z, thin, grain: run, origin: divider.origin });
+    slab({
+      id: divider.id,
+      label,
+      role,
+      stock: divider.material.stock,
+      ...at,
+      z,
+      thin,
+      grain: run,
+      origin: divider.origin,
+    });
   const between = neighbourWords(neighbours);
   switch (divider.form) {
     case 'none':

@@ -15,7 +15,10 @@ export function frontThickness(cell: FrontCell, face: FaceDesign): Figure {
   return frontMaterial(cell, face)?.thickness ?? threeQuarters;
 }
 
-const threeQuarters = assumed(Length.inches(3, 4), 'fronts are 3/4 inch thick unless something is said, common practice');
+const threeQuarters = assumed(
+  Length.inches(3, 4),
+  'fronts are 3/4 inch thick unless something is said, common practice',
+);
 
 /** The thickest front among these cells and all within them; undefined where there are none. */
 export function thickestFront(cells: readonly LaidCell[], face: FaceDesign): Figure | undefined {

@@ -4,8 +4,22 @@ import type { Stock } from '../design/shop.ts';
 import type { Span } from '../evaluation.ts';
 
 export type PartRole =
-  | 'top' | 'plinth' | 'side' | 'bottom' | 'stretcher' | 'partition' | 'back' | 'divider-rail' | 'divider-panel'
-  | 'door' | 'drawer-front' | 'false-front' | 'drawer-side' | 'drawer-end' | 'drawer-bottom' | 'shelf';
+  | 'top'
+  | 'plinth'
+  | 'side'
+  | 'bottom'
+  | 'stretcher'
+  | 'partition'
+  | 'back'
+  | 'divider-rail'
+  | 'divider-panel'
+  | 'door'
+  | 'drawer-front'
+  | 'false-front'
+  | 'drawer-side'
+  | 'drawer-end'
+  | 'drawer-bottom'
+  | 'shelf';
 
 /** One piece of wood, where it stands and how big it is when finished. */
 export interface Part {

@@ -15,7 +15,10 @@ import { slab, type UnmarkedPart } from './slab.ts';
 /** More than this in one opening is a slip of the pen, and drawing them would only take time. */
 const MOST_SHELVES = 200;
 
-const clearOfFront = assumed(Length.inches(1, 8), 'a shelf stays 1/8 inch clear of the back of the front, common practice');
+const clearOfFront = assumed(
+  Length.inches(1, 8),
+  'a shelf stays 1/8 inch clear of the back of the front, common practice',
+);
 
 export function shelfCount(shelves: ShelfDesign): number {
   return Number.isSafeInteger(shelves.count) ? Math.min(Math.max(shelves.count, 0), MOST_SHELVES) : 0;
@@ -42,8 +45,14 @@ export function shelfParts(
   const spacing = shelfSpacing(shelves, opening);
   if (!spacing.length.isPositive()) return [];
   const x = spanFrom(
-    derive('where the shelf begins', [plus('where the opening begins', opening.x.start), plus('shy at its end', shelves.shyEachEnd)]),
-    derive('width of the shelf', [plus('width of the opening', opening.x.size), less('shy at each end', shelves.shyEachEnd, 2)]),
+    derive('where the shelf begins', [
+      plus('where the opening begins', opening.x.start),
+      plus('shy at its end', shelves.shyEachEnd),
+    ]),
+    derive('width of the shelf', [
+      plus('width of the opening', opening.x.size),
+      less('shy at each end', shelves.shyEachEnd, 2),
+    ]),
   );
   const inside = layout.inside.z;
   const z =

@@ -1,4 +1,5 @@
 import { defineFinding } from '../finding.ts';
+import { subject } from '../named.ts';
 
 /** A size is to be the same as another that has none to give. */
 export const sameLeadsNowhere = defineFinding<{
@@ -26,7 +27,7 @@ export const sameLeadsNowhere = defineFinding<{
       }
     }
   },
-  related: {},
+  related: { circle: (values, say) => `${subject(values, say)} is part of the circle` },
   mends: { 'let-rest': () => 'Let it take the rest instead' },
   help: `
 A size may be copied from another space by its name. The other space must have a size that does not itself depend on

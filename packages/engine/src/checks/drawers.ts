@@ -1,0 +1,138 @@
+import { type Finding, type Origin, slideTooLong } from '@fettle/findings';
+import { rootOrigin } from '../design/derive.ts';
+import type { DrawerDesign, FaceDesign, FrontCell, GroupCell, PieceDesign } from '../design/design.ts';
+import type { SlideEntry } from '../design/shop.ts';
+import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
+import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
+import type { Length } from '../length/length.ts';
+import { type DrawerBox, drawerBox } from '../parts/drawer-box.ts';
+import { frontThickness } from '../parts/front-thickness.ts';
+import { boxFindings } from './drawer-boxes.ts';
+import { givenAt } from './written-sizes.ts';
+
+/** Whether each drawer's box and slides fit the opening and the depth they stand in. */
+
+export interface LaidDrawer {
+  readonly cell: FrontCell;
+  readonly drawer: DrawerDesign;
+  readonly laid: LaidCell;
+  readonly box: DrawerBox;
+  /** What it is called where it has no name. */
+  readonly words: string;
+}
+
+/** `slides`: what the shop has besides those chosen; mends pick from it. Openings without size are left to others. */
+export function drawerFindings(
+  design: PieceDesign,
+  face: FaceDesign,
+  layout: CarcaseLayout,
+  root: LaidCell,
+  slides: readonly SlideEntry[],
+): readonly Finding[] {
+  const drawers: LaidDrawer[] = [];
+  collect(face, layout, root, undefined, drawers);
+  return [...slideFindings(design, drawers, slides), ...boxFindings(drawers, slides)];
+}
+
+function collect(
+  face: FaceDesign,
+  layout: CarcaseLayout,
+  laid: LaidCell,
+  group: GroupCell | undefined,
+  drawers: LaidDrawer[],
+): void {
+  const cell = laid.cell;
+  if (cell.kind === 'row' || cell.kind === 'stack') {
+    for (const inner of laid.cells) collect(face, layout, inner, cell, drawers);
+    return;
+  }
+  if (cell.kind !== 'front' || cell.what !== 'drawer') return;
+  const drawer = cell.drawer ?? face.drawers;
+  const { x, y } = laid.opening;
+  if (drawer === undefined || !x.size.length.isPositive() || !y.size.length.isPositive()) return;
+  const words = group === undefined ? `the ${cellWord(cell)}` : plainCellLabel(cell, group);
+  drawers.push({ cell, drawer, laid, box: drawerBox(drawer, frontThickness(cell, face), layout, laid.opening), words });
+}
+
+/** One finding for all drawers that run on the same choice of slides and have the same depth to run in. */
+function slideFindings(
+  design: PieceDesign,
+  drawers: readonly LaidDrawer[],
+  offered: readonly SlideEntry[],
+): readonly Finding[] {
+  const alike = new Map<string, { readonly chosen: SlideEntry; readonly drawers: LaidDrawer[] }>();
+  for (const one of drawers) {
+    const slides = one.drawer.slides;
+    if (slides === undefined || depthNeeded(slides).compare(one.box.depthThere.length) <= 0) continue;
+    const at = choiceOrigin(one.drawer);
+    const key = JSON.stringify([at.unit, at.start, slides.name, one.box.depthThere.length.exactInches]);
+    const group = alike.get(key);
+    if (group === undefined) alike.set(key, { chosen: slides, drawers: [one] });
+    else group.drawers.push(one);
+  }
+  return [...alike.values()].flatMap(({ chosen, drawers: group }) => {
+    const first = group[0];
+    return first === undefined ? [] : [slideFinding(design, chosen, first, group, offered)];
+  });
+}
+
+function slideFinding(
+  design: PieceDesign,
+  chosen: SlideEntry,
+  first: LaidDrawer,
+  group: readonly LaidDrawer[],
+  offered: readonly SlideEntry[],
+): Finding {
+  const needed = depthNeeded(chosen);
+  const available = first.box.depthThere.length;
+  const difference = needed.minus(available);
+  const nameAt = first.drawer.slidesOrigin;
+  const depth = design.size.depth;
+  const depthAt = givenAt(depth);
+  const depthOrigin = depth === undefined ? undefined : rootOrigin(depth);
+  const shorter = offered
+    .filter((slides) => depthNeeded(slides).compare(available) <= 0)
+    .sort((a, b) => b.length.length.compare(a.length.length));
+  const deeper = depth?.length.plus(difference);
+  return slideTooLong.at(
+    choiceOrigin(first.drawer),
+    { slides: chosen.name, length: chosen.length.length, needed, available, difference },
+    {
+      related: [
+        ...(depthOrigin === undefined ? [] : [{ role: 'depth', values: { available }, origin: depthOrigin }]),
+        ...group.map((one) => ({
+          role: 'drawer',
+          values: one.cell.name === undefined ? { words: one.words } : { name: one.cell.name, words: one.words },
+          origin: one.cell.origin,
+        })),
+      ],
+      mends: [
+        ...(nameAt === undefined
+          ? []
+          : shorter.slice(0, 3).map((slides) => ({
+              how: 'use-slides',
+              values: { slides: slides.name, needed: depthNeeded(slides) },
+              changes: [{ kind: 'set-name', at: nameAt, name: slides.name } as const],
+            }))),
+        ...(depthAt === undefined || deeper === undefined
+          ? []
+          : [
+              {
+                how: 'deepen',
+                values: { size: deeper },
+                changes: [{ kind: 'set-length', at: depthAt, to: deeper } as const],
+              },
+            ]),
+      ],
+    },
+  );
+}
+
+/** Its length and the free depth it asks for behind it. */
+function depthNeeded(slides: SlideEntry): Length {
+  return slides.length.length.plus(slides.extraDepth.length);
+}
+
+function choiceOrigin(drawer: DrawerDesign): Origin {
+  return drawer.slidesOrigin ?? drawer.origin;
+}
