@@ -45,12 +45,18 @@ const fettleSharedModule: Module<LangiumSharedServices, PartialLangiumSharedServ
   workspace: { DocumentBuilder: (services) => new UsingDocumentBuilder(services) },
 };
 
-/** All services of the language, wired. `context` brings the connection and the file system, or neither. */
-export function createFettleServices(context: DefaultSharedModuleContext = EmptyFileSystem): {
+/**
+ * All services of the language, wired. `context` brings the connection and the file system, or neither; `host` replaces
+ * shared services where whoever runs the language knows better, as the server does about when to build.
+ */
+export function createFettleServices(
+  context: DefaultSharedModuleContext = EmptyFileSystem,
+  host: Module<LangiumSharedServices, PartialLangiumSharedServices> = {},
+): {
   readonly shared: LangiumSharedServices;
   readonly Fettle: FettleServices;
 } {
-  const shared = inject(createDefaultSharedModule(context), FettleGeneratedSharedModule, fettleSharedModule);
+  const shared = inject(createDefaultSharedModule(context), FettleGeneratedSharedModule, fettleSharedModule, host);
   const Fettle = inject(createDefaultModule({ shared }), FettleGeneratedModule, fettleModule);
   shared.ServiceRegistry.register(Fettle);
   return { shared, Fettle };

@@ -8,7 +8,7 @@ const ofStock = {
   'thick <length>': 'Its thickness. A nominal thickness of the stock stands for the actual one.',
 } as const;
 
-const overhang = statement('overhang', 'How far the top stands out beyond the case.', {
+export const overhang = statement('overhang', 'How far the top stands out beyond the case.', {
   phrases: {
     '<length> at front': 'Beyond the front of the case.',
     '<length> at ends': 'Beyond each end.',

@@ -1,0 +1,222 @@
+import { type Evaluation, evaluatePiece, type SlideEntry, type Units } from '@fettle/engine';
+import { type Finding, fileNotFound, type Origin, type Say } from '@fettle/findings';
+import { type LangiumDocument, type LangiumSharedCoreServices, URI, UriUtils } from 'langium';
+import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
+import { fileDeclarations, specOf } from '../names/declarations.ts';
+import { nearestName } from '../names/nearest.ts';
+import { resolveUse, usedDocuments, useStatements } from '../names/used-files.ts';
+import { readPiece } from '../reading/read-piece.ts';
+import { readSlide } from '../reading/read-shop.ts';
+import { type ReadContext, reportUnread, unitsAt } from '../reading/reader.ts';
+import { slipFindings } from '../reading/slip-findings.ts';
+import { entryText, entryUnit, fileUnitId, type Place, pieceUnitId, placeOf } from '../reading/text-units.ts';
+import { type PlacedFinding, placeFinding } from './placed-findings.ts';
+import { sayIn } from './say.ts';
+
+/** One piece of a document: what the engine makes of it, and where its origins lie in the documents of now. */
+export interface EvaluatedPiece {
+  readonly name: string;
+  readonly evaluation: Evaluation;
+  readonly range: { readonly start: number; readonly end: number };
+  readonly say: Say;
+  readonly statement: Statement;
+  locate(origin: Origin): Place | undefined;
+}
+
+export interface EvaluatedDocument {
+  readonly pieces: readonly EvaluatedPiece[];
+  readonly findings: readonly PlacedFinding[];
+  /** False when braces had to be guessed or the text is cut: what was drawn from it may be half a piece. */
+  readonly readable: boolean;
+}
+
+/** What one piece was worked out from, and what came of it. */
+interface KeptPiece {
+  readonly text: string;
+  /** Shop entries and values from elsewhere, by unit, with their words. */
+  readonly entries: ReadonlyMap<string, string>;
+  readonly around: string;
+  readonly evaluation: Evaluation;
+  readonly findings: readonly Finding[];
+}
+
+interface KeptDocument {
+  readonly used: readonly Text[];
+  readonly evaluated: EvaluatedDocument;
+}
+
+/** Evaluates documents, and keeps what it found for each piece as long as the words it was read from stay the same. */
+export class DocumentEvaluator {
+  readonly #shared: LangiumSharedCoreServices;
+  readonly #done = new WeakMap<Text, KeptDocument>();
+  readonly #kept = new Map<string, KeptPiece>();
+  /** Pieces that were really worked out, for tests of what an edit costs. */
+  evaluations = 0;
+
+  constructor(shared: LangiumSharedCoreServices) {
+    this.#shared = shared;
+  }
+
+  /** The document must be parsed; names are found in the documents it uses, as far as they are loaded. */
+  evaluate(document: LangiumDocument): EvaluatedDocument {
+    const root = document.parseResult.value as Text;
+    const used = usedDocuments(this.#shared.workspace.LangiumDocuments, document);
+    const usedRoots = used.map((each) => each.parseResult.value as Text);
+    const done = this.#done.get(root);
+    if (done?.used.length === usedRoots.length && done.used.every((each, i) => each === usedRoots[i])) {
+      return done.evaluated;
+    }
+    const evaluated = this.#evaluate(document, root, used);
+    this.#done.set(root, { used: usedRoots, evaluated });
+    return evaluated;
+  }
+
+  #evaluate(document: LangiumDocument, root: Text, used: readonly LangiumDocument[]): EvaluatedDocument {
+    const documents = this.#shared.workspace.LangiumDocuments;
+    const findings: PlacedFinding[] = [];
+    const pieces: EvaluatedPiece[] = [];
+    const uri = document.uri.toString();
+    const textAt = (at: Place): string => {
+      const text =
+        at.uri === uri
+          ? document.textDocument.getText()
+          : documents.getDocument(URI.parse(at.uri))?.textDocument.getText();
+      return text?.slice(at.start, at.end) ?? '';
+    };
+    const add = (list: readonly Finding[], units: Units, home: number) => {
+      const seen = new Set<string>();
+      for (const finding of list) {
+        const once = `${finding.code} ${finding.origin.unit} ${finding.origin.start} ${finding.origin.end}`;
+        if (seen.has(once)) continue;
+        seen.add(once);
+        const place = (origin: Origin) => placeOf(origin, { uri, start: home }, documents);
+        const placed = placeFinding(finding, units, sayIn(units), place, textAt);
+        if (placed !== undefined) findings.push(placed);
+      }
+    };
+    const slips = slipFindings(document);
+    const fileContext: ReadContext = {
+      documents,
+      unit: { id: fileUnitId, start: 0, document },
+      units: unitsAt(root),
+      findings: [...slips],
+      touched: new Set(),
+    };
+    this.#reportMissingFiles(document, fileContext);
+    const slides = this.#slides([document, ...used]);
+    for (const statement of root.statements) {
+      if (specOf(statement).spec.declares === 'piece') {
+        const piece = this.#piece(document, statement, slides);
+        pieces.push(piece.evaluated);
+        add(piece.findings, piece.evaluated.evaluation.design.units, piece.evaluated.range.start);
+      } else {
+        reportUnread(fileContext, statement);
+      }
+    }
+    add(fileContext.findings, fileContext.units, 0);
+    return {
+      pieces,
+      findings,
+      readable: slips.every(
+        (slip) => slip.severity !== 'error' || slip.code === 'stray-mark' || slip.code === 'name-not-closed',
+      ),
+    };
+  }
+
+  #piece(
+    document: LangiumDocument,
+    statement: Statement,
+    slides: readonly SlideEntry[],
+  ): { evaluated: EvaluatedPiece; findings: readonly Finding[] } {
+    const documents = this.#shared.workspace.LangiumDocuments;
+    const uri = document.uri.toString();
+    const text = statement.$cstNode?.text ?? '';
+    const start = statement.$cstNode?.offset ?? 0;
+    const name = statement.name ?? 'piece';
+    // What the piece depends on beside its own words: units of the file and the slides there are to choose from.
+    const around = JSON.stringify([unitsAt(statement), slides.map((each) => [each.name, each.length.length])]);
+    const slot = `${uri}\n${name}`;
+    const kept = this.#kept.get(slot);
+    const stillHolds =
+      kept?.text === text &&
+      kept.around === around &&
+      [...kept.entries].every(([unit, words]) => entryText(unit, documents) === words);
+    const current = kept !== undefined && stillHolds ? kept : this.#work(document, statement, { text, around }, slides);
+    this.#kept.set(slot, current);
+    const { evaluation, findings } = current;
+    const evaluated: EvaluatedPiece = {
+      name,
+      evaluation,
+      range: { start, end: statement.$cstNode?.end ?? start },
+      say: sayIn(evaluation.design.units),
+      statement,
+      locate: (origin) => placeOf(origin, { uri, start }, documents),
+    };
+    return { evaluated, findings };
+  }
+
+  #work(
+    document: LangiumDocument,
+    statement: Statement,
+    keys: { readonly text: string; readonly around: string },
+    slides: readonly SlideEntry[],
+  ): KeptPiece {
+    this.evaluations++;
+    const documents = this.#shared.workspace.LangiumDocuments;
+    const read = readPiece(documents, document, statement);
+    const evaluation = evaluatePiece(read.design, { slides });
+    const units = [...read.touched].map((each) => entryUnit(each).id).filter((unit) => unit !== pieceUnitId);
+    return {
+      ...keys,
+      entries: new Map(units.map((unit) => [unit, entryText(unit, documents)])),
+      evaluation,
+      findings: [...read.findings, ...evaluation.findings],
+    };
+  }
+
+  #slides(documents: readonly LangiumDocument[]): SlideEntry[] {
+    const entries: SlideEntry[] = [];
+    for (const document of documents) {
+      for (const { statement } of fileDeclarations(document).get('slide')?.values() ?? []) {
+        const entry = readSlide(statement, this.#shared.workspace.LangiumDocuments);
+        if (entry !== undefined) entries.push(entry);
+      }
+    }
+    return entries;
+  }
+
+  #reportMissingFiles(document: LangiumDocument, context: ReadContext): void {
+    const documents = this.#shared.workspace.LangiumDocuments;
+    for (const { statement, path } of useStatements(document)) {
+      const uri = resolveUse(document, path);
+      if (uri !== undefined && documents.hasDocument(uri)) continue;
+      const part = statement.parts.find(isPlainText)?.$cstNode;
+      const at: Origin = { unit: fileUnitId, start: part?.offset ?? 0, end: part?.end ?? 0 };
+      const folder = UriUtils.dirname(document.uri).toString();
+      const beside = documents.all
+        .map((each) => each.uri)
+        .filter((each) => UriUtils.dirname(each).toString() === folder && !UriUtils.equals(each, document.uri))
+        .map((each) => UriUtils.basename(each))
+        .toArray();
+      const nearest = nearestName(path, beside) ?? '';
+      context.findings.push(
+        fileNotFound.at(
+          at,
+          { path, nearest },
+          {
+            mends:
+              nearest === ''
+                ? []
+                : [
+                    {
+                      how: 'use-nearest',
+                      values: { name: nearest },
+                      changes: [{ kind: 'set-name', at, name: nearest }],
+                    },
+                  ],
+          },
+        ),
+      );
+    }
+  }
+}

@@ -1,0 +1,95 @@
+import { exactSource, Length, type Units } from '@fettle/engine';
+import { type Change, catalogue, type Finding, type Origin, type Say, type Severity } from '@fettle/findings';
+import type { Place } from '../reading/text-units.ts';
+
+/** A finding as an editor or a command line shows it: a sentence, a place, and edits of the text. */
+export interface PlacedFinding extends Place {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly sentence: string;
+  readonly related: readonly (Place & { readonly sentence: string })[];
+  readonly fixes: readonly PlacedFix[];
+  readonly finding: Finding;
+}
+
+export interface PlacedFix {
+  readonly title: string;
+  /** The best of several. */
+  readonly preferred: boolean;
+  readonly edits: readonly TextChange[];
+}
+
+export interface TextChange extends Place {
+  readonly text: string;
+}
+
+/** Undefined only when the finding's own words are gone from the text. */
+export function placeFinding(
+  finding: Finding,
+  units: Units,
+  say: Say,
+  place: (origin: Origin) => Place | undefined,
+  textAt: (at: Place) => string,
+): PlacedFinding | undefined {
+  const at = place(finding.origin);
+  const entry = catalogue.get(finding.code);
+  if (at === undefined || entry === undefined) return undefined;
+  const related = finding.related.flatMap(({ role, values, origin }) => {
+    const where = place(origin);
+    const sentence = entry.related[role]?.(values, say);
+    return where === undefined || sentence === undefined ? [] : [{ ...where, sentence }];
+  });
+  const fixes = finding.mends.flatMap((mend, index): PlacedFix[] => {
+    const title = entry.mends[mend.how]?.(mend.values, say);
+    const edits = mend.changes.map((change) => toTextChange(change, units, place, textAt));
+    if (title === undefined || edits.some((edit) => edit === undefined)) return [];
+    return [{ title, preferred: index === 0, edits: edits as TextChange[] }];
+  });
+  return {
+    ...at,
+    code: finding.code,
+    severity: finding.severity,
+    sentence: entry.headline(finding.facts, say),
+    related,
+    fixes,
+    finding,
+  };
+}
+
+/** A proposed change as an edit. Lengths go in exactly, never as they are shown. */
+function toTextChange(
+  change: Change,
+  units: Units,
+  place: (origin: Origin) => Place | undefined,
+  textAt: (at: Place) => string,
+): TextChange | undefined {
+  switch (change.kind) {
+    case 'set-length': {
+      const at = place(change.at);
+      const length = Length.fromMeasure(change.to);
+      return at === undefined || length === undefined ? undefined : { ...at, text: exactSource(length, units.unit) };
+    }
+    case 'set-words': {
+      const at = place(change.at);
+      return at && { ...at, text: change.words };
+    }
+    case 'set-name': {
+      const at = place(change.at);
+      return at && { ...at, text: `"${change.name}"` };
+    }
+    case 'insert-words': {
+      const at = place(change.after);
+      if (at === undefined) return undefined;
+      const space = /^[A-Za-z]/.test(change.words) && !/\s$/.test(textAt(at)) ? ' ' : '';
+      return { ...at, start: at.end, text: `${space}${change.words}` };
+    }
+    case 'remove': {
+      const at = place(change.at);
+      return at && { ...at, text: '' };
+    }
+    default: {
+      const unknown: never = change;
+      return unknown;
+    }
+  }
+}

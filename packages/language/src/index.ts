@@ -1,0 +1,20 @@
+/** The language: text -> design -> findings and features of an editor. Knows Langium; knows no editor and no files. */
+
+export {
+  DocumentEvaluator,
+  type EvaluatedDocument,
+  type EvaluatedPiece,
+} from './evaluation/evaluate-document.ts';
+export type { PlacedFinding, PlacedFix, TextChange } from './evaluation/placed-findings.ts';
+export { sayIn } from './evaluation/say.ts';
+export { createFettleServices, type FettleAddedServices, type FettleServices } from './fettle-module.ts';
+export type { Place } from './reading/text-units.ts';
+
+import type { LangiumDocument } from 'langium';
+import type { EvaluatedDocument } from './evaluation/evaluate-document.ts';
+import type { FettleServices } from './fettle-module.ts';
+
+/** Pieces and findings of a document that has been parsed; kept until it or a text it uses changes. */
+export function evaluateDocument(services: FettleServices, document: LangiumDocument): EvaluatedDocument {
+  return services.evaluation.DocumentEvaluator.evaluate(document);
+}

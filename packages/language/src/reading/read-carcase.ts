@@ -1,0 +1,90 @@
+import { assumed, type CarcaseDesign, Length } from '@fettle/engine';
+import type { Statement } from '../generated/ast.ts';
+import * as vocabulary from '../schema/carcase.ts';
+import { readPanel } from './read-material.ts';
+import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } from './reader.ts';
+
+/** The carcase as the maker wrote it. A part without a thickness is absent and has its finding. */
+export function readCarcase(context: ReadContext, statement: Statement): CarcaseDesign {
+  const only = (word: string) => onlyStatement(context, statement, word);
+  const present = <Key extends string, Part>(key: Key, part: Part | undefined) =>
+    part === undefined ? {} : ({ [key]: part } as Record<Key, Part>);
+  return {
+    origin: headOrigin(context, statement),
+    ...present('top', readTop(context, only('top'))),
+    ...present('plinth', readPlinth(context, only('plinth'))),
+    ...present('sides', readSides(context, only('sides'))),
+    ...present('bottom', readBottom(context, only('bottom'))),
+    ...present('stretchers', readStretchers(context, only('stretchers'))),
+    ...present('back', readBack(context, only('back'))),
+  };
+}
+
+function readTop(context: ReadContext, statement: Statement | undefined): CarcaseDesign['top'] {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.top, context);
+  const panel = readPanel(reader, 'top');
+  if (panel === undefined) return undefined;
+  const overhangs = bodyStatements(statement, 'overhang').map((each) => new Reader(each, vocabulary.overhang, context));
+  const overhang = (pattern: '<length> at front' | '<length> at ends' | '<length> at back') =>
+    overhangs.map((each) => each.length(pattern)).find((each) => each !== undefined) ??
+    assumed(Length.zero, 'no overhang is said');
+  return {
+    ...panel,
+    placement: reader.has('between sides') ? 'between' : 'over',
+    overhangFront: overhang('<length> at front'),
+    overhangEnds: overhang('<length> at ends'),
+    overhangBack: overhang('<length> at back'),
+  };
+}
+
+function readPlinth(context: ReadContext, statement: Statement | undefined): CarcaseDesign['plinth'] {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.plinth, context);
+  const panel = readPanel(reader, 'plinth');
+  const height = reader.lengthOr(Length.inches(3), 'toe spaces are about 3" high', '<length> high');
+  if (panel === undefined) return undefined;
+  return { ...panel, height, setBack: reader.lengthOr(Length.zero, 'no set-back is said', 'set back <length>') };
+}
+
+function readSides(context: ReadContext, statement: Statement | undefined): CarcaseDesign['sides'] {
+  return statement === undefined ? undefined : readPanel(new Reader(statement, vocabulary.sides, context), 'sides');
+}
+
+function readBottom(context: ReadContext, statement: Statement | undefined): CarcaseDesign['bottom'] {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.bottom, context);
+  const panel = readPanel(reader, 'bottom');
+  return panel === undefined ? undefined : { ...panel, placement: reader.has('under sides') ? 'under' : 'between' };
+}
+
+function readStretchers(context: ReadContext, statement: Statement | undefined): CarcaseDesign['stretchers'] {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.stretchers, context);
+  const panel = readPanel(reader, 'stretchers');
+  if (panel === undefined) return undefined;
+  return { ...panel, width: reader.lengthOr(Length.inches(3), 'stretchers are about 3" wide', '<length> wide') };
+}
+
+function readBack(context: ReadContext, statement: Statement | undefined): CarcaseDesign['back'] {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.back, context);
+  const panel = readPanel(reader, 'back');
+  if (panel === undefined) return undefined;
+  const fixing = reader.has('in groove <length> deep')
+    ? 'groove'
+    : reader.has('in rabbet <length> deep')
+      ? 'rabbet'
+      : 'applied';
+  return {
+    ...panel,
+    fixing,
+    depth: reader.lengthOr(
+      Length.zero,
+      'the back lies on the case',
+      'in groove <length> deep',
+      'in rabbet <length> deep',
+    ),
+    inset: reader.lengthOr(Length.zero, 'the back is flush with the back edge', '<length> in from back edge'),
+  };
+}

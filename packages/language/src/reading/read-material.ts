@@ -1,0 +1,62 @@
+import type { Figure, Material, PanelDesign, Stock } from '@fettle/engine';
+import { thicknessNotKnown } from '@fettle/findings';
+import { readStock } from './read-shop.ts';
+import type { Reader } from './reader.ts';
+
+type MaterialPattern = '<stock>' | 'of <stock>' | 'thick <length>';
+
+/** Stock and actual thickness of a statement; undefined, with a finding, when no thickness can be known. */
+export function readMaterial(reader: Reader<MaterialPattern>, part: string): Material | undefined {
+  const stock = readStockOf(reader);
+  const thickness = actualThickness(stock, reader.length('thick <length>'));
+  if (thickness === undefined) {
+    // A stock that is not known has its own finding, and a thickness cannot be blamed as well.
+    const named = reader.has('<stock>') || reader.has('of <stock>');
+    const unreadable = reader.has('thick <length>');
+    if (!unreadable && (!named || stock !== undefined)) {
+      reader.context.findings.push(
+        thicknessNotKnown.at(
+          reader.origin,
+          { part, stock: stock?.name ?? '' },
+          {
+            mends: [
+              {
+                how: 'say',
+                values: { thickness: '3/4"' },
+                changes: [{ kind: 'insert-words', after: lastWords(reader), words: 'thick 3/4"' }],
+              },
+            ],
+          },
+        ),
+      );
+    }
+    return undefined;
+  }
+  return stock === undefined ? { thickness } : { stock, thickness };
+}
+
+export function readPanel(reader: Reader<MaterialPattern>, part: string): PanelDesign | undefined {
+  const material = readMaterial(reader, part);
+  return material === undefined ? undefined : { ...material, origin: reader.origin };
+}
+
+function readStockOf(reader: Reader<MaterialPattern>): Stock | undefined {
+  const target = reader.target('<stock>', 'of <stock>');
+  if (target === undefined) return undefined;
+  reader.context.touched.add(target.statement);
+  return readStock(target.statement, reader.context.documents);
+}
+
+/** Fits use what the caliper reads: a part that asks for the nominal thickness gets the actual one. */
+function actualThickness(stock: Stock | undefined, asked: Figure | undefined): Figure | undefined {
+  const { nominal, actual } = stock ?? {};
+  if (asked === undefined) return actual;
+  if (actual !== undefined && (nominal?.length.equals(asked.length) === true || actual.length.equals(asked.length))) {
+    return actual.length.equals(asked.length) ? asked : actual;
+  }
+  return asked;
+}
+
+function lastWords(reader: Reader<MaterialPattern>) {
+  return reader.originOf('<stock>') ?? reader.originOf('of <stock>') ?? reader.origin;
+}

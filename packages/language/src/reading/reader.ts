@@ -1,0 +1,404 @@
+import { assumed, type Figure, given, Length, type LengthUnit, measured, Rational, type Units } from '@fettle/engine';
+import {
+  type Finding,
+  notCheckedYet,
+  type Origin,
+  saidTwice,
+  unknownName,
+  unknownWord,
+  valueNotUnderstood,
+} from '@fettle/findings';
+import type { AstNode, LangiumDocument, LangiumDocuments } from 'langium';
+import { type Expression, isReference, type Part, type Statement } from '../generated/ast.ts';
+import { specOf } from '../names/declarations.ts';
+import { nearestName } from '../names/nearest.ts';
+import { findName, nameKindOfSlot, nameKindWords, visibleNames } from '../names/visible-names.ts';
+import { bodyOf, type NameKind, type StatementSpec } from '../schema/index.ts';
+import { expressionIn, type ReadPhrase, readParts } from './phrases.ts';
+import { evaluateExpression, type ValueProblem } from './values.ts';
+
+/**
+ * The reader's view of a piece or of a shop entry: phrases become figures with origins, and whatever cannot be read
+ * becomes a finding. Origins count from the start of the unit, so that a line above it changes nothing inside.
+ */
+export interface TextUnit {
+  readonly id: string;
+  readonly start: number;
+  readonly document: LangiumDocument;
+}
+
+export interface ReadContext {
+  readonly documents: LangiumDocuments;
+  readonly unit: TextUnit;
+  readonly units: Units;
+  readonly findings: Finding[];
+  /** Texts of other units that were read for this one. */
+  readonly touched: Set<Statement>;
+}
+
+export function originOf(context: ReadContext, from: AstNode, to: AstNode = from): Origin {
+  const start = from.$cstNode?.offset ?? context.unit.start;
+  const end = to.$cstNode?.end ?? start;
+  return { unit: context.unit.id, start: start - context.unit.start, end: end - context.unit.start };
+}
+
+/** The word of a statement and its name: what is underlined when the statement as a whole is to blame. */
+export function headOrigin(context: ReadContext, statement: Statement): Origin {
+  const cst = statement.$cstNode;
+  const start = cst?.offset ?? context.unit.start;
+  const last = statement.parts.at(-1)?.$cstNode?.end;
+  const text = cst?.text ?? '';
+  const head = /^[^\s{]*(?:\s+["“][^"”\n{]*["”]?)?/.exec(text)?.[0].length ?? 0;
+  const end = statement.head === undefined && last !== undefined ? last : start + Math.max(head, 1);
+  return { unit: context.unit.id, start: start - context.unit.start, end: end - context.unit.start };
+}
+
+/** One statement, read by the phrases of its vocabulary entry. `Pattern` keeps misspelt phrases out of the code. */
+export class Reader<Pattern extends string> {
+  readonly statement: Statement;
+  readonly context: ReadContext;
+  readonly #phrases: ReadonlyMap<string, ReadPhrase>;
+
+  constructor(statement: Statement, _spec: StatementSpec<Pattern>, context: ReadContext) {
+    this.statement = statement;
+    this.context = context;
+    const phrases = new Map<string, ReadPhrase>();
+    // A misspelt word was taken for its neighbour, so the statement's own entry counts.
+    for (const read of readParts(statement, specOf(statement).spec).phrases) {
+      if (!phrases.has(read.phrase.pattern)) phrases.set(read.phrase.pattern, read);
+    }
+    this.#phrases = phrases;
+  }
+
+  get origin(): Origin {
+    return headOrigin(this.context, this.statement);
+  }
+
+  has(pattern: Pattern): boolean {
+    return this.#phrases.has(pattern);
+  }
+
+  /** The words of a phrase, from the first to the last. */
+  originOf(pattern: Pattern): Origin | undefined {
+    const read = this.#phrases.get(pattern);
+    const [first, last] = [read?.parts[0], read?.parts.at(-1)];
+    return first === undefined || last === undefined ? undefined : originOf(this.context, first, last);
+  }
+
+  /** The length in the first slot, as written. Undefined when the phrase is absent or holds no length. */
+  length(...patterns: Pattern[]): Figure | undefined {
+    for (const pattern of patterns) {
+      const expression = expressionIn(this.#phrases.get(pattern));
+      if (expression !== undefined) return readLength(this.context, expression);
+    }
+    return undefined;
+  }
+
+  /** As `length`, or what the trade would take for granted. */
+  lengthOr(fallback: Length, because: string, ...patterns: Pattern[]): Figure {
+    return this.length(...patterns) ?? assumed(fallback, because);
+  }
+
+  measured(...patterns: Pattern[]): Figure | undefined {
+    const figure = this.length(...patterns);
+    return figure?.reason.kind === 'given' ? measured(figure.length, figure.reason.origin) : figure;
+  }
+
+  number(pattern: Pattern): Rational | undefined {
+    const expression = expressionIn(this.#phrases.get(pattern));
+    return expression === undefined ? undefined : readNumber(this.context, expression, 'number');
+  }
+
+  /** A whole number, not negative. */
+  count(pattern: Pattern): number | undefined {
+    const expression = expressionIn(this.#phrases.get(pattern));
+    return expression === undefined ? undefined : readNumber(this.context, expression, 'count')?.toNumber();
+  }
+
+  /** The statement that declares the name in the phrase's first name slot, and the words of that name. */
+  target(
+    ...patterns: Pattern[]
+  ): { readonly statement: Statement; readonly name: string; readonly origin: Origin } | undefined {
+    for (const pattern of patterns) {
+      const part = this.#phrases.get(pattern)?.slots.find(isReference);
+      if (part === undefined) continue;
+      const kind = slotKind(this.#phrases.get(pattern), part);
+      const found = findName(
+        this.context.documents,
+        this.context.unit.document,
+        this.statement,
+        kind,
+        part.target.$refText,
+      );
+      if (found !== undefined) {
+        return { statement: found.statement, name: found.name, origin: originOf(this.context, part) };
+      }
+    }
+    return undefined;
+  }
+}
+
+function slotKind(read: ReadPhrase | undefined, part: Part): NameKind {
+  let slot = 0;
+  for (const item of read?.phrase.items ?? []) {
+    if (item.kind === 'word') continue;
+    if (read?.slots[slot] === part) return nameKindOfSlot(item.slot);
+    slot++;
+  }
+  return 'value';
+}
+
+/** Statements of a body by their vocabulary word; a misspelt word counts as the one it was taken for. */
+export function bodyStatements(statement: Statement | undefined, word: string): Statement[] {
+  return statement?.statements.filter((each) => specOf(each).spec.word === word) ?? [];
+}
+
+/** The one statement of this word; a second one is said to count for nothing. */
+export function onlyStatement(
+  context: ReadContext,
+  statement: Statement | undefined,
+  word: string,
+): Statement | undefined {
+  const [first, ...rest] = bodyStatements(statement, word);
+  for (const again of rest) {
+    context.findings.push(
+      saidTwice.at(
+        headOrigin(context, again),
+        { words: again.head ?? word },
+        {
+          related: first === undefined ? [] : [{ role: 'first', values: {}, origin: headOrigin(context, first) }],
+          mends: [
+            { how: 'remove', values: { words: word }, changes: [{ kind: 'remove', at: originOf(context, again) }] },
+          ],
+        },
+      ),
+    );
+  }
+  return first;
+}
+
+function readLength(context: ReadContext, expression: Expression): Figure | undefined {
+  const value = evaluateExpression(
+    expression,
+    (reference) => namedValue(context, reference, new Set()),
+    context.units.unit,
+  );
+  if (value.kind === 'problem') {
+    reportValue(context, expression, 'length', value.problem, value.at);
+    return undefined;
+  }
+  const length = value.kind === 'length' ? value.length : Length.of(value.number, context.units.unit);
+  return given(length, originOf(context, expression));
+}
+
+function readNumber(context: ReadContext, expression: Expression, wanted: 'number' | 'count'): Rational | undefined {
+  const value = evaluateExpression(
+    expression,
+    (reference) => namedValue(context, reference, new Set()),
+    context.units.unit,
+  );
+  if (value.kind === 'problem') {
+    reportValue(context, expression, wanted, value.problem, value.at);
+    return undefined;
+  }
+  if (value.kind === 'length') {
+    reportValue(context, expression, wanted, 'length-for-number', expression);
+    return undefined;
+  }
+  if (wanted === 'count' && (!value.number.isWhole() || value.number.sign() < 0)) {
+    reportValue(context, expression, wanted, 'not-whole', expression);
+    return undefined;
+  }
+  if (wanted === 'count' && value.number.toNumber() > 1000) {
+    reportValue(context, expression, wanted, 'too-large', expression);
+    return undefined;
+  }
+  return value.number;
+}
+
+function reportValue(
+  context: ReadContext,
+  expression: Expression,
+  wanted: 'length' | 'number' | 'count',
+  problem: ValueProblem,
+  at: Expression,
+): void {
+  // The unknown name has a finding of its own.
+  if (problem === 'unknown-name') return;
+  const words = (expression.$cstNode?.text ?? '').slice(0, 60);
+  context.findings.push(valueNotUnderstood.at(originOf(context, at), { words, wanted, problem }));
+}
+
+/** The value a quoted name stands for. Its own units are those of the file that declares it. */
+function namedValue(
+  context: ReadContext,
+  reference: Expression & { readonly $type: 'Reference' },
+  above: ReadonlySet<Statement>,
+): ReturnType<typeof evaluateExpression> {
+  const statement = containingStatement(reference);
+  const found =
+    statement === undefined
+      ? undefined
+      : findName(context.documents, context.unit.document, statement, 'value', reference.target.$refText);
+  if (found === undefined) return { kind: 'problem', problem: 'unknown-name', at: reference };
+  if (above.has(found.statement) || above.size > 50) return { kind: 'problem', problem: 'circle', at: reference };
+  context.touched.add(found.statement);
+  const { spec } = specOf(found.statement);
+  const expression = expressionIn(readParts(found.statement, spec).phrases[0]);
+  if (expression === undefined) return { kind: 'problem', problem: 'unknown-name', at: reference };
+  const deeper = new Set([...above, found.statement]);
+  const value = evaluateExpression(
+    expression,
+    (inner) => namedValue(context, inner, deeper),
+    unitsAt(found.statement).unit,
+  );
+  if (value.kind === 'problem') return { ...value, at: reference };
+  // A bare number in a file of other units is a length of that file.
+  return value;
+}
+
+function containingStatement(node: AstNode): Statement | undefined {
+  let at: AstNode | undefined = node;
+  while (at !== undefined && at.$type !== 'Statement') at = at.$container;
+  return at as Statement | undefined;
+}
+
+const unitWords: Readonly<Record<string, LengthUnit>> = { inches: 'in', mm: 'mm', cm: 'cm', feet: 'ft' };
+const defaultRulers: Readonly<Record<LengthUnit, Rational>> = {
+  in: Rational.of(1, 32),
+  mm: Rational.of(1, 2),
+  cm: Rational.of(1, 20),
+  ft: Rational.of(1, 384),
+};
+
+/** The units that hold at a statement: those of its piece, else of its file, else inches. */
+export function unitsAt(node: AstNode): Units {
+  let at: AstNode | undefined = node;
+  while (at !== undefined) {
+    const found: Statement | undefined = (at as { statements?: Statement[] }).statements?.find(
+      (each) => each.head?.toLowerCase() === 'units',
+    );
+    if (found !== undefined) return unitsOf(found);
+    at = at.$container;
+  }
+  return { unit: 'in', ruler: defaultRulers.in };
+}
+
+function unitsOf(statement: Statement): Units {
+  const { phrases } = readParts(statement, specOf(statement).spec);
+  const unit = phrases.map((read) => unitWords[read.phrase.pattern]).find((each) => each !== undefined) ?? 'in';
+  const to = expressionIn(phrases.find((read) => read.phrase.pattern === 'to <number>'));
+  if (to === undefined) return { unit, ruler: defaultRulers[unit] };
+  const value = evaluateExpression(to, (at) => ({ kind: 'problem', problem: 'unknown-name', at }), unit);
+  const ruler = value.kind === 'number' ? value.number : value.kind === 'length' ? value.length.in(unit) : undefined;
+  return { unit, ruler: ruler !== undefined && ruler.sign() > 0 ? ruler : defaultRulers[unit] };
+}
+
+/** Says what in this statement, and in its body, means nothing, is not known or is not computed yet. */
+export function reportUnread(context: ReadContext, statement: Statement): void {
+  const { spec, exact } = specOf(statement);
+  if (!exact && statement.head !== undefined) {
+    const origin = headOrigin(context, statement);
+    const at = { ...origin, end: origin.start + statement.head.length };
+    const container = statement.$container;
+    const place = container.$type === 'Statement' ? placeWords(specOf(container as Statement).spec) : 'a file';
+    reportWord(context, at, statement.head, place, spec.word);
+    // One cause, one finding: nothing below an unknown statement is judged.
+    if (spec.word === '') return;
+  }
+  const { phrases, unread } = readParts(statement, spec);
+  if (spec.checked) {
+    for (const read of phrases) {
+      const [first, last] = [read.parts[0], read.parts.at(-1)];
+      if (read.phrase.checked || first === undefined || last === undefined) continue;
+      const words = read.parts.map((part) => part.$cstNode?.text ?? '').join(' ');
+      context.findings.push(notCheckedYet.at(originOf(context, first, last), { words }));
+    }
+  } else if (specOf(statement.$container as Statement).spec.checked ?? true) {
+    context.findings.push(notCheckedYet.at(headOrigin(context, statement), { words: statement.head ?? spec.word }));
+  }
+  reportNames(context, statement, phrases);
+  for (const run of unread) reportRun(context, statement, run);
+  for (const child of statement.statements) reportUnread(context, child);
+}
+
+function placeWords(spec: StatementSpec): string {
+  return spec.word === '' ? 'this list' : `'${spec.word}'`;
+}
+
+function reportNames(context: ReadContext, statement: Statement, phrases: readonly ReadPhrase[]): void {
+  for (const read of phrases) {
+    for (const part of read.slots) {
+      if (!isReference(part)) continue;
+      const kind = slotKind(read, part);
+      const name = part.target.$refText;
+      if (findName(context.documents, context.unit.document, statement, kind, name) !== undefined) continue;
+      const all = visibleNames(context.documents, context.unit.document, statement, kind);
+      const near = nearestName(name, [...all.keys()]);
+      context.findings.push(
+        unknownName.at(
+          originOf(context, part),
+          { name, what: nameKindWords[kind], nearest: near ?? '', known: all.size },
+          {
+            mends:
+              near === undefined
+                ? []
+                : [
+                    {
+                      how: 'use-nearest',
+                      values: { name: near },
+                      changes: [{ kind: 'set-name', at: originOf(context, part), name: near }],
+                    },
+                  ],
+          },
+        ),
+      );
+    }
+  }
+}
+
+function reportRun(context: ReadContext, statement: Statement, run: readonly Part[]): void {
+  const [first, last] = [run[0], run.at(-1)];
+  if (first === undefined || last === undefined) return;
+  const { spec } = specOf(statement);
+  const words = run
+    .map((part) => part.$cstNode?.text ?? '')
+    .join(' ')
+    .slice(0, 80);
+  const candidates = [
+    ...spec.phrases.flatMap((phrase) => phrase.items.flatMap((item) => (item.kind === 'word' ? [item.word] : []))),
+    ...bodyOf(spec).statements.keys(),
+  ];
+  const typed = first.$type === 'Word' ? (first as { word: string }).word : '';
+  const near = typed === '' ? undefined : nearestName(typed, candidates);
+  reportWord(
+    context,
+    originOf(context, first, last),
+    words,
+    placeWords(spec),
+    run.length === 1 && near !== typed ? (near ?? '') : '',
+  );
+}
+
+function reportWord(context: ReadContext, at: Origin, words: string, place: string, nearest: string): void {
+  context.findings.push(
+    unknownWord.at(
+      at,
+      { words, place, nearest },
+      {
+        mends: [
+          ...(nearest === ''
+            ? []
+            : [
+                {
+                  how: 'use-nearest',
+                  values: { word: nearest },
+                  changes: [{ kind: 'set-words', at, words: nearest } as const],
+                },
+              ]),
+          { how: 'remove', values: { words }, changes: [{ kind: 'remove', at }] },
+        ],
+      },
+    ),
+  );
+}

@@ -1,0 +1,86 @@
+import {
+  braceNotClosed,
+  braceNotOpened,
+  type Finding,
+  nameNotClosed,
+  type Origin,
+  strayMark,
+  textTooLarge,
+} from '@fettle/findings';
+import type { LangiumDocument } from 'langium';
+import type { StructureReport } from '../tokens/fettle-lexer.ts';
+import { nameInQuotes } from '../tokens/names-in-quotes.ts';
+import type { Slip } from '../tokens/slips.ts';
+import { fileUnitId } from './text-units.ts';
+
+/** The slips that the structure pass mended, as findings. */
+export function slipFindings(document: LangiumDocument): Finding[] {
+  const report = document.parseResult.lexerReport as StructureReport | undefined;
+  const text = document.textDocument.getText();
+  return (report?.slips ?? []).map((slip) => toFinding(slip, text));
+}
+
+function toFinding(slip: Slip, text: string): Finding {
+  const at = (start: number, end: number): Origin => ({ unit: fileUnitId, start, end });
+  const here = at(slip.start, slip.end);
+  switch (slip.kind) {
+    case 'brace-not-closed':
+      return braceNotClosed.at(
+        here,
+        { word: slip.word },
+        {
+          mends: [
+            {
+              how: 'close',
+              values: {},
+              changes: [{ kind: 'insert-words', after: at(slip.closeAt, slip.closeAt), words: '}' }],
+            },
+          ],
+        },
+      );
+    case 'brace-not-opened':
+      return braceNotOpened.at(
+        here,
+        { word: slip.word },
+        {
+          mends: [
+            {
+              how: 'open',
+              values: {},
+              changes: [{ kind: 'insert-words', after: at(slip.openAt, slip.openAt), words: '{' }],
+            },
+          ],
+        },
+      );
+    case 'stray-brace':
+    case 'stray-mark': {
+      const mark = slip.kind === 'stray-brace' ? slip.brace : slip.mark;
+      return strayMark.at(
+        here,
+        { mark },
+        {
+          mends: [{ how: 'remove', values: { mark }, changes: [{ kind: 'remove', at: here }] }],
+        },
+      );
+    }
+    case 'name-not-closed': {
+      const words = text.slice(slip.start, slip.end);
+      const end = slip.start + words.trimEnd().length;
+      return nameNotClosed.at(
+        at(slip.start, end),
+        { name: nameInQuotes(words).slice(0, 60) },
+        {
+          mends: [{ how: 'close', values: {}, changes: [{ kind: 'insert-words', after: at(end, end), words: '"' }] }],
+        },
+      );
+    }
+    case 'too-deep':
+      return textTooLarge.at(here, { what: slip.limit === 0 ? 'text' : 'braces', limit: slip.limit });
+    case 'too-long':
+      return textTooLarge.at(here, { what: 'words', limit: slip.limit });
+    default: {
+      const unknown: never = slip;
+      return unknown;
+    }
+  }
+}
