@@ -68,6 +68,7 @@ const attributes: ReadonlySet<string> = new Set([
   'opacity',
   'color',
   'visibility',
+  'pointer-events',
   'paint-order',
   'shape-rendering',
   'clip-path',

@@ -21,8 +21,6 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
   const svg = readSvg(sheet.svg, document);
   if (svg === undefined) return build('p', { class: 'empty' }, 'This drawing cannot be shown.');
   svg.setAttribute('data-key', `drawing ${sheet.id}`);
-  svg.setAttribute('role', 'group');
-  svg.setAttribute('aria-label', sheet.description);
   svg.setAttribute('width', '100%');
   svg.setAttribute('height', '100%');
   const findings = state.picture?.findings ?? [];
@@ -31,6 +29,8 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
   for (const element of svg.querySelectorAll('[data-part]')) {
     const id = element.getAttribute('data-part') ?? '';
     const part = partView(state, id);
+    // The drawing makes every part a tab stop; here the whole drawing is one.
+    element.removeAttribute('tabindex');
     if (part === undefined || seen.has(id)) continue;
     seen.add(id);
     reachable.push(element);
@@ -38,8 +38,6 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
     element.setAttribute('tabindex', '-1');
     element.setAttribute('aria-label', partName(part, findings));
     if (state.lit.includes(id)) element.setAttribute('aria-current', 'true');
-    // The whole outline answers to the pointer, also where nothing is painted.
-    element.setAttribute('pointer-events', 'all');
   }
   const entry = reachable.find((element) => element.getAttribute('data-part') === state.chosen) ?? reachable[0];
   entry?.setAttribute('tabindex', '0');
@@ -51,18 +49,19 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
   const head = sheet.columns.map((column) => build('th', { scope: 'col' }, column));
   const rows = sheet.rows.map((row) => {
     const [first = '', ...rest] = row.cells;
-    const part = partView(state, row.part);
-    const marks = findingsOf(findings, row.part).map((finding) => ` (see ${findings.indexOf(finding) + 1})`);
-    const name = part === undefined ? undefined : `${first}: ${partName(part, findings)}`;
-    const kinds = [state.lit.includes(row.part) ? 'lit' : '', row.part === state.chosen ? 'chosen' : ''];
+    const concerned = findings.filter((finding) => row.parts.some((part) => finding.parts.includes(part)));
+    const marks = concerned.map((finding) => ` (see ${findings.indexOf(finding) + 1})`).join('');
+    const part = row.parts.map((id) => partView(state, id)).find((view) => view !== undefined);
+    const lit = row.parts.some((id) => state.lit.includes(id));
+    const kinds = [lit ? 'lit' : '', row.parts.includes(state.chosen) ? 'chosen' : ''].filter(Boolean);
+    const head =
+      part === undefined
+        ? first
+        : build('button', { type: 'button', 'aria-label': `${first}: ${partName(part, findings)}` }, first);
     return build(
       'tr',
-      {
-        'data-part': row.part,
-        class: kinds.filter(Boolean).join(' ') || undefined,
-        'aria-current': state.lit.includes(row.part) ? 'true' : undefined,
-      },
-      build('th', { scope: 'row' }, build('button', { type: 'button', 'aria-label': name }, first), marks.join('')),
+      { 'data-part': part?.id, class: kinds.join(' ') || undefined, 'aria-current': lit ? 'true' : undefined },
+      build('th', { scope: 'row' }, head, marks),
       ...rest.map((cell) => build('td', {}, cell)),
     );
   });

@@ -31,9 +31,14 @@ export type SheetView =
       readonly id: string;
       readonly title: string;
       readonly columns: readonly string[];
-      /** `part` is a part's id; a row that stands for several parts names the first. */
-      readonly rows: readonly { readonly part: string; readonly cells: readonly string[] }[];
+      readonly rows: readonly TableRow[];
     };
+
+export interface TableRow {
+  /** Ids of the parts the row stands for; the first is the one a click should find. None for a row of totals. */
+  readonly parts: readonly string[];
+  readonly cells: readonly string[];
+}
 
 /** Where a part (by id, as in the SVG's data-part) comes from, and how its sizes were derived. */
 export interface PartView {

@@ -2,8 +2,9 @@ import type { Connection } from 'vscode-languageserver';
 import { ResponseError } from 'vscode-languageserver';
 
 /**
- * The border at which a feature's failure stops: it is logged with the document it concerned and answered with nothing,
- * so that a broken hover takes no squiggle away. Knows nothing of what the features do.
+ * The border that requests cross on their way to a feature: none is let through while edits that came before it wait to
+ * be taken up, and a failure stops here, logged with the document it concerned and answered with nothing, so that a
+ * broken hover takes no squiggle away. Knows nothing of what the features do.
  */
 
 /** The requests of features; the life of the server itself (initialize, shutdown) is not guarded. */
@@ -42,9 +43,10 @@ export function describeError(error: unknown): string {
   return error instanceof Error ? (error.stack ?? error.message) : String(error);
 }
 
-function guard(connection: Connection, name: string, handler: Handler): Handler {
+function guard(connection: Connection, name: string, settled: () => Promise<void>, handler: Handler): Handler {
   return async (params, ...rest) => {
     try {
+      await settled();
       return await handler(params, ...rest);
     } catch (error) {
       // Cancellations and refusals are answers, not failures.
@@ -55,14 +57,17 @@ function guard(connection: Connection, name: string, handler: Handler): Handler 
   };
 }
 
-/** `connection`, but whatever registers a feature's handler registers a guarded one. */
-export function guardedConnection(connection: Connection): Connection {
+/**
+ * `connection`, but whatever registers a feature's handler registers a guarded one. `settled` ends once earlier edits
+ * have been taken up.
+ */
+export function guardedConnection(connection: Connection, settled: () => Promise<void>): Connection {
   return new Proxy(connection, {
     get(target, property) {
       const member: unknown = Reflect.get(target, property);
       if (typeof property !== 'string' || !guarded.has(property) || typeof member !== 'function') return member;
       return (handler: Handler, ...more: unknown[]) =>
-        member.call(target, guard(connection, property.slice(2).toLowerCase(), handler), ...more);
+        member.call(target, guard(connection, property.slice(2), settled, handler), ...more);
     },
   });
 }

@@ -1,16 +1,10 @@
 import { explain, type Part } from '@fettle/engine';
-import type { EvaluatedPiece, PlacedFinding } from '@fettle/language';
+import type { EvaluatedDocument, EvaluatedPiece, PlacedFinding } from '@fettle/language';
 import type { PartView, Picture, PictureFinding, PieceView, SheetView, TextSpan } from '@fettle/protocol';
 import type { SheetMaker } from './sheets/sheet-maker.ts';
 import { verdictWords } from './verdict.ts';
 
 /** Turns what the engine found in a document into the picture that crosses to the page. Pure. */
-
-export interface EvaluatedDocument {
-  readonly pieces: readonly EvaluatedPiece[];
-  readonly findings: readonly PlacedFinding[];
-  readonly readable: boolean;
-}
 
 /** Where a part's words are in this document; for a part written elsewhere, the piece that brings it in. */
 function spanOfPart(piece: EvaluatedPiece, part: Part, uri: string): TextSpan {
@@ -30,7 +24,7 @@ function derivationOf(part: Part, piece: EvaluatedPiece): string {
 function viewOfPart(part: Part, piece: EvaluatedPiece, uri: string): PartView {
   return {
     id: part.id,
-    label: `${part.mark}: ${part.label}`,
+    label: `${part.label}, mark ${part.mark}`,
     span: spanOfPart(piece, part, uri),
     derivation: derivationOf(part, piece),
   };

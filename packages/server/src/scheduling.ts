@@ -1,19 +1,10 @@
-import {
-  DefaultDocumentBuilder,
-  type DocumentState,
-  type FileSystemProvider,
-  type LangiumSharedCoreServices,
-  type Module,
-  URI,
-  UriUtils,
-} from 'langium';
+import { type FileSystemProvider, type Module, URI, UriUtils } from 'langium';
 import {
   DefaultDocumentUpdateHandler,
   type LangiumSharedServices,
   type PartialLangiumSharedServices,
 } from 'langium/lsp';
 import {
-  type CancellationToken,
   type Connection,
   type DidChangeWatchedFilesParams,
   FileChangeType,
@@ -30,8 +21,11 @@ import { describeError } from './guarded-connection.ts';
  * not disturb a build under way. Knows nothing of what a build finds.
  */
 
-/** What is not built yet: from the first edit that arrives until the builder has taken it up. */
-class Backlog {
+/**
+ * What is not built yet: from the first edit that arrives until the builder has taken it up. A request that looked at
+ * the text in between would answer with places that are no longer there.
+ */
+export class Backlog {
   readonly #uris = new Set<string>();
   #takenUp: Promise<void> = Promise.resolve();
   #release: (() => void) | undefined;
@@ -65,31 +59,6 @@ class Backlog {
   }
 }
 
-/**
- * Lets no request look at a text whose edits still wait: an answer made from the old text would carry places that are
- * no longer there.
- */
-class PatientDocumentBuilder extends DefaultDocumentBuilder {
-  readonly #backlog: Backlog;
-
-  constructor(services: LangiumSharedCoreServices, backlog: Backlog) {
-    super(services);
-    this.#backlog = backlog;
-    this.onUpdate(() => backlog.release());
-  }
-
-  override waitUntil(state: DocumentState, cancelToken?: CancellationToken): Promise<void>;
-  override waitUntil(state: DocumentState, uri?: URI, cancelToken?: CancellationToken): Promise<URI>;
-  override async waitUntil(
-    state: DocumentState,
-    uriOrToken?: URI | CancellationToken,
-    cancelToken?: CancellationToken,
-  ): Promise<unknown> {
-    await this.#backlog.takenUp;
-    return super.waitUntil(state, uriOrToken as URI, cancelToken);
-  }
-}
-
 class JoinedUpdates extends DefaultDocumentUpdateHandler {
   readonly #backlog: Backlog;
   readonly #files: FileSystemProvider;
@@ -101,6 +70,7 @@ class JoinedUpdates extends DefaultDocumentUpdateHandler {
     super(services);
     this.#backlog = backlog;
     this.#services = services;
+    services.workspace.DocumentBuilder.onUpdate(() => backlog.release());
     this.#files = services.workspace.FileSystemProvider;
     this.#documents = services.workspace.LangiumDocuments;
     this.#open = services.workspace.TextDocuments;
@@ -208,14 +178,10 @@ export function followWorkspaceFolders(shared: LangiumSharedServices, connection
   });
 }
 
-/** The services that decide when to build; one backlog joins them. */
-export function schedulingModule(): Module<LangiumSharedServices, PartialLangiumSharedServices> {
-  const backlog = new Backlog();
+/** The services that decide when to build, and from what. */
+export function schedulingModule(backlog: Backlog): Module<LangiumSharedServices, PartialLangiumSharedServices> {
   return {
     lsp: { DocumentUpdateHandler: (services) => new JoinedUpdates(services, backlog) },
-    workspace: {
-      DocumentBuilder: (services) => new PatientDocumentBuilder(services, backlog),
-      WorkspaceManager: (services) => new ForgivingWorkspace(services),
-    },
+    workspace: { WorkspaceManager: (services) => new ForgivingWorkspace(services) },
   };
 }

@@ -4,13 +4,14 @@ import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { guardedConnection } from './guarded-connection.ts';
 import { Pictures } from './pictures.ts';
-import { followWorkspaceFolders, schedulingModule } from './scheduling.ts';
+import { Backlog, followWorkspaceFolders, schedulingModule } from './scheduling.ts';
 
 /** Puts the server together; the entries choose only the connection and the files. */
 export function startFettleServer(connection: Connection, files: FileSystemProvider): void {
-  const guarded = guardedConnection(connection);
+  const backlog = new Backlog();
+  const guarded = guardedConnection(connection, () => backlog.takenUp);
   const context = { connection: guarded, fileSystemProvider: () => files };
-  const { shared, Fettle } = createFettleServices(context, schedulingModule());
+  const { shared, Fettle } = createFettleServices(context, schedulingModule(backlog));
   const pictures = new Pictures(guarded, Fettle);
   followWorkspaceFolders(shared, connection);
   // Each request waits for the least that can answer it, so that reading never waits for checking.

@@ -1,12 +1,11 @@
 import { elevation, toSvg } from '@fettle/drawings';
 import type { SheetMaker } from './sheet-maker.ts';
 
-/** The piece seen from the front. */
+/** The piece seen from the front; what cannot be drawn is said on the sheet. */
 export const elevationSheet: SheetMaker = {
   id: 'elevation',
   make({ evaluation }) {
     const drawing = elevation(evaluation);
-    if (drawing === undefined) return undefined;
     return {
       kind: 'drawing',
       id: 'elevation',
