@@ -1,0 +1,102 @@
+/**
+ * One running editor for a file of tests: the set-up from the cache, the packaged extension, a browser, and a fresh
+ * state that goes away with it. Each test opens a window of its own on a folder of its own.
+ */
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, chromium } from 'playwright-core';
+import { EditorWindow } from './editor-window.ts';
+import { browserArguments, ensureChromium } from './set-up/browser.mjs';
+import { setUpRealEditor } from './set-up/real-editor.mjs';
+import { type RunningEditor, startEditor } from './set-up/running-editor.mjs';
+
+const repository = new URL('../../', import.meta.url).pathname;
+const extensionPackage = join(repository, 'out/fettle.vsix');
+const screenshots = join(repository, 'out/screenshots');
+
+/** On top of the steady ones: nothing on the screen that is not asked for, and copying means copying what is selected. */
+const testSettings = {
+  'editor.emptySelectionClipboard': false,
+  'workbench.layoutControl.enabled': false,
+  'window.commandCenter': false,
+};
+
+export class RealEditorServer {
+  readonly #editor: RunningEditor;
+  readonly #browser: Browser;
+  readonly #state: string;
+  #folders = 0;
+
+  private constructor(editor: RunningEditor, browser: Browser, state: string) {
+    this.#editor = editor;
+    this.#browser = browser;
+    this.#state = state;
+  }
+
+  /** Throws with one line when something is missing; leaves nothing running then. */
+  static async start(): Promise<RealEditorServer> {
+    if (!existsSync(extensionPackage)) throw new Error('out/fettle.vsix is not there: run npm run package first');
+    const say = (line: string) => console.log(line);
+    const serverMain = await setUpRealEditor(say);
+    const executablePath = ensureChromium(say);
+    const state = mkdtempSync(join(tmpdir(), 'fettle-editor-'));
+    let editor: RunningEditor | undefined;
+    try {
+      editor = await startEditor({ serverMain, stateFolder: state, extensionPackage, settings: testSettings });
+      const browser = await chromium.launch({ executablePath, args: [...browserArguments] });
+      return new RealEditorServer(editor, browser, state);
+    } catch (error) {
+      editor?.stop();
+      rmSync(state, { recursive: true, force: true });
+      throw error;
+    }
+  }
+
+  /**
+   * A window on a fresh folder that holds copies of the examples, and `files` beside or over them. The window is closed
+   * when `story` ends, however it ends; when it fails, what was on the screen is kept as a picture named after it.
+   */
+  async inWindow(
+    name: string,
+    story: (window: EditorWindow) => Promise<void>,
+    files: Readonly<Record<string, string>> = {},
+  ): Promise<void> {
+    const folder = join(this.#state, `folder-${++this.#folders}`);
+    cpSync(join(repository, 'examples'), folder, { recursive: true });
+    for (const [file, text] of Object.entries(files)) writeFileSync(join(folder, file), text);
+    mkdirSync(screenshots, { recursive: true });
+    const context = await this.#browser.newContext({
+      viewport: { width: 1600, height: 1000 },
+      permissions: ['clipboard-read', 'clipboard-write'],
+      reducedMotion: 'reduce',
+    });
+    try {
+      const page = await context.newPage();
+      const window = new EditorWindow(page, folder, screenshots);
+      try {
+        await window.open(this.#editor.addressOf(folder));
+        await story(window);
+      } catch (error) {
+        await window.screenshot(`failed-${name}`).catch(() => {});
+        throw error;
+      }
+    } finally {
+      await context.close();
+    }
+  }
+
+  async stop(): Promise<void> {
+    try {
+      await this.#browser.close();
+    } finally {
+      this.#editor.stop();
+      rmSync(this.#state, { recursive: true, force: true, maxRetries: 5 });
+    }
+  }
+}
+
+/** The text of an example, to make variants of. */
+export function example(name: string): string {
+  return readFileSync(join(repository, 'examples', name), 'utf8');
+}
