@@ -2,7 +2,7 @@ import { derive, less, plus } from '../design/derive.ts';
 import type { BackDesign, CarcaseDesign, PieceDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Span } from '../evaluation.ts';
-import { spanBetween, spanFrom, spanUpTo, zeroAt } from './spans.ts';
+import { spanFrom, spanUpTo, zeroAt } from './spans.ts';
 
 /**
  * From the overall size and the carcase to the body, the face and the inside. Knows nothing of fronts or of parts.
@@ -124,7 +124,13 @@ export function plinthDeep(setBack: Figure, layout: CarcaseLayout): Span {
     plus('the front of the body', layout.body.z.start),
     plus('the plinth is set back', setBack),
   ]);
-  return spanBetween(start, layout.body.z.end, 'depth of the plinth');
+  return spanFrom(
+    start,
+    derive('depth of the plinth', [
+      plus('depth of the body', layout.body.z.size),
+      less('the plinth is set back', setBack),
+    ]),
+  );
 }
 
 /** The two stretchers lie under the top: one along the front of the body, one along its back. */

@@ -31,3 +31,12 @@ export function cellWord(cell: Cell): string {
     }
   }
 }
+
+/** `divider under "cards"`, `partition left of "right"`: by the named neighbour, else by its place. */
+export function dividerLabel(group: GroupCell, at: number): string {
+  const word = group.dividers[at]?.form === 'partition' ? 'partition' : 'divider';
+  const [before, after] = [group.cells[at]?.name, group.cells[at + 1]?.name];
+  if (before !== undefined) return `${word} ${group.kind === 'row' ? 'right of' : 'under'} "${before}"`;
+  if (after !== undefined) return `${word} ${group.kind === 'row' ? 'left of' : 'over'} "${after}"`;
+  return `${word} ${at + 1}`;
+}

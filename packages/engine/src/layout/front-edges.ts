@@ -1,7 +1,8 @@
 import { less, plus } from '../design/derive.ts';
-import type { Divider, FrontFit } from '../design/design.ts';
+import type { FrontFit, GroupCell } from '../design/design.ts';
 import type { Operand } from '../design/figure.ts';
 import { Rational } from '../length/rational.ts';
+import { dividerLabel } from './cell-names.ts';
 
 /**
  * What makes a front longer or shorter than its opening at each of its edges.
@@ -29,19 +30,23 @@ export function edgesAgainstCase(fit: FrontFit): FrontEdges {
   return { left: edge, right: edge, top: edge, bottom: edge };
 }
 
-/** For the front before the divider (at its end) and for the front after it (at its start). */
+/** At the divider after cell `at`: for the front before it (at its end) and for the front after it (at its start). */
 export function edgesAtDivider(
-  divider: Divider | undefined,
+  group: GroupCell,
+  at: number,
   fit: FrontFit,
 ): { readonly before: readonly Operand[]; readonly after: readonly Operand[] } {
+  const divider = group.dividers[at];
   const halfGap = less('gap', fit.gap, half);
   if (divider === undefined || divider.form === 'none') return { before: [halfGap], after: [halfGap] };
   if (divider.mode === 'shown') {
     const edge = [less('gap', fit.gap)];
     return { before: edge, after: edge };
   }
-  const whole = plus('thickness of the covered divider', divider.material.thickness);
-  const middle = plus('thickness of the covered divider', divider.material.thickness, half);
+  // Labelled as the boundary is, so that in a sum over the whole row or stack the two cancel.
+  const label = dividerLabel(group, at);
+  const whole = plus(label, divider.material.thickness);
+  const middle = plus(label, divider.material.thickness, half);
   switch (divider.anchor) {
     case 'centre':
       return { before: [middle, halfGap], after: [middle, halfGap] };

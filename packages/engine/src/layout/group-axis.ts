@@ -1,7 +1,7 @@
 import type { Cell, FaceDesign, GroupCell, SizeAsked } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import type { AxisBoundary, AxisCell, AxisRequest } from './axis.ts';
-import { cellLabel } from './cell-names.ts';
+import { cellLabel, dividerLabel } from './cell-names.ts';
 import { edgesAtDivider, type FrontEdges } from './front-edges.ts';
 import { rigidTotal } from './solve-axis.ts';
 import { zeroAt } from './spans.ts';
@@ -18,8 +18,8 @@ export function directionOf(group: GroupCell): Direction {
 export function edgesOfCells(group: GroupCell, outer: FrontEdges, face: FaceDesign): readonly FrontEdges[] {
   const last = group.cells.length - 1;
   return group.cells.map((_, at) => {
-    const before = at === 0 ? undefined : edgesAtDivider(group.dividers[at - 1], face.fit).after;
-    const after = at === last ? undefined : edgesAtDivider(group.dividers[at], face.fit).before;
+    const before = at === 0 ? undefined : edgesAtDivider(group, at - 1, face.fit).after;
+    const after = at === last ? undefined : edgesAtDivider(group, at, face.fit).before;
     return group.kind === 'row'
       ? { ...outer, left: before ?? outer.left, right: after ?? outer.right }
       : { ...outer, top: before ?? outer.top, bottom: after ?? outer.bottom };
@@ -57,10 +57,7 @@ const nothingBetween = zeroAt('nothing stands between them');
 function boundaryAt(group: GroupCell, at: number): AxisBoundary {
   const divider = group.dividers[at];
   if (divider === undefined || divider.form === 'none') return { label: 'nothing', thickness: nothingBetween };
-  const name = group.cells[at]?.name;
-  const where = name === undefined ? '' : ` ${group.kind === 'row' ? 'right of' : 'under'} "${name}"`;
-  const word = divider.form === 'partition' ? 'partition' : 'divider';
-  return { label: `${word}${where}`, thickness: divider.material.thickness };
+  return { label: dividerLabel(group, at), thickness: divider.material.thickness };
 }
 
 /** A group that asks for nothing of its own takes what its cells add up to, if all of them are written or measured. */

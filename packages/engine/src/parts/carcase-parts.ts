@@ -3,7 +3,7 @@ import type { BackDesign, CarcaseDesign, PanelDesign, PieceDesign, PlinthDesign 
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Span } from '../evaluation.ts';
 import { backDeep, plinthDeep, stretchersDeep } from '../layout/carcase.ts';
-import { spanBetween, spanFrom, spanUpTo, zeroAt } from '../layout/spans.ts';
+import { spanFrom, spanUpTo, zeroAt } from '../layout/spans.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
@@ -45,10 +45,17 @@ function sideParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly Unma
   const sides = carcase.sides;
   if (sides === undefined) return [];
   const { x, y, z } = layout.body;
+  const bottom = carcase.bottom?.placement === 'under' ? carcase.bottom : undefined;
   const upright =
-    carcase.bottom?.placement === 'under'
-      ? spanBetween(layout.face.y.start, y.end, 'height of the sides, standing on the bottom')
-      : y;
+    bottom === undefined
+      ? y
+      : spanFrom(
+          layout.face.y.start,
+          derive('height of the sides, which stand on the bottom', [
+            plus('height of the body', y.size),
+            less('thickness of the bottom', bottom.thickness),
+          ]),
+        );
   const common = { role: 'side', ...made(sides), thin: 'x', grain: 'y', y: upright, z } as const;
   return [
     slab({ ...common, id: 'case/side-left', label: 'left side', x: spanFrom(x.start, sides.thickness) }),

@@ -74,7 +74,7 @@ export function drawerBox(drawer: DrawerDesign, front: Figure, layout: CarcaseLa
   const depth =
     slides === undefined
       ? derive('depth of the box', [plus('depth behind the front', depthThere), less('free behind the box', behindBox)])
-      : derive('depth of the box: the length of the slide', [plus('length of the slide', slides.length)]);
+      : derive('as deep as the slide is long', [plus('length of the slide', slides.length)]);
   const left = derive('the box stands in the middle of its opening', [
     plus('where the opening begins', opening.x.start),
     plus('width of the opening', opening.x.size, half),

@@ -2,7 +2,7 @@ import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Divider, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
-import { spanBetween, spanFrom, spanUpTo } from '../layout/spans.ts';
+import { spanFrom, spanUpTo } from '../layout/spans.ts';
 import { Length } from '../length/length.ts';
 import { drawerBoxParts } from './drawer-box.ts';
 import { frontMaterial, frontThickness, thickestFront } from './front-thickness.ts';
@@ -115,13 +115,15 @@ function dividerParts(
   const z: Span =
     front === undefined
       ? inside
-      : spanBetween(
+      : spanFrom(
           derive('behind the fronts', [
             plus('the front of the body', inside.start),
             plus('thickness of the fronts', front),
           ]),
-          inside.end,
-          'from the back of the fronts to the back',
+          derive('from the fronts to the back', [
+            plus('depth inside', inside.size),
+            less('thickness of the fronts', front),
+          ]),
         );
   const thin: Axis = group === 'row' ? 'x' : 'y';
   const run: Axis = group === 'row' ? 'y' : 'x';

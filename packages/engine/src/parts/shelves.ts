@@ -2,7 +2,7 @@ import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { FrontCell, OpenCell, ShelfDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, Rectangle } from '../evaluation.ts';
-import { spanBetween, spanFrom } from '../layout/spans.ts';
+import { spanFrom } from '../layout/spans.ts';
 import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
@@ -58,14 +58,17 @@ export function shelfParts(
   const z =
     front === undefined
       ? inside
-      : spanBetween(
+      : spanFrom(
           derive('behind the front', [
             plus('the front of the body', inside.start),
             plus('thickness of the front', front),
             plus('clear of the front', clearOfFront),
           ]),
-          inside.end,
-          'depth of the shelf',
+          derive('depth of the shelf', [
+            plus('depth inside', inside.size),
+            less('thickness of the front', front),
+            less('clear of the front', clearOfFront),
+          ]),
         );
   const kind = shelves.adjustable ? 'adjustable shelf' : 'shelf';
   return Array.from({ length: shelfCount(shelves) }, (_, at) => {
