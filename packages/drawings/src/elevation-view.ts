@@ -1,0 +1,255 @@
+import type { Evaluation } from '@fettle/engine';
+import { brokenAround } from './broken-lines.ts';
+import { type Chain, elevationChains } from './dimension-chains.ts';
+import { type LaneSide, type Lanes, laneBoxes, layLanes, type PaperChain } from './dimension-lanes.ts';
+import { cleanName, textBox } from './lettering.ts';
+import type { Pens } from './line-types.ts';
+import { labelColumn, labelRow, type MovedLabel } from './moved-labels.ts';
+import { letterParts, partGroups } from './part-groups.ts';
+import { boxOnPaper, type Projection, type ViewOfParts } from './parts-in-view.ts';
+import { type Box, type Group, line, type Primitive, unionOf, walk } from './primitives.ts';
+import { figureOnSheet, NEARLY, realMm } from './shown-lengths.ts';
+
+/**
+ * The elevation itself, without sheet: parts, labels and lanes of dimensions around a given place at a given scale.
+ */
+
+export interface ComposedView {
+  readonly groups: readonly Group[];
+  /** Everything that is drawn. */
+  readonly extent: Box;
+  readonly pens: Pens;
+  /** How many labels and figures are out of their places. */
+  readonly crowding: number;
+  readonly notes: readonly string[];
+}
+
+const FIRST_LANE = 3.2;
+const FLOOR_PAST = 2.4;
+
+export function composeView(
+  evaluation: Evaluation,
+  view: ViewOfParts,
+  to: Projection,
+  pens: Pens,
+  roomWide: number,
+  roomHigh: number,
+  mostLanes: number,
+): ComposedView {
+  const outside = outsideBox(evaluation, to);
+  const lettering = letterParts(view.parts, to);
+  const chains = elevationChains(evaluation);
+  const units = evaluation.design.units;
+  const paper = (axis: 'x' | 'y', list: readonly Chain[]): PaperChain[] =>
+    list.slice(0, mostLanes).map((chain) => ({
+      id: chain.id,
+      caption: cleanName(chain.caption),
+      stretches: chain.stretches.map((stretch) => {
+        const start = realMm(stretch.start) * to.factor;
+        const end = realMm(stretch.end) * to.factor;
+        const figure = figureOnSheet(stretch.end.minus(stretch.start), units);
+        return axis === 'x'
+          ? { from: to.x + start, to: to.x + end, figure }
+          : { from: to.y - end, to: to.y - start, figure };
+      }),
+    }));
+
+  // What stands beside the piece first: it may reach beyond its top and foot, and what lies above and below gives way.
+  const { above, left, right } = sidesOfLabels(lettering.moved, outside);
+  const [low, high] = stretched(outside.top, outside.bottom, roomHigh - 62);
+  const columns = {
+    left: labelColumn(left, 'left', outside, low, high),
+    right: labelColumn(right, 'right', outside, low, high),
+  };
+  const standing = (side: 'left' | 'right', list: readonly Chain[]): Lanes =>
+    layLanes(paper('y', list), {
+      side,
+      edge: side === 'left' ? outside.left : outside.right,
+      clear: FIRST_LANE + columns[side].depth,
+      low,
+      high,
+    });
+  const leftLanes = standing('left', chains.left);
+  const rightLanes = standing('right', chains.right);
+  const beside =
+    unionOf([
+      outside,
+      ...columns.left.boxes,
+      ...columns.right.boxes,
+      ...laneBoxes(leftLanes),
+      ...laneBoxes(rightLanes),
+    ]) ?? outside;
+
+  const [near, far] = stretched(outside.left, outside.right, roomWide - 2);
+  const row = labelRow(above, outside, beside.top, near, far);
+  const lying = (side: 'above' | 'below', list: readonly Chain[], clear: number): Lanes =>
+    layLanes(paper('x', list), {
+      side,
+      edge: side === 'above' ? outside.top : outside.bottom,
+      clear: FIRST_LANE + clear,
+      low: near,
+      high: far,
+    });
+  const aboveLanes = lying('above', chains.above, row.depth === 0 ? outside.top - beside.top : row.depth);
+  const belowLanes = lying('below', chains.below, beside.bottom - outside.bottom);
+
+  const zones = [columns.left, columns.right, row];
+  const lanes: readonly (readonly [LaneSide, Lanes])[] = [
+    ['above', aboveLanes],
+    ['right', rightLanes],
+    ['below', belowLanes],
+    ['left', leftLanes],
+  ];
+  const writing: readonly Box[] = [
+    ...lettering.boxes,
+    ...zones.flatMap((zone) => zone.boxes),
+    ...lanes.flatMap(([, side]) => laneBoxes(side)),
+  ];
+  const groups: Group[] = [
+    {
+      kind: 'group',
+      id: 'outside',
+      name: 'outside',
+      children: [{ kind: 'rectangle', surface: 'outside', box: outside }],
+    },
+    ...floorLine(outside),
+    {
+      kind: 'group',
+      id: 'parts',
+      name: 'parts',
+      children: partGroups(view.parts, to, pens, lettering, zones, writing),
+    },
+    {
+      kind: 'group',
+      id: 'dimensions',
+      name: 'dimensions',
+      children: lanes.flatMap(([side, laid]) => laneGroups(side, laid, writing)),
+    },
+  ];
+  const writesNearly = lanes.some(([, side]) => side.texts.some((text) => text.text.startsWith(NEARLY)));
+  const labelsLeftOut = zones.flatMap((zone) => zone.leftOut).length;
+  const figuresLeftOut = lanes.reduce((sum, [, side]) => sum + side.leftOut, 0);
+  const chainsLeftOut = Object.values(chains).reduce((sum, side) => sum + Math.max(0, side.length - mostLanes), 0);
+  return {
+    groups,
+    extent: extentOf(groups, beside),
+    pens,
+    crowding:
+      labelsLeftOut * 2 +
+      figuresLeftOut * 2 +
+      chainsLeftOut * 2 +
+      lettering.moved.filter((label) => frontIds(view).has(label.id)).length,
+    notes: notesOf(labelsLeftOut, figuresLeftOut, chainsLeftOut, lettering.frontsWithoutArrow, writesNearly),
+  };
+}
+
+function outsideBox(evaluation: Evaluation, to: Projection): Box {
+  const outside = evaluation.layout.carcase?.outside;
+  if (outside === undefined) return { left: to.x, right: to.x, top: to.y, bottom: to.y };
+  return boxOnPaper(
+    {
+      x0: realMm(outside.x.start.length),
+      x1: realMm(outside.x.end.length),
+      y0: realMm(outside.y.start.length),
+      y1: realMm(outside.y.end.length),
+    },
+    to,
+  );
+}
+
+/**
+ * Parts that stand over one another are labelled at the nearer side, the right for those in the middle; parts that
+ * stand beside one another above.
+ */
+function sidesOfLabels(moved: readonly MovedLabel[], outside: Box) {
+  const above: MovedLabel[] = [];
+  const left: MovedLabel[] = [];
+  const right: MovedLabel[] = [];
+  const middle = (outside.left + outside.right) / 2;
+  for (const label of moved) {
+    const { box } = label;
+    if (standsInRow(label, moved)) above.push(label);
+    else if ((box.left + box.right) / 2 < middle - 0.01) left.push(label);
+    else right.push(label);
+  }
+  return { above, left, right };
+}
+
+function standsInRow({ id, box }: MovedLabel, moved: readonly MovedLabel[]): boolean {
+  let over = 0;
+  let besides = 0;
+  for (const other of moved) {
+    if (other.id === id) continue;
+    if (box.left < other.box.right && other.box.left < box.right) over += 1;
+    if (box.top < other.box.bottom && other.box.top < box.bottom) besides += 1;
+  }
+  return over === besides ? box.right - box.left < box.bottom - box.top : besides > over;
+}
+
+/** A stretch widened about its middle to `room`, never narrowed. */
+function stretched(low: number, high: number, room: number): readonly [number, number] {
+  const more = Math.max(0, room - (high - low)) / 2;
+  return [low - more, high + more];
+}
+
+function floorLine(outside: Box): readonly Group[] {
+  const { left, right, bottom } = outside;
+  const lines: Primitive[] = [line('floor', left - FLOOR_PAST, bottom, right + FLOOR_PAST, bottom)];
+  return [{ kind: 'group', id: 'floor', name: 'floor', children: lines }];
+}
+
+function laneGroups(side: LaneSide, laid: Lanes, writing: readonly Box[]): readonly Group[] {
+  if (laid.lanes.length === 0) return [];
+  const extensions: Group = {
+    kind: 'group',
+    id: `extensions-${side}`,
+    name: 'extensions',
+    children: laid.extensions.flatMap((whole) => brokenAround(whole, writing)),
+  };
+  const lanes = laid.lanes.map(
+    (lane): Group => ({
+      kind: 'group',
+      id: `lane-${side}-${lane.id}`,
+      name: 'lane',
+      children: [...lane.dimensions, ...(lane.caption === undefined ? [] : [lane.caption])],
+    }),
+  );
+  return [extensions, ...lanes];
+}
+
+function extentOf(groups: readonly Group[], start: Box): Box {
+  const boxes: Box[] = [start];
+  for (const primitive of walk(groups)) {
+    if (primitive.kind === 'text') boxes.push(textBox(primitive));
+    else if (primitive.kind === 'line') {
+      const { from, to } = primitive;
+      boxes.push({
+        left: Math.min(from.x, to.x),
+        right: Math.max(from.x, to.x),
+        top: Math.min(from.y, to.y),
+        bottom: Math.max(from.y, to.y),
+      });
+    }
+  }
+  return unionOf(boxes) ?? start;
+}
+
+function frontIds(view: ViewOfParts): ReadonlySet<string> {
+  return new Set(view.parts.filter((entry) => entry.isFront).map((entry) => entry.part.id));
+}
+
+function notesOf(labels: number, figures: number, chains: number, arrows: number, nearly: boolean): readonly string[] {
+  const counted = (count: number, one: string, many: string): string[] =>
+    count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+  const left = [
+    ...counted(labels, 'label', 'labels'),
+    ...counted(figures, 'figure', 'figures'),
+    ...counted(chains, 'chain of dimensions', 'chains of dimensions'),
+    ...counted(arrows, 'grain arrow', 'grain arrows'),
+  ];
+  const notes = [
+    ...(nearly ? [`${NEARLY} nearest mark, exact in the cut list.`] : []),
+    ...(left.length === 0 ? [] : [`No room at this scale for ${left.join(', ')}.`]),
+  ];
+  return notes.length === 0 ? [] : [notes.join(' ')];
+}

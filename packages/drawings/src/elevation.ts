@@ -1,0 +1,234 @@
+import type { Evaluation } from '@fettle/engine';
+import { describeElevation } from './describe.ts';
+import { type ComposedView, composeView } from './elevation-view.ts';
+import { cleanName } from './lettering.ts';
+import { PEN_GROUPS } from './line-types.ts';
+import { type ViewOfParts, viewOfParts } from './parts-in-view.ts';
+import type { Box, Drawing, Group } from './primitives.ts';
+import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale, type Sheet } from './scale.ts';
+import { figureOnSheet, isInch, realMm, shown, unitWords } from './shown-lengths.ts';
+import { messageLines, roomForView, type SheetWords, sheetFurniture } from './title-block.ts';
+
+/**
+ * The front elevation of a piece on a standard sheet at a standard scale. Never fails: what cannot be drawn is said on
+ * the sheet. Knows nothing of SVG or any other format.
+ */
+export function elevation(evaluation: Evaluation): Drawing {
+  const { carcase } = evaluation.layout;
+  const inch = isInch(evaluation.design.units);
+  const [small, large] = inch ? INCH_SHEETS : METRIC_SHEETS;
+  if (small === undefined || large === undefined) throw new Error('two sheets are listed for either system of units');
+  if (carcase === undefined) return messageSheet(evaluation, small, missingSizes(evaluation));
+  const width = realMm(carcase.outside.x.size.length);
+  const height = realMm(carcase.outside.y.size.length);
+  if (!(width > 0 && height > 0)) {
+    return messageSheet(evaluation, small, [
+      'Width and height must be more than nothing before the piece can be drawn.',
+    ]);
+  }
+  const view = viewOfParts(evaluation);
+  const first = fitted(evaluation, view, small, width, height);
+  if (first === undefined) {
+    return messageSheet(evaluation, small, ['The piece is larger than any scale can show.']);
+  }
+  if (first.composed.crowding <= CROWDED) return finished(evaluation, view, first);
+  const second = fitted(evaluation, view, large, width, height);
+  return finished(
+    evaluation,
+    view,
+    second !== undefined && second.composed.crowding < first.composed.crowding ? second : first,
+  );
+}
+
+/** More labels and figures than this out of their places call for the larger sheet. */
+const CROWDED = 8;
+/** Lanes of dimensions on each side; fewer where they would leave too little of the sheet for the piece. */
+const LANES = [5, 2, 1, 0];
+/** A view that takes this share of the room one way or the other needs no fewer dimensions. */
+const LARGE_ENOUGH = 0.3;
+/** Lines of notes that room is kept for. */
+const NOTE_LINES = 3;
+
+interface Fitted {
+  readonly sheet: Sheet;
+  readonly scale: Scale;
+  readonly composed: ComposedView;
+}
+
+/** The largest standard scale at which view, labels and dimensions fit the sheet. */
+function fitted(
+  evaluation: Evaluation,
+  view: ViewOfParts,
+  sheet: Sheet,
+  width: number,
+  height: number,
+): Fitted | undefined {
+  let best: (Fitted & { readonly fills: number }) | undefined;
+  for (const lanes of LANES) {
+    const trial = fittedWith(lanes, evaluation, view, sheet, width, height);
+    if (trial !== undefined && trial.fills > (best?.fills ?? 0)) best = trial;
+    if (best !== undefined && best.fills >= LARGE_ENOUGH) break;
+  }
+  return best;
+}
+
+function fittedWith(
+  lanes: number,
+  evaluation: Evaluation,
+  view: ViewOfParts,
+  sheet: Sheet,
+  width: number,
+  height: number,
+): (Fitted & { readonly fills: number }) | undefined {
+  const room = roomForView(sheet, NOTE_LINES);
+  const roomWide = room.right - room.left;
+  const roomHigh = room.bottom - room.top;
+  for (const scale of isInch(evaluation.design.units) ? INCH_SCALES : METRIC_SCALES) {
+    const factor = 1 / scale.denominator;
+    if (width * factor > roomWide || height * factor > roomHigh) continue;
+    const pens = pensFor(view, factor);
+    const trial = composeView(evaluation, view, { factor, x: 0, y: 0 }, pens, roomWide, roomHigh, lanes);
+    const { left, right, top, bottom } = trial.extent;
+    if (right - left > roomWide || bottom - top > roomHigh) continue;
+    const x = (room.left + room.right - left - right) / 2;
+    const y = (room.top + room.bottom - top - bottom) / 2;
+    const composed = composeView(evaluation, view, { factor, x, y }, pens, roomWide, roomHigh, lanes);
+    return { sheet, scale, composed, fills: Math.max((width * factor) / roomWide, (height * factor) / roomHigh) };
+  }
+  return undefined;
+}
+
+/** The finer pens where the thinnest edge in sight would otherwise run together with its neighbour. */
+function pensFor(view: ViewOfParts, factor: number) {
+  const [normal, fine] = PEN_GROUPS;
+  if (normal === undefined || fine === undefined) throw new Error('two groups of pens are listed');
+  const thinnest = Math.min(
+    ...view.parts
+      .filter((entry) => entry.edges.seen.length > 0)
+      .map(({ slab }) => Math.min(slab.x1 - slab.x0, slab.y1 - slab.y0)),
+  );
+  return thinnest * factor >= 3 * normal.wide ? normal : fine;
+}
+
+function finished(evaluation: Evaluation, view: ViewOfParts, { sheet, scale, composed }: Fitted): Drawing {
+  const words: SheetWords = {
+    ...commonWords(evaluation),
+    scale: scale.words,
+    overall: overallWords(evaluation),
+    notes: [...generalNotes(evaluation, view), ...composed.notes],
+    warnings: warningsOf(evaluation, view),
+  };
+  const [frame, ...rest] = sheetFurniture(sheet, words);
+  return {
+    ...commonDrawing(evaluation, sheet),
+    pens: composed.pens,
+    paperPerReal: 1 / scale.denominator,
+    content: [...(frame === undefined ? [] : [frame]), ...composed.groups, ...rest],
+  };
+}
+
+function messageSheet(evaluation: Evaluation, sheet: Sheet, messages: readonly string[]): Drawing {
+  const words: SheetWords = {
+    ...commonWords(evaluation),
+    scale: 'none',
+    overall: overallWords(evaluation),
+    notes: [],
+    warnings: [],
+  };
+  const room: Box = roomForView(sheet, NOTE_LINES);
+  const [pens] = PEN_GROUPS;
+  const message: Group = { kind: 'group', id: 'message', name: 'message', children: messageLines(room, messages) };
+  return {
+    ...commonDrawing(evaluation, sheet),
+    pens: pens ?? { wide: 0.35, narrow: 0.18 },
+    content: [...sheetFurniture(sheet, words), message],
+  };
+}
+
+function commonDrawing(evaluation: Evaluation, sheet: Sheet) {
+  return {
+    id: 'elevation',
+    title: `Front elevation of ${cleanName(evaluation.design.name)}`,
+    description: describeElevation(evaluation),
+    width: sheet.width,
+    height: sheet.height,
+  };
+}
+
+function commonWords(evaluation: Evaluation) {
+  return {
+    piece: evaluation.design.name,
+    drawing: 'Front elevation',
+    projection: isInch(evaluation.design.units) ? ('third' as const) : ('first' as const),
+  };
+}
+
+function overallWords(evaluation: Evaluation): string {
+  const { width, height, depth } = evaluation.design.size;
+  const { units } = evaluation.design;
+  const sizes = [width, height, depth].map((figure) =>
+    figure === undefined ? '?' : figureOnSheet(figure.length, units),
+  );
+  return `${sizes.join(' × ')}${units.unit === 'mm' ? ' mm' : ''}`;
+}
+
+function missingSizes(evaluation: Evaluation): readonly string[] {
+  const { width, height, depth } = evaluation.design.size;
+  const missing = [
+    ...(width === undefined ? ['width'] : []),
+    ...(height === undefined ? ['height'] : []),
+    ...(depth === undefined ? ['depth'] : []),
+  ];
+  const what = missing.length === 0 ? 'its case' : missing.join(' and ');
+  return [`Nothing is drawn yet: the piece still lacks ${what}.`];
+}
+
+function generalNotes(evaluation: Evaluation, view: ViewOfParts): readonly string[] {
+  const { face, units } = evaluation.design;
+  const roles = new Set(view.parts.filter((entry) => entry.edges.hidden.length > 0).map((entry) => entry.part.role));
+  const hinged = view.parts.some((entry) => entry.hinge !== undefined);
+  const fronts = view.parts.some((entry) => entry.isFront);
+  const key = [
+    `Dimensions are finished sizes in ${unitWords(units)}`,
+    ...(face === undefined ? [] : [`gaps ${shown(face.fit.gap.length, units)}`]),
+  ].join('; ');
+  const signs = [
+    ...(roles.size > 0 ? ['dashed: hidden'] : []),
+    ...(hinged ? ['double-dotted lines meet at the hinges'] : []),
+    ...(view.hingeUnknown > 0 ? ['hinge side of single doors not given'] : []),
+    ...(fronts ? ['double arrows: direction of grain'] : []),
+  ].join('; ');
+  return [
+    fronts ? `${key}. Above and right: fronts; below and left: case.` : `${key}.`,
+    ...(signs === '' ? [] : [`${capital(signs)}.`]),
+  ];
+}
+
+function warningsOf(evaluation: Evaluation, view: ViewOfParts): readonly string[] {
+  const errors = evaluation.findings.filter((finding) => finding.severity === 'error').length;
+  const missing = [
+    ...(evaluation.design.face === undefined
+      ? ['no face is written, so only the case is drawn']
+      : evaluation.layout.face === undefined
+        ? ['the face could not be laid out, so only the case is drawn']
+        : []),
+    ...(view.parts.length === 0 ? ['no part is known yet'] : []),
+    ...(view.withoutSize.length > 0 ? [`without a size and not drawn: ${marksOf(view.withoutSize)}`] : []),
+  ];
+  const lines: string[] = [];
+  if (errors > 0)
+    lines.push(
+      `Do not build from this sheet: ${errors === 1 ? '1 error stands' : `${errors} errors stand`} against the piece`,
+    );
+  if (missing.length > 0) lines.push(missing.join('; '));
+  return lines.length === 0 ? [] : [`${capital(lines.join('; '))}.`];
+}
+
+function marksOf(parts: readonly { readonly mark: string }[]): string {
+  const marks = parts.slice(0, 12).map((part) => cleanName(part.mark));
+  return parts.length > marks.length ? `${marks.join(', ')} and ${parts.length - marks.length} more` : marks.join(', ');
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

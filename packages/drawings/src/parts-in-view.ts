@@ -1,0 +1,136 @@
+import type { Evaluation, LaidCell, Part, PartRole } from '@fettle/engine';
+import type { Box } from './primitives.ts';
+import { realMm } from './shown-lengths.ts';
+import { edgesOf, isSeen, type SeenEdges, type Slab } from './visible-edges.ts';
+
+/**
+ * What of a piece is seen from the front: each part's outline and which of its edges are seen or hidden, in real
+ * millimetres with y upwards. Knows nothing of scale, paper or lettering.
+ */
+
+export interface PartInView {
+  readonly part: Part;
+  /** For a front the maker's own name, empty if there is none; for any other part its kind. */
+  readonly name: string;
+  readonly slab: Slab;
+  readonly edges: SeenEdges;
+  readonly seen: boolean;
+  readonly isFront: boolean;
+  readonly hinge?: 'left' | 'right';
+}
+
+export interface ViewOfParts {
+  readonly parts: readonly PartInView[];
+  /** Parts whose size is not positive or not known: they cannot be drawn. */
+  readonly withoutSize: readonly Part[];
+  /** Names or marks of single doors for which no text says on which side they hang. */
+  readonly hingeUnknown: number;
+}
+
+/** Edges closer than this are one edge. */
+const TOLERANCE_MM = 0.001;
+
+/** A part of whose edges a smaller share is seen counts as hidden. */
+const LEAST_SEEN = 0.2;
+
+const FRONTS: readonly PartRole[] = ['door', 'drawer-front', 'false-front'];
+const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom'];
+/** Hidden edges of these are worth a dashed line; those of drawer boxes and backs would only clutter the sheet. */
+const SHOWN_HIDDEN: readonly PartRole[] = [
+  'top',
+  'plinth',
+  'side',
+  'bottom',
+  'stretcher',
+  'partition',
+  'divider-rail',
+  'divider-panel',
+  'shelf',
+];
+/** Where two parts end in one plane, the line between them belongs to the first of these. */
+const NEARER_FIRST: readonly PartRole[] = ['top', 'side', ...FRONTS, 'partition', 'bottom', 'stretcher', 'plinth'];
+
+export function viewOfParts(evaluation: Evaluation): ViewOfParts {
+  const cells = cellsById(evaluation.layout.face);
+  const covered = new Set(evaluation.parts.filter((part) => FRONTS.includes(part.role)).map((part) => part.cell));
+  const sized: { part: Part; slab: Slab }[] = [];
+  const withoutSize: Part[] = [];
+  evaluation.parts.forEach((part, index) => {
+    // A box is inside its opening, behind its front; what shows of it through the gaps is not worth a line.
+    if (BOXES.includes(part.role) && part.cell !== undefined && covered.has(part.cell)) return;
+    const slab = slabOf(part, index);
+    if (slab === undefined) withoutSize.push(part);
+    else sized.push({ part, slab });
+  });
+  const slabs = sized.map((entry) => entry.slab);
+  let hingeUnknown = 0;
+  const parts = sized.map(({ part, slab }): PartInView => {
+    const edges = edgesShown(part, edgesOf(slab, slabs, TOLERANCE_MM));
+    const cell = part.cell === undefined ? undefined : cells.get(part.cell);
+    const hinge = part.role === 'door' && cell !== undefined ? hingeOf(slab, cell) : undefined;
+    if (part.role === 'door' && hinge === undefined) hingeUnknown += 1;
+    const isFront = FRONTS.includes(part.role);
+    const name = isFront ? (cell?.cell.name ?? '') : part.role.replace('-', ' ');
+    const seen = isSeen(slab, slabs, TOLERANCE_MM);
+    return { part, name, slab, edges, seen, isFront, ...(hinge === undefined ? {} : { hinge }) };
+  });
+  return { parts, withoutSize, hingeUnknown };
+}
+
+/** What is nearly all hidden is drawn as hidden: the slivers of it that show through gaps would only be specks. */
+function edgesShown(part: Part, { seen, hidden }: SeenEdges): SeenEdges {
+  const length = (stretches: SeenEdges['seen']): number =>
+    stretches.reduce((sum, stretch) => sum + stretch.to - stretch.from, 0);
+  const isSliver = length(seen) < LEAST_SEEN * (length(seen) + length(hidden));
+  return { seen: isSliver ? [] : seen, hidden: SHOWN_HIDDEN.includes(part.role) ? hidden : [] };
+}
+
+/** The leaves of a pair hang at their outer edges; for a single door nothing in the design says it yet. */
+function hingeOf(slab: Slab, cell: LaidCell): 'left' | 'right' | undefined {
+  if (cell.leaves.length !== 2 || cell.front === undefined) return undefined;
+  const middle = (realMm(cell.front.x.start.length) + realMm(cell.front.x.end.length)) / 2;
+  return (slab.x0 + slab.x1) / 2 < middle ? 'left' : 'right';
+}
+
+function slabOf(part: Part, index: number): Slab | undefined {
+  const { x, y, z } = part.box;
+  const rank = NEARER_FIRST.indexOf(part.role);
+  const slab = {
+    x0: realMm(x.start.length),
+    x1: realMm(x.end.length),
+    y0: realMm(y.start.length),
+    y1: realMm(y.end.length),
+    depth: realMm(z.start.length),
+    order: (rank < 0 ? NEARER_FIRST.length : rank) * 1e6 + index,
+  };
+  const isFiniteSlab = Object.values(slab).every(Number.isFinite);
+  return isFiniteSlab && slab.x1 - slab.x0 > 0 && slab.y1 - slab.y0 > 0 ? slab : undefined;
+}
+
+function cellsById(root: LaidCell | undefined): ReadonlyMap<string, LaidCell> {
+  const cells = new Map<string, LaidCell>();
+  const waiting = root === undefined ? [] : [root];
+  for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
+    cells.set(cell.cell.id, cell);
+    waiting.push(...cell.cells);
+  }
+  return cells;
+}
+
+/** From real millimetres, y upwards from the floor, to a place on paper. */
+export interface Projection {
+  /** Millimetres on paper for one on the piece. */
+  readonly factor: number;
+  /** Where the piece's left end and the floor meet. */
+  readonly x: number;
+  readonly y: number;
+}
+
+export function boxOnPaper(slab: Pick<Slab, 'x0' | 'x1' | 'y0' | 'y1'>, to: Projection): Box {
+  return {
+    left: to.x + slab.x0 * to.factor,
+    right: to.x + slab.x1 * to.factor,
+    top: to.y - slab.y1 * to.factor,
+    bottom: to.y - slab.y0 * to.factor,
+  };
+}

@@ -1,0 +1,254 @@
+import { SIZE_OVER_CAPITAL } from './lettering.ts';
+import { dashesMm, type LineRole, type Pens, penMm } from './line-types.ts';
+import {
+  type Drawing,
+  type Group,
+  type Line,
+  type Point,
+  type Primitive,
+  paperNumber,
+  type Rectangle,
+  type Text,
+} from './primitives.ts';
+import { colour, STANDALONE_STYLE } from './svg-colours.ts';
+import { escapeAttribute, escapeText, idOf } from './svg-escape.ts';
+
+/**
+ * Writes a drawing down as SVG, with stable ids and attributes in a fixed order. Works out nothing: every coordinate
+ * comes from the drawing. No inline styles, no scripts: it may enter a page under the strictest security policy.
+ */
+
+export interface SvgOptions {
+  /**
+   * `true`: a file that stands alone, with its size in millimetres, fixed colours and a style sheet of its own. Without
+   * it, the page's custom properties give the colours.
+   */
+  readonly standalone?: boolean;
+}
+
+interface Writer {
+  readonly drawing: Drawing;
+  readonly pens: Pens;
+  readonly standalone: boolean;
+  readonly ids: Set<string>;
+  readonly lines: string[];
+}
+
+type Attributes = readonly (readonly [name: string, value: string | undefined])[];
+
+export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
+  const standalone = options.standalone === true;
+  const writer: Writer = { drawing, pens: drawing.pens, standalone, ids: new Set(), lines: [] };
+  const width = paperNumber(drawing.width);
+  const height = paperNumber(drawing.height);
+  const root: Attributes = [
+    ['xmlns', 'http://www.w3.org/2000/svg'],
+    ['id', drawing.id],
+    ['class', 'fettle-drawing'],
+    ['width', standalone ? `${width}mm` : undefined],
+    ['height', standalone ? `${height}mm` : undefined],
+    ['viewBox', `0 0 ${width} ${height}`],
+    ['role', 'group'],
+    ['aria-labelledby', `${drawing.id}-title`],
+    ['aria-describedby', `${drawing.id}-description`],
+    ['data-paper-per-real', drawing.paperPerReal === undefined ? undefined : `${drawing.paperPerReal}`],
+    ['font-family', "Arial, Helvetica, 'Liberation Sans', sans-serif"],
+  ];
+  writer.lines.push(`<svg${attributes(root)}>`);
+  writer.lines.push(`<title id="${drawing.id}-title">${escapeText(drawing.title)}</title>`);
+  writer.lines.push(`<desc id="${drawing.id}-description">${escapeText(drawing.description)}</desc>`);
+  if (standalone) writer.lines.push(`<style>${STANDALONE_STYLE}</style>`);
+  for (const primitive of drawing.content) write(writer, primitive);
+  writer.lines.push('</svg>');
+  return `${writer.lines.join('\n')}\n`;
+}
+
+function write(writer: Writer, primitive: Primitive): void {
+  switch (primitive.kind) {
+    case 'group':
+      writeGroup(writer, primitive);
+      return;
+    case 'line':
+      writeLine(writer, primitive);
+      return;
+    case 'polyline':
+      element(writer, primitive.closed ? 'polygon' : 'polyline', [
+        ['class', primitive.role],
+        ['points', primitive.points.map(pair).join(' ')],
+        ...inked(writer, primitive.role),
+      ]);
+      return;
+    case 'rectangle':
+      writeRectangle(writer, primitive);
+      return;
+    case 'circle': {
+      const ink = colour('ink', writer.standalone);
+      element(writer, 'circle', [
+        ['class', primitive.filled ? `${primitive.role} dot` : primitive.role],
+        ['cx', paperNumber(primitive.centre.x)],
+        ['cy', paperNumber(primitive.centre.y)],
+        ['r', paperNumber(primitive.radius)],
+        ...(primitive.filled ? ([['fill', ink]] as const) : inked(writer, primitive.role)),
+      ]);
+      return;
+    }
+    case 'text':
+      writeText(writer, primitive);
+      return;
+    case 'arrow': {
+      const { from, to, headLength } = primitive;
+      writeLine(writer, { kind: 'line', role: primitive.role, from, to });
+      writeHead(writer, primitive.role, from, to, headLength);
+      if (primitive.heads === 'both') writeHead(writer, primitive.role, to, from, headLength);
+      return;
+    }
+    case 'dimension':
+      writer.lines.push(`<g${attributes([['class', `measure ${primitive.along}`]])}>`);
+      writeLine(writer, primitive.line);
+      for (const tick of primitive.ticks) writeLine(writer, tick);
+      if (primitive.leader !== undefined) write(writer, primitive.leader);
+      if (primitive.figure !== undefined) writeText(writer, primitive.figure);
+      writer.lines.push('</g>');
+      return;
+    default: {
+      const unknown: never = primitive;
+      unknown satisfies never;
+    }
+  }
+}
+
+function writeGroup(writer: Writer, group: Group): void {
+  const { part } = group;
+  writer.lines.push(
+    `<g${attributes([
+      ['id', freshId(writer, `${writer.drawing.id}-${idOf(group.id)}`)],
+      ['class', group.name],
+      ['data-part', part?.id],
+      ['tabindex', part === undefined ? undefined : '0'],
+      ['role', part === undefined ? undefined : 'button'],
+      ['aria-label', part?.label],
+    ])}>`,
+  );
+  // A part that is only dashed lines needs something broader to click on.
+  if (part !== undefined && !group.children.some((child) => child.kind === 'rectangle')) {
+    for (const child of group.children) if (child.kind === 'line') writeReach(writer, child);
+  }
+  for (const child of group.children) write(writer, child);
+  writer.lines.push('</g>');
+}
+
+/** Two parts may, by somebody's mistake, have the same id; two elements may not. */
+function freshId(writer: Writer, wished: string): string {
+  let id = wished;
+  for (let count = 2; writer.ids.has(id); count++) id = `${wished}.${count}`;
+  writer.ids.add(id);
+  return id;
+}
+
+function writeLine(writer: Writer, { role, from, to }: Line): void {
+  element(writer, 'line', [['class', role], ...ends(from, to), ...inked(writer, role)]);
+}
+
+function writeReach(writer: Writer, { from, to }: Line): void {
+  element(writer, 'line', [
+    ['class', 'reach'],
+    ...ends(from, to),
+    ['stroke', 'none'],
+    ['stroke-width', '2.4'],
+    ['pointer-events', 'stroke'],
+  ]);
+}
+
+function writeRectangle(writer: Writer, { box, surface, outline }: Rectangle): void {
+  const area = (inset: number): Attributes => [
+    ['x', paperNumber(box.left + inset)],
+    ['y', paperNumber(box.top + inset)],
+    ['width', paperNumber(box.right - box.left - 2 * inset)],
+    ['height', paperNumber(box.bottom - box.top - 2 * inset)],
+  ];
+  const fill =
+    surface === 'paper'
+      ? colour('paper', writer.standalone)
+      : surface === 'front'
+        ? colour('front', writer.standalone)
+        : 'none';
+  element(writer, 'rect', [
+    ['class', `surface ${surface}`],
+    ...area(0),
+    ['fill', fill],
+    ['pointer-events', surface === 'front' || surface === 'wood' ? 'all' : 'none'],
+  ]);
+  if (outline === undefined) return;
+  const pen = penMm(outline, writer.pens);
+  const inset = Math.min(pen / 2, (box.right - box.left) / 2, (box.bottom - box.top) / 2);
+  element(writer, 'rect', [['class', outline], ...area(inset), ...inked(writer, outline)]);
+}
+
+function writeText(writer: Writer, { text, role, at, height, anchor, runs }: Text): void {
+  const x = paperNumber(at.x);
+  const y = paperNumber(at.y);
+  const tint = role === 'warning' ? 'warning' : role === 'caption' || role === 'mark' ? 'quiet' : 'ink';
+  writer.lines.push(
+    `<text${attributes([
+      ['class', `lettering ${role}`],
+      ['x', x],
+      ['y', y],
+      ['font-size', paperNumber(height * SIZE_OVER_CAPITAL)],
+      ['text-anchor', anchor],
+      ['transform', runs === 'upwards' ? `rotate(-90 ${x} ${y})` : undefined],
+      ['fill', colour(tint, writer.standalone)],
+    ])}>${escapeText(text)}</text>`,
+  );
+}
+
+function writeHead(writer: Writer, role: LineRole, from: Point, to: Point, length: number): void {
+  const distance = Math.hypot(to.x - from.x, to.y - from.y);
+  if (distance === 0) return;
+  const ux = (to.x - from.x) / distance;
+  const uy = (to.y - from.y) / distance;
+  const foot = { x: to.x - ux * length, y: to.y - uy * length };
+  const half = length / 4;
+  const corners = [
+    to,
+    { x: foot.x - uy * half, y: foot.y + ux * half },
+    { x: foot.x + uy * half, y: foot.y - ux * half },
+  ];
+  element(writer, 'polygon', [
+    ['class', `${role} head`],
+    ['points', corners.map(pair).join(' ')],
+    ['fill', colour('ink', writer.standalone)],
+  ]);
+}
+
+function inked(writer: Writer, role: LineRole): Attributes {
+  return [
+    ['fill', 'none'],
+    [
+      'stroke',
+      colour(role === 'hidden' || role === 'swing' || role === 'extension' ? 'quiet' : 'ink', writer.standalone),
+    ],
+    ['stroke-width', paperNumber(penMm(role, writer.pens))],
+    ['stroke-dasharray', dashesMm(role, writer.pens)?.map(paperNumber).join(' ')],
+  ];
+}
+
+function ends(from: Point, to: Point): Attributes {
+  return [
+    ['x1', paperNumber(from.x)],
+    ['y1', paperNumber(from.y)],
+    ['x2', paperNumber(to.x)],
+    ['y2', paperNumber(to.y)],
+  ];
+}
+
+function element(writer: Writer, name: string, list: Attributes): void {
+  writer.lines.push(`<${name}${attributes(list)}/>`);
+}
+
+function attributes(list: Attributes): string {
+  return list.map(([name, value]) => (value === undefined ? '' : ` ${name}="${escapeAttribute(value)}"`)).join('');
+}
+
+function pair(point: Point): string {
+  return `${paperNumber(point.x)},${paperNumber(point.y)}`;
+}
