@@ -21,5 +21,6 @@ export { textTooLarge } from './catalogue/text-too-large.ts';
 export { thicknessNotKnown } from './catalogue/thickness-not-known.ts';
 export { unknownName } from './catalogue/unknown-name.ts';
 export { unknownWord } from './catalogue/unknown-word.ts';
+export { valueNotGiven } from './catalogue/value-not-given.ts';
 export { valueNotUnderstood } from './catalogue/value-not-understood.ts';
 export * from './finding.ts';

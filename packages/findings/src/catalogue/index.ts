@@ -19,6 +19,7 @@ import { textTooLarge } from './text-too-large.ts';
 import { thicknessNotKnown } from './thickness-not-known.ts';
 import { unknownName } from './unknown-name.ts';
 import { unknownWord } from './unknown-word.ts';
+import { valueNotGiven } from './value-not-given.ts';
 import { valueNotUnderstood } from './value-not-understood.ts';
 
 // The facts differ from entry to entry; whoever looks one up by its code hands back the facts it was made with.
@@ -47,6 +48,7 @@ const kinds: readonly AnyKind[] = [
   unknownName,
   unknownWord,
   valueNotUnderstood,
+  valueNotGiven,
 ];
 
 /** Every entry by its code. */

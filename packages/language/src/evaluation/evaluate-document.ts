@@ -4,7 +4,7 @@ import { type LangiumDocument, type LangiumSharedCoreServices, URI, UriUtils } f
 import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
 import { fileDeclarations, specOf } from '../names/declarations.ts';
 import { nearestName } from '../names/nearest.ts';
-import { resolveUse, usedDocuments, useStatements } from '../names/used-files.ts';
+import { documentsAt, usedDocuments, useStatements } from '../names/used-files.ts';
 import { readPiece } from '../reading/read-piece.ts';
 import { readSlide } from '../reading/read-shop.ts';
 import { type ReadContext, reportUnread, unitsAt } from '../reading/reader.ts';
@@ -83,7 +83,8 @@ export class DocumentEvaluator {
           : documents.getDocument(URI.parse(at.uri))?.textDocument.getText();
       return text?.slice(at.start, at.end) ?? '';
     };
-    const add = (list: readonly Finding[], units: Units, home: number) => {
+    /** `home` is where origins of the piece count from; `use` its own words, for what is wrong in its pattern. */
+    const add = (list: readonly Finding[], units: Units, home: number, use?: Place) => {
       const seen = new Set<string>();
       for (const finding of list) {
         const once = `${finding.code} ${finding.origin.unit} ${finding.origin.start} ${finding.origin.end}`;
@@ -91,7 +92,7 @@ export class DocumentEvaluator {
         seen.add(once);
         const place = (origin: Origin) => placeOf(origin, { uri, start: home }, documents);
         const placed = placeFinding(finding, units, sayIn(units), place, textAt);
-        if (placed !== undefined) findings.push(placed);
+        if (placed !== undefined) findings.push(ofPattern(finding) && use !== undefined ? atUse(placed, use) : placed);
       }
     };
     const slips = slipFindings(document);
@@ -108,7 +109,8 @@ export class DocumentEvaluator {
       if (specOf(statement).spec.declares === 'piece') {
         const piece = this.#piece(document, statement, slides);
         pieces.push(piece.evaluated);
-        add(piece.findings, piece.evaluated.evaluation.design.units, piece.evaluated.range.start);
+        const { design } = piece.evaluated.evaluation;
+        add(piece.findings, design.units, piece.evaluated.range.start, piece.evaluated.locate(design.origin));
       } else {
         reportUnread(fileContext, statement);
       }
@@ -188,8 +190,7 @@ export class DocumentEvaluator {
   #reportMissingFiles(document: LangiumDocument, context: ReadContext): void {
     const documents = this.#shared.workspace.LangiumDocuments;
     for (const { statement, path } of useStatements(document)) {
-      const uri = resolveUse(document, path);
-      if (uri !== undefined && documents.hasDocument(uri)) continue;
+      if (documentsAt(documents, document, path).length > 0) continue;
       const part = statement.parts.find(isPlainText)?.$cstNode;
       const at: Origin = { unit: fileUnitId, start: part?.offset ?? 0, end: part?.end ?? 0 };
       const folder = UriUtils.dirname(document.uri).toString();
@@ -219,4 +220,18 @@ export class DocumentEvaluator {
       );
     }
   }
+}
+
+function ofPattern(finding: Finding): boolean {
+  return finding.origin.unit !== pieceUnitId && finding.origin.unit !== fileUnitId;
+}
+
+/** What goes wrong in a pattern goes wrong for one piece: it is shown there, and points into the pattern. */
+function atUse(placed: PlacedFinding, use: Place): PlacedFinding {
+  const { uri, start, end } = placed;
+  return {
+    ...placed,
+    ...use,
+    related: [{ uri, start, end, sentence: 'these words of the pattern' }, ...placed.related],
+  };
 }

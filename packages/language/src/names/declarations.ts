@@ -50,7 +50,7 @@ export function fileDeclarations(document: LangiumDocument): NameTable {
 
 const pieceTables = new WeakMap<Statement, NameTable>();
 
-/** Names declared anywhere inside one piece: its fronts and openings, its own values and things. */
+/** Names declared anywhere inside one piece or pattern: its fronts and openings, its own values and things. */
 export function pieceDeclarations(piece: Statement): NameTable {
   let table = pieceTables.get(piece);
   if (table === undefined) {
@@ -76,11 +76,12 @@ function tabulate(statements: Iterable<Statement>): NameTable {
   return table;
 }
 
-/** The piece a statement stands in, if any. */
+/** The piece or pattern a statement stands in, if any. */
 export function pieceOf(statement: Statement): Statement | undefined {
   let at: Statement | Text = statement;
   while (isStatement(at)) {
-    if (specOf(at).spec.declares === 'piece') return at;
+    const { declares } = specOf(at).spec;
+    if (declares === 'piece' || declares === 'pattern') return at;
     at = at.$container;
   }
   return undefined;

@@ -30,14 +30,32 @@ export function usedDocuments(documents: LangiumDocuments, document: LangiumDocu
   const waiting = [document];
   for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
     for (const { path } of useStatements(next)) {
-      const uri = resolveUse(next, path);
-      if (uri === undefined || seen.has(uri.toString())) continue;
-      seen.add(uri.toString());
-      const used = documents.getDocument(uri);
-      if (used === undefined) continue;
-      found.push(used);
-      waiting.push(used);
+      for (const used of documentsAt(documents, next, path)) {
+        if (seen.has(used.uri.toString())) continue;
+        seen.add(used.uri.toString());
+        found.push(used);
+        waiting.push(used);
+      }
     }
   }
   return found;
+}
+
+/** The loaded documents a path names: one file, or every text directly in a folder. */
+export function documentsAt(documents: LangiumDocuments, document: LangiumDocument, path: string): LangiumDocument[] {
+  const uri = resolveUse(document, path);
+  if (uri === undefined) return [];
+  if (!isFolderPath(path)) {
+    const one = documents.getDocument(uri);
+    return one === undefined ? [] : [one];
+  }
+  const folder = uri.toString().replace(/\/*$/, '');
+  return documents.all
+    .filter((each) => each !== document && UriUtils.dirname(each.uri).toString().replace(/\/*$/, '') === folder)
+    .toArray()
+    .sort((a, b) => (a.uri.toString() < b.uri.toString() ? -1 : 1));
+}
+
+export function isFolderPath(path: string): boolean {
+  return /[/\\]$/.test(path) || path === '.' || path === '..';
 }

@@ -1,5 +1,5 @@
 import type { LangiumDocument, LangiumDocuments } from 'langium';
-import type { Statement } from '../generated/ast.ts';
+import { isReference, isWord, type Statement } from '../generated/ast.ts';
 import type { NameKind, SlotKind } from '../schema/index.ts';
 import { type Declaration, fileDeclarations, pieceDeclarations, pieceOf } from './declarations.ts';
 import { usedDocuments } from './used-files.ts';
@@ -15,6 +15,10 @@ export const nameKindWords: Readonly<Record<NameKind, string>> = {
   thing: 'thing',
   value: 'value',
   label: 'label',
+  pull: 'pull',
+  pattern: 'pattern',
+  parameter: 'value of that pattern',
+  tool: 'tool',
 };
 
 /** The kind of name a slot refers to; a quoted name in the place of a number is a named value. */
@@ -38,6 +42,7 @@ export function visibleNames(
   statement: Statement,
   kind: NameKind,
 ): ReadonlyMap<string, Declaration> {
+  if (kind === 'parameter') return parametersOf(documents, document, statement);
   const piece = pieceOf(statement);
   const own = piece === undefined ? undefined : pieceDeclarations(piece).get(kind);
   // Fronts are known inside their own piece only.
@@ -59,6 +64,7 @@ export function findName(
   kind: NameKind,
   name: string,
 ): Declaration | undefined {
+  if (kind === 'parameter') return parametersOf(documents, document, statement).get(name);
   const piece = pieceOf(statement);
   const own = piece === undefined ? undefined : pieceDeclarations(piece).get(kind)?.get(name);
   if (own !== undefined || kind === 'cell') return own;
@@ -69,4 +75,27 @@ export function findName(
     if (found !== undefined) return found;
   }
   return undefined;
+}
+
+/** The pattern a piece is made from. */
+export function patternOf(
+  documents: LangiumDocuments,
+  document: LangiumDocument,
+  piece: Statement,
+): Statement | undefined {
+  const at = piece.parts.findIndex((part) => isWord(part) && part.word.toLowerCase() === 'from');
+  const named = at < 0 ? undefined : piece.parts[at + 1];
+  if (!isReference(named)) return undefined;
+  return findName(documents, document, piece, 'pattern', named.target.$refText)?.statement;
+}
+
+/** What the pattern of this piece takes. */
+function parametersOf(
+  documents: LangiumDocuments,
+  document: LangiumDocument,
+  piece: Statement,
+): ReadonlyMap<string, Declaration> {
+  const pattern = patternOf(documents, document, piece);
+  const values = pattern && pieceDeclarations(pattern).get('value');
+  return new Map([...(values ?? [])].filter(([, each]) => each.statement.$container === pattern));
 }

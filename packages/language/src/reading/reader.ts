@@ -1,4 +1,13 @@
-import { assumed, type Figure, given, Length, type LengthUnit, measured, Rational, type Units } from '@fettle/engine';
+import {
+  assumed,
+  type Figure,
+  given,
+  type Length,
+  type LengthUnit,
+  measured,
+  Rational,
+  type Units,
+} from '@fettle/engine';
 import {
   type Finding,
   notCheckedYet,
@@ -9,13 +18,13 @@ import {
   valueNotUnderstood,
 } from '@fettle/findings';
 import type { AstNode, LangiumDocument, LangiumDocuments } from 'langium';
-import { type Expression, isReference, type Part, type Statement } from '../generated/ast.ts';
+import { type Expression, isExpression, isReference, type Part, type Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import { nearestName } from '../names/nearest.ts';
 import { findName, nameKindOfSlot, nameKindWords, visibleNames } from '../names/visible-names.ts';
 import { bodyOf, type NameKind, type StatementSpec } from '../schema/index.ts';
 import { expressionIn, type ReadPhrase, readParts } from './phrases.ts';
-import { evaluateExpression, type ValueProblem } from './values.ts';
+import { asLength, evaluateExpression, type Value, type ValueProblem } from './values.ts';
 
 /**
  * The reader's view of a piece or of a shop entry: phrases become figures with origins, and whatever cannot be read
@@ -34,6 +43,14 @@ export interface ReadContext {
   readonly findings: Finding[];
   /** Texts of other units that were read for this one. */
   readonly touched: Set<Statement>;
+  /** While a pattern is read for one piece: what that piece gives for each `takes`. */
+  readonly given?: ReadonlyMap<Statement, GivenValue>;
+}
+
+export interface GivenValue {
+  readonly value: Value;
+  /** Where the piece says it. */
+  readonly origin: Origin;
 }
 
 export function originOf(context: ReadContext, from: AstNode, to: AstNode = from): Origin {
@@ -115,6 +132,26 @@ export class Reader<Pattern extends string> {
     return expression === undefined ? undefined : readNumber(this.context, expression, 'count')?.toNumber();
   }
 
+  /** Each time one of these phrases is said, with the name and the value in it. */
+  named(...patterns: Pattern[]): readonly { readonly statement: Statement; readonly expression: Expression }[] {
+    const { spec } = specOf(this.statement);
+    return readParts(this.statement, spec).phrases.flatMap((read) => {
+      const [name, value] = read.slots;
+      if (!patterns.includes(read.phrase.pattern as Pattern) || name === undefined || !isReference(name)) return [];
+      const kind = slotKind(read, name);
+      const found = findName(
+        this.context.documents,
+        this.context.unit.document,
+        this.statement,
+        kind,
+        name.target.$refText,
+      );
+      return found === undefined || value === undefined || !isExpression(value)
+        ? []
+        : [{ statement: found.statement, expression: value }];
+    });
+  }
+
   /** The statement that declares the name in the phrase's first name slot, and the words of that name. */
   target(
     ...patterns: Pattern[]
@@ -177,6 +214,13 @@ export function onlyStatement(
   return first;
 }
 
+/** A value as it stands, for what a piece gives to its pattern. */
+export function readValue(context: ReadContext, expression: Expression): Value {
+  const value = evaluateExpression(expression, (at) => namedValue(context, at, new Set()), context.units.unit);
+  if (value.kind === 'problem') reportValue(context, expression, 'length', value.problem, value.at);
+  return value.kind === 'number' ? { unit: context.units.unit, ...value } : value;
+}
+
 function readLength(context: ReadContext, expression: Expression): Figure | undefined {
   const value = evaluateExpression(
     expression,
@@ -187,8 +231,17 @@ function readLength(context: ReadContext, expression: Expression): Figure | unde
     reportValue(context, expression, 'length', value.problem, value.at);
     return undefined;
   }
-  const length = value.kind === 'length' ? value.length : Length.of(value.number, context.units.unit);
-  return given(length, originOf(context, expression));
+  const length = asLength(value, context.units.unit);
+  return given(length, saidBy(context, expression)?.origin ?? originOf(context, expression));
+}
+
+/** What a piece gives for the value that stands here alone: its words are the ones to change. */
+function saidBy(context: ReadContext, expression: Expression): GivenValue | undefined {
+  if (!isReference(expression) || context.given === undefined) return undefined;
+  const statement = containingStatement(expression);
+  const found =
+    statement && findName(context.documents, context.unit.document, statement, 'value', expression.target.$refText);
+  return found && context.given.get(found.statement);
 }
 
 function readNumber(context: ReadContext, expression: Expression, wanted: 'number' | 'count'): Rational | undefined {
@@ -242,6 +295,8 @@ function namedValue(
       : findName(context.documents, context.unit.document, statement, 'value', reference.target.$refText);
   if (found === undefined) return { kind: 'problem', problem: 'unknown-name', at: reference };
   if (above.has(found.statement) || above.size > 50) return { kind: 'problem', problem: 'circle', at: reference };
+  const said = context.given?.get(found.statement);
+  if (said !== undefined) return said.value;
   context.touched.add(found.statement);
   const { spec } = specOf(found.statement);
   const expression = expressionIn(readParts(found.statement, spec).phrases[0]);
@@ -253,8 +308,9 @@ function namedValue(
     unitsAt(found.statement).unit,
   );
   if (value.kind === 'problem') return { ...value, at: reference };
-  // A bare number in a file of other units is a length of that file.
-  return value;
+  const { unit } = unitsAt(found.statement);
+  // A bare number of a text in other units is a length of that text.
+  return value.kind === 'number' && unit !== context.units.unit ? { unit, ...value } : value;
 }
 
 function containingStatement(node: AstNode): Statement | undefined {

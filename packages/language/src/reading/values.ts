@@ -3,7 +3,8 @@ import type { Expression, Reference } from '../generated/ast.ts';
 
 /** Arithmetic as a maker writes it, worked out exactly. A bare number is a count or a length in the piece's units. */
 export type Value =
-  | { readonly kind: 'number'; readonly number: Rational }
+  /** `unit` is set where the number comes from a text of other units: a length there is a length here. */
+  | { readonly kind: 'number'; readonly number: Rational; readonly unit?: LengthUnit }
   | { readonly kind: 'length'; readonly length: Length }
   | { readonly kind: 'problem'; readonly problem: ValueProblem; readonly at: Expression };
 
@@ -38,7 +39,7 @@ export function evaluateExpression(
       return evaluateExpression(expression.inner, named, unit);
     case 'Negative': {
       const value = evaluateExpression(expression.operand, named, unit);
-      if (value.kind === 'number') return { kind: 'number', number: value.number.negated() };
+      if (value.kind === 'number') return { ...value, number: value.number.negated() };
       return value.kind === 'length' ? { kind: 'length', length: value.length.negated() } : value;
     }
     case 'Sum': {
@@ -58,21 +59,23 @@ export function evaluateExpression(
 type Known = Exclude<Value, { kind: 'problem' }>;
 
 function combine(operator: '*' | '+' | '-' | '/', left: Known, right: Known, at: Expression, unit: LengthUnit): Value {
+  const from = left.kind === 'number' && right.kind === 'number' ? (left.unit ?? right.unit) : undefined;
+  const number = (result: Rational): Value => ({
+    kind: 'number',
+    number: result,
+    ...(from === undefined ? {} : { unit: from }),
+  });
   switch (operator) {
     case '+':
     case '-': {
-      if (left.kind === 'number' && right.kind === 'number') {
-        return {
-          kind: 'number',
-          number: operator === '+' ? left.number.plus(right.number) : left.number.minus(right.number),
-        };
+      if (left.kind === 'number' && right.kind === 'number' && sameUnit(left, right)) {
+        return number(operator === '+' ? left.number.plus(right.number) : left.number.minus(right.number));
       }
       const [a, b] = [asLength(left, unit), asLength(right, unit)];
       return { kind: 'length', length: operator === '+' ? a.plus(b) : a.minus(b) };
     }
     case '*':
-      if (left.kind === 'number' && right.kind === 'number')
-        return { kind: 'number', number: left.number.times(right.number) };
+      if (left.kind === 'number' && right.kind === 'number') return number(left.number.times(right.number));
       if (left.kind === 'length' && right.kind === 'number')
         return { kind: 'length', length: left.length.times(right.number) };
       if (left.kind === 'number' && right.kind === 'length')
@@ -82,7 +85,7 @@ function combine(operator: '*' | '+' | '-' | '/', left: Known, right: Known, at:
       if (right.kind === 'number') {
         if (right.number.isZero()) return { kind: 'problem', problem: 'division-by-zero', at };
         return left.kind === 'number'
-          ? { kind: 'number', number: left.number.dividedBy(right.number) }
+          ? number(left.number.dividedBy(right.number))
           : { kind: 'length', length: left.length.dividedBy(right.number) };
       }
       if (right.length.isZero()) return { kind: 'problem', problem: 'division-by-zero', at };
@@ -94,8 +97,13 @@ function combine(operator: '*' | '+' | '-' | '/', left: Known, right: Known, at:
   }
 }
 
-function asLength(value: Known, unit: LengthUnit): Length {
-  return value.kind === 'length' ? value.length : Length.of(value.number, unit);
+/** A value as a length; a bare number counts the units of the text it was written in. */
+export function asLength(value: Exclude<Value, { kind: 'problem' }>, unit: LengthUnit): Length {
+  return value.kind === 'length' ? value.length : Length.of(value.number, value.unit ?? unit);
+}
+
+function sameUnit(left: { readonly unit?: LengthUnit }, right: { readonly unit?: LengthUnit }): boolean {
+  return left.unit === right.unit || left.unit === undefined || right.unit === undefined;
 }
 
 function keepWithin(value: Value, at: Expression): Value {

@@ -61,6 +61,22 @@ export const back = statement('back', 'The back of the case.', {
     '<length> in from back edge': 'From the back edge of the case to the back face of the panel.',
   },
 });
+const frameStatements = [
+  statement('stiles', 'The upright members at both ends of the frame.', {
+    phrases: { '<length> wide': 'Width of each.' },
+  }),
+  statement('top-rail', 'The level member at the top of the frame.', { phrases: { '<length> wide': 'Its width.' } }),
+  statement('bottom-rail', 'The level member at the bottom of the frame.', {
+    phrases: { '<length> wide': 'Its width.' },
+  }),
+] as const;
+const frameBody = noun('frame', 'The face frame.', frameStatements);
+export const [frameStiles, frameTopRail, frameBottomRail] = frameStatements;
+export const frame = statement('frame', 'A face frame on the front edges of the case. Fronts are laid out in it.', {
+  outlined: true,
+  phrases: ofStock,
+  body: () => frameBody,
+});
 export const join = statement('join', 'How the panels of the case are joined.', {
   checked: false,
   phrases: { 'dado <length> deep': { later: 'In dadoes of this depth.' } },
@@ -73,6 +89,7 @@ export const carcaseNoun = noun('case', 'The carcase: what holds everything.', [
   bottom,
   stretchers,
   back,
+  frame,
   join,
 ]);
 export const carcase = statement('case', 'The carcase: top, sides, bottom, back and what they stand on.', {

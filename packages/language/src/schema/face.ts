@@ -21,9 +21,21 @@ const sizePhrases = {
   'same opening as <cell>': 'Its opening is as large as the opening of another.',
   'at least <length>': 'Never smaller than this.',
   'at most <length>': 'Never larger than this.',
+  'measured front <length> high': 'The real front, already cut; it replaces the planned one.',
+  'measured front <length> wide': 'The real front, already cut; it replaces the planned one.',
   'measured opening <length> high': 'The real opening, measured; it replaces the planned one.',
   'measured opening <length> wide': 'The real opening, measured; it replaces the planned one.',
 } as const;
+
+/** How a front sits in or on the case. On one front it differs from what the face says. */
+const fitPhrases = {
+  inset: 'It lies inside the case, flush with its front.',
+  'overlay full': 'It laps the whole edge of the case, less the reveal, and half of what it shares with a neighbour.',
+  'overlay half': 'It laps half of each edge.',
+  'overlay <length>': 'It laps the edges by this much.',
+  'lipped <length>': 'A lip of this width around it lies on the edges of the case.',
+} as const;
+const frontPhrases = { ...sizePhrases, ...fitPhrases } as const;
 
 const shelves = statement('shelves', 'Shelves inside this opening.', {
   phrases: {
@@ -74,23 +86,28 @@ const drawersBody = noun('drawers', 'What all drawers have in common.', drawerSt
 
 export const drawer = statement('drawer', 'A drawer with its front.', {
   declares: 'cell',
-  phrases: sizePhrases,
+  phrases: frontPhrases,
   body: () => drawerBody,
 });
 export const doors = statement('doors', 'A pair of doors over one opening.', {
   declares: 'cell',
-  phrases: sizePhrases,
+  phrases: frontPhrases,
   body: () => doorBody,
 });
 export const door = statement('door', 'One door over one opening.', {
   declares: 'cell',
-  phrases: sizePhrases,
+  phrases: frontPhrases,
   body: () => doorBody,
 });
 export const falseFront = statement('false-front', 'A front with nothing behind it that moves.', {
   declares: 'cell',
-  phrases: sizePhrases,
+  phrases: frontPhrases,
   body: () => noun('false-front', 'A false front.', [ownFront]),
+});
+export const lid = statement('lid', 'A front that lifts, hinged along its upper edge.', {
+  declares: 'cell',
+  phrases: frontPhrases,
+  body: () => doorBody,
 });
 export const open = statement('open', 'A space without a front.', {
   declares: 'cell',
@@ -101,6 +118,11 @@ export const open = statement('open', 'A space without a front.', {
 const covered = {
   shown: 'Seen between the fronts.',
   'behind fronts': 'Covered: only one gap shows between the fronts before it.',
+  'centred on gap': 'Its middle lies on the middle of the gap. This is assumed where nothing is said.',
+  'upper face on gap': 'Its upper face lies on the middle of the gap.',
+  'lower face on gap': 'Its lower face lies on the middle of the gap.',
+  'left face on gap': 'Its left face lies on the middle of the gap.',
+  'right face on gap': 'Its right face lies on the middle of the gap.',
 } as const;
 export const partition = statement('partition', 'An upright panel between two spaces of a row.', {
   outlined: true,
@@ -130,6 +152,7 @@ export const dividers = statement('dividers', 'What lies between the spaces of t
 const groupPhrases = {
   ...sizePhrases,
   'graded by <length>': 'Each front is larger than the one before it by this much.',
+  'graded by ratio <number>': 'Each front is so many times as large as the one before it.',
 } as const;
 export const row = statement('row', 'Spaces side by side, from left to right.', {
   declares: 'cell',
@@ -144,7 +167,7 @@ export const stack = statement('stack', 'Spaces one above the other, from top to
   body: () => groupNoun('stack'),
 });
 
-export const cellStatements: readonly StatementSpec[] = [drawer, doors, door, falseFront, open, row, stack];
+export const cellStatements: readonly StatementSpec[] = [drawer, doors, door, lid, falseFront, open, row, stack];
 
 // Made on first use: a row may hold a stack that holds a row.
 const groups = new Map<string, Noun>();
@@ -178,8 +201,9 @@ export const faceNoun = noun('face', 'The face of the piece.', [
 export const face = statement('face', 'Fronts and openings of the piece.', {
   outlined: true,
   phrases: {
-    inset: 'Fronts lie inside the case, flush with its front.',
+    ...fitPhrases,
     'gap <length>': 'The gap around inset fronts and between neighbours.',
+    'reveal <length>': 'What an overlay front leaves to be seen of an edge it laps fully.',
   },
   body: () => faceNoun,
 });

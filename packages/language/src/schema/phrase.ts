@@ -4,35 +4,20 @@
  * and reading. This file knows nothing of tokens or trees.
  */
 
+const valueSlots = ['length', 'number', 'count', 'path'] as const;
+const nameSlots = ['stock', 'slide', 'hinge', 'pull', 'cell', 'flitch', 'thing', 'pattern', 'parameter'] as const;
+
 /** What may stand in a slot. Names of things point at statements that declare them. */
-export type SlotKind =
-  | 'length'
-  | 'number'
-  | 'count'
-  | 'path'
-  | 'stock'
-  | 'slide'
-  | 'hinge'
-  | 'cell'
-  | 'flitch'
-  | 'thing';
+export type SlotKind = (typeof valueSlots)[number] | (typeof nameSlots)[number];
 
-const referenceSlots: ReadonlySet<string> = new Set<SlotKind>(['stock', 'slide', 'hinge', 'cell', 'flitch', 'thing']);
-const slotKinds: ReadonlySet<string> = new Set<SlotKind>([
-  'length',
-  'number',
-  'count',
-  'path',
-  'stock',
-  'slide',
-  'hinge',
-  'cell',
-  'flitch',
-  'thing',
-]);
+const referenceSlots: ReadonlySet<string> = new Set(nameSlots);
+const slotKinds: ReadonlySet<string> = new Set([...valueSlots, ...nameSlots]);
 
-/** The kinds of name a statement may declare; `value` is a named length or number. */
-export type NameKind = 'piece' | 'stock' | 'slide' | 'hinge' | 'cell' | 'flitch' | 'thing' | 'value' | 'label';
+/**
+ * The kinds of name a statement may declare. `value` is a named length or number; `parameter` is a value of a pattern
+ * as a use of that pattern names it.
+ */
+export type NameKind = (typeof nameSlots)[number] | 'piece' | 'value' | 'label' | 'tool';
 
 export type PhraseItem =
   | { readonly kind: 'word'; readonly word: string }

@@ -1,7 +1,7 @@
 import { carcase } from './carcase.ts';
 import { face } from './face.ts';
 import { noun, statement } from './phrase.ts';
-import { letValue, shopStatements, shopUnits } from './shop.ts';
+import { letValue, shopStatements, units } from './shop.ts';
 
 /** A piece, where it stands, and what the top level of a file may hold. */
 
@@ -101,21 +101,34 @@ export const thing = statement('thing', 'Something the piece must hold.', {
   body: () => noun('thing', 'Something the piece must hold.', [weighs], thingSize),
 });
 
-export const pieceNoun = noun('piece', 'One piece of furniture.', [
-  shopUnits,
-  size,
-  site,
-  carcase,
-  face,
-  sequence,
-  thing,
-  letValue,
-]);
-export const piece = statement('piece', 'One piece of furniture.', { declares: 'piece', body: () => pieceNoun });
+const pieceStatements = [units, size, site, carcase, face, sequence, thing, letValue];
+export const pieceNoun = noun('piece', 'One piece of furniture.', pieceStatements);
+export const piece = statement('piece', 'One piece of furniture.', {
+  declares: 'piece',
+  phrases: {
+    'from <pattern>': 'Made from a pattern; what the piece says itself comes before what the pattern says.',
+    'with <parameter> <length>': 'A value the pattern takes.',
+    '<parameter> <length>': 'Another value the pattern takes.',
+  },
+  body: () => pieceNoun,
+});
+
+export const takes = statement('takes', 'A value that each piece made from this pattern gives: takes "width" or 24.', {
+  declares: 'value',
+  outlined: false,
+  phrases: { 'or <length>': 'Its value where a piece does not give one.' },
+});
+const patternNoun = noun('pattern', 'What several pieces have in common.', [takes, ...pieceStatements]);
+export const pattern = statement('pattern', 'What several pieces have in common; each says only what differs.', {
+  declares: 'pattern',
+  body: () => patternNoun,
+});
+
 export const fileNoun = noun('file', 'A file of pieces, or of stock and hardware.', [
   ...shopStatements,
-  shopUnits,
+  units,
   piece,
+  pattern,
   thing,
 ]);
 

@@ -1,6 +1,6 @@
-import { noun, statement } from './phrase.ts';
+import { statement } from './phrase.ts';
 
-/** What a shop file may hold: stock and hardware, with the figures of the real thing. */
+/** What a shop file may hold: stock, hardware, cutters and machines, with the figures of the real thing. */
 
 const stockPhrases = {
   'nominal <length>': 'The thickness the yard calls it by. Fits never use it.',
@@ -8,15 +8,25 @@ const stockPhrases = {
   '<length> wide': 'Width of the sheet, or of the widest board.',
   '<length> long': 'Length of the sheet along its grain, or of the longest board.',
   'no grain': 'The stock may be turned freely: MDF, painted work.',
+  'costs <number> each': 'Price of one sheet or board.',
+  'costs <number> a board foot': 'Price of a board foot.',
 } as const;
 
 export const sheet = statement('sheet', 'Sheet stock: plywood, veneered panel, MDF.', {
   declares: 'stock',
   phrases: stockPhrases,
 });
-export const board = statement('board', 'Solid wood, planed to the thickness that is said.', {
+export const board = statement(
+  'board',
+  'Solid wood. A nominal thickness is in quarters of an inch, rough: nominal 4/4.',
+  {
+    declares: 'stock',
+    phrases: { ...stockPhrases, 'any thickness': 'Planed to whatever thickness a part asks for.' },
+  },
+);
+export const veneer = statement('veneer', 'Veneer, by the name it is bought under.', {
   declares: 'stock',
-  phrases: { ...stockPhrases, 'any thickness': 'Planed to whatever thickness a part asks for.' },
+  phrases: stockPhrases,
 });
 export const slide = statement('slide', 'A pair of drawer slides, with the figures of its data sheet.', {
   declares: 'slide',
@@ -26,6 +36,9 @@ export const slide = statement('slide', 'A pair of drawer slides, with the figur
     'takes <length> each side': 'Space one slide takes beside the box.',
     '<length> high': 'Height of the slide itself.',
     '<length> free behind': 'Depth it needs behind the box, beyond its length.',
+    'carries <number> lb': 'The load its maker rates the pair for.',
+    'carries <number> kg': 'The load its maker rates the pair for.',
+    'costs <number> each': 'Price of a pair.',
   },
 });
 export const hinge = statement('hinge', 'A hinge, by the name it is bought under.', {
@@ -33,6 +46,39 @@ export const hinge = statement('hinge', 'A hinge, by the name it is bought under
   phrases: {
     '<length> long': { later: 'Length of the leaf.' },
     '<length> closed': { later: 'Thickness of the hinge when closed.' },
+    'doors <length> to <length> thick': 'The door thicknesses it is made for.',
+    'doors at most <length> wide': 'The widest door it is made for.',
+    'doors at most <length> high': 'The highest door a pair of it carries.',
+    'for inset doors': 'Made for doors that lie inside the case.',
+    'for overlay doors': 'Made for doors that lie on the case.',
+    'costs <number> each': 'Price of one.',
+  },
+});
+export const pull = statement('pull', 'A pull or a knob.', {
+  declares: 'pull',
+  phrases: {
+    '<length> wide': { later: 'Its width.' },
+    '<length> between screws': { later: 'From screw to screw.' },
+    'costs <number> each': 'Price of one.',
+  },
+});
+export const cutter = statement('cutter', 'A saw blade, bit or stack that cuts grooves, dadoes and rabbets.', {
+  declares: 'tool',
+  phrases: {
+    'cuts <length> wide': 'Width of its cut.',
+    'cuts <length> to <length> wide': 'Widths it can be set to.',
+    'at most <length> deep': 'Its deepest cut.',
+  },
+});
+export const machine = statement('machine', 'A machine, with what it can take.', {
+  declares: 'tool',
+  phrases: {
+    'rips at most <length> wide': 'From the fence to the blade at its widest.',
+    'crosscuts at most <length>': 'The longest part it can cut to length.',
+    'crosscuts at most <length> wide': 'The widest panel it can cut across.',
+    'planes at most <length> wide': 'The widest board it planes.',
+    'least length <length>': 'Shorter pieces are cut from a long blank: they are not safe on it.',
+    'kerf <length>': 'What its blade turns into dust.',
   },
 });
 export const flitch = statement('flitch', 'Leaves of veneer in the order they came off the log.', {
@@ -43,12 +89,12 @@ export const flitch = statement('flitch', 'Leaves of veneer in the order they ca
     '<length> long': { later: 'Length of a leaf.' },
   },
 });
-export const use = statement('use', 'Makes the names of another file known here.', {
-  phrases: { '<path>': 'The file, from this one: "shop.fettle".' },
+export const use = statement('use', 'Makes the names of another file, or of all files of a folder, known here.', {
+  phrases: { '<path>': 'The file or folder, from this file: "shop.fettle", "shop/".' },
 });
 export const letValue = statement(
   'let',
-  'Names a length, to be used wherever a length may stand: let "thin" be 3/32.',
+  'Names a length or a number, to be used wherever one may stand: let "thin" be 3/32.',
   {
     declares: 'value',
     outlined: false,
@@ -56,20 +102,14 @@ export const letValue = statement(
   },
 );
 
-export const shopUnits = statement(
-  'units',
-  'The unit of bare numbers in this file, and the finest mark of the ruler.',
-  {
-    phrases: {
-      inches: 'Bare numbers are inches.',
-      mm: 'Bare numbers are millimetres.',
-      cm: 'Bare numbers are centimetres.',
-      feet: 'Bare numbers are feet.',
-      'to <number>': 'The finest mark of the ruler; sums never use it.',
-    },
+export const units = statement('units', 'The unit of bare numbers, and the finest mark of the ruler.', {
+  phrases: {
+    inches: 'Bare numbers are inches.',
+    mm: 'Bare numbers are millimetres.',
+    cm: 'Bare numbers are centimetres.',
+    feet: 'Bare numbers are feet.',
+    'to <number>': 'The finest mark of the ruler; sums never use it.',
   },
-);
+});
 
-export const shopStatements = [sheet, board, slide, hinge, flitch, letValue, use];
-
-export const emptyBody = noun('nothing', 'Nothing belongs in here.', []);
+export const shopStatements = [sheet, board, veneer, slide, hinge, pull, cutter, machine, flitch, letValue, use];
