@@ -83,6 +83,16 @@ describe('sizes copied across stacks', () => {
     expect(sizes(solved, 'two')).toEqual({ b: '15', t: '25' });
   });
 
+  it('a copy of another face is not passed over: the front goes by the gaps of the cell between', () => {
+    const solved = solveAxes([
+      axis('one', '30', [cell('a', same('b', 'front'), front), cell('r', rest, bare)]),
+      axis('two', '40', [cell('b', same('s', 'opening'), inset(figure('1'))), cell('t', rest, bare)]),
+      axis('three', '20', [cell('s', rest, front), cell('u', rest, front)]),
+    ]);
+    // Opening of s is 10", front of b 10" less two gaps of 1".
+    expect(sizes(solved, 'one')).toEqual({ a: '8 in 131/16', r: '349/16' });
+  });
+
   it('one cause is named once: what waits behind an unsolved stack is not laid out', () => {
     const solved = solveAxes([
       axis('one', '30', [cell('a', same('b'), bare), cell('r', rest, bare)]),

@@ -220,6 +220,23 @@ describe('limits', () => {
     expect(sizesOf(solvedOf(result))).toEqual({ a: '6', b: '24' });
     expect(result.clashes.map((clash) => clash.what)).toEqual(['least-over-most']);
   });
+
+  it('that cross count as the least also where everything is held', () => {
+    const cells = [
+      cell('a', rest, bare, { atLeast: figure('6'), atMost: figure('5') }),
+      cell('b', rest, bare, { atMost: figure('5') }),
+    ];
+    expect(sizesOf(solvedOf(solveAxis(request('11', cells))))).toEqual({ a: '6', b: '5' });
+  });
+
+  it('above are told from limits below', () => {
+    const result = solveAxis(
+      request('30', [cell('a', fixed('5'), front, { atMost: figure('4') }), cell('b', rest, front)]),
+    );
+    expect(result.clashes.map(({ what, between }) => [what, ...between.map((one) => one.length.exactInches)])).toEqual([
+      ['size-over-most', '5', '4'],
+    ]);
+  });
 });
 
 describe('copies within a row', () => {
@@ -371,6 +388,60 @@ describe('a sum that does not come out', () => {
       }
     }
     expect(mends).toBeGreaterThanOrEqual(6);
+  });
+
+  it('a front that laps over its opening cannot give more than its opening has', () => {
+    const lapping = {
+      hasFront: true,
+      deltaStart: [plus('lap', figure('1/2'))],
+      deltaEnd: [plus('lap', figure('1/2'))],
+    };
+    const failure = failureOf(
+      solveAxis(request('10', [cell('a', fixed('3'), lapping), cell('b', fixed('21/2', 'opening'), bare)])),
+    );
+    if (failure.kind !== 'difference') return expect.fail(failure.kind);
+    // 5/2" too much: a front of 1/2" would leave its opening -1/2".
+    expect(failure.blame.map(({ id, slack, mended }) => [id, slack?.exactInches, mended?.exactInches])).toEqual([
+      ['b', '21/2', '8'],
+      ['a', '2', undefined],
+    ]);
+  });
+
+  it('what is left over is not given to a size that may not be larger', () => {
+    const failure = failureOf(
+      solveAxis(
+        request('10', [
+          cell('a', fixed('4', 'opening'), bare, { atMost: figure('5') }),
+          cell('b', fixed('3', 'opening'), bare, { atMost: figure('6') }),
+        ]),
+      ),
+    );
+    if (failure.kind !== 'difference') return expect.fail(failure.kind);
+    expect(failure.blame.map(({ id, slack, mended }) => [id, slack?.exactInches, mended?.exactInches])).toEqual([
+      ['b', '3', '6'],
+      ['a', '1', undefined],
+    ]);
+  });
+
+  it('a size that can mend it alone comes before one with more slack that cannot', () => {
+    const failure = failureOf(
+      solveAxis(
+        request('13/2', [
+          cell('a', fixed('3/2', 'opening'), bare),
+          cell('b', same('a'), bare),
+          cell('c', same('a'), bare),
+          cell('d', fixed('2', 'opening'), bare),
+          cell('e', fixed('3', 'opening'), bare, { measured: figure('3') }),
+        ]),
+      ),
+    );
+    if (failure.kind !== 'difference') return expect.fail(failure.kind);
+    expect(failure.difference.exactInches).toBe('3');
+    expect(failure.blame.map(({ id, mended }) => [id, mended?.exactInches])).toEqual([
+      ['a', '1/2'],
+      ['d', undefined],
+      ['e', undefined],
+    ]);
   });
 
   it('measured sizes are facts: named, never mended', () => {

@@ -50,6 +50,14 @@ describe('fractions agree with plain big-integer arithmetic', () => {
       { numRuns: 2000 },
     );
   });
+
+  it('in order also where the products differ by one beyond the safe integers', () => {
+    for (let n = 94_906_260; n < 94_906_300; n++) {
+      // n / (n - 1) falls as n grows; the cross products are n * n - 1 and n * n, about 2^53.
+      expect(Rational.of(n + 1, n).compare(Rational.of(n, n - 1))).toBe(-1);
+      expect(Rational.of(n, n - 1).compare(Rational.of(n + 1, n))).toBe(1);
+    }
+  });
 });
 
 describe('field laws', () => {
