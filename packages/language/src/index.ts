@@ -7,6 +7,7 @@ export {
 } from './evaluation/evaluate-document.ts';
 export type { PlacedFinding, PlacedFix, TextChange } from './evaluation/placed-findings.ts';
 export { sayIn } from './evaluation/say.ts';
+export { statementAround } from './evaluation/statement-around.ts';
 export { createFettleServices, type FettleAddedServices, type FettleServices } from './fettle-module.ts';
 export type { Place } from './reading/text-units.ts';
 

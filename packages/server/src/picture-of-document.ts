@@ -6,10 +6,14 @@ import { verdictWords } from './verdict.ts';
 
 /** Turns what the engine found in a document into the picture that crosses to the page. Pure. */
 
-/** Where a part's words are in this document; for a part written elsewhere, the piece that brings it in. */
-function spanOfPart(piece: EvaluatedPiece, part: Part, uri: string): TextSpan {
+/** The whole statement around an offset of the document. */
+export type StatementAround = (offset: number) => TextSpan | undefined;
+
+/** All that is said of a part in this document; for a part written elsewhere, the piece that brings it in. */
+function spanOfPart(piece: EvaluatedPiece, part: Part, uri: string, statementAround: StatementAround): TextSpan {
   const place = piece.locate(part.origin);
-  return place?.uri === uri ? { start: place.start, end: place.end } : piece.range;
+  if (place?.uri !== uri) return { start: piece.range.start, end: piece.range.end };
+  return statementAround(place.start) ?? { start: place.start, end: place.end };
 }
 
 function derivationOf(part: Part, piece: EvaluatedPiece): string {
@@ -21,11 +25,11 @@ function derivationOf(part: Part, piece: EvaluatedPiece): string {
   return sizes.map(([name, figure]) => `${name} ${explain(figure, piece.say)}`).join('\n');
 }
 
-function viewOfPart(part: Part, piece: EvaluatedPiece, uri: string): PartView {
+function viewOfPart(part: Part, piece: EvaluatedPiece, span: TextSpan): PartView {
   return {
     id: part.id,
     label: `${part.label}, mark ${part.mark}`,
-    span: spanOfPart(piece, part, uri),
+    span,
     derivation: derivationOf(part, piece),
   };
 }
@@ -58,18 +62,20 @@ function partsConcerned(finding: PlacedFinding, uri: string, pieces: readonly Pi
 }
 
 export function pictureOfDocument(
-  document: { readonly uri: string; readonly version: number },
+  document: { readonly uri: string; readonly version: number; readonly statementAround: StatementAround },
   evaluated: EvaluatedDocument,
   makers: readonly SheetMaker[],
   onFailure: (sheet: string, error: unknown) => void,
 ): Picture {
-  const { uri, version } = document;
+  const { uri, version, statementAround } = document;
   const pieces = evaluated.pieces.map(
     (piece): PieceView => ({
       name: piece.name,
       span: piece.range,
       sheets: sheetsOf(piece, makers, onFailure),
-      parts: piece.evaluation.parts.map((part) => viewOfPart(part, piece, uri)),
+      parts: piece.evaluation.parts.map((part) =>
+        viewOfPart(part, piece, spanOfPart(piece, part, uri, statementAround)),
+      ),
     }),
   );
   const findings = evaluated.findings

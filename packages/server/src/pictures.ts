@@ -1,4 +1,4 @@
-import { evaluateDocument, type FettleServices } from '@fettle/language';
+import { evaluateDocument, type FettleServices, statementAround } from '@fettle/language';
 import {
   pictureNotification,
   verdictNotification,
@@ -56,7 +56,8 @@ export class Pictures {
       if (isOpen) await this.#connection.sendNotification(verdictNotification, verdictOn(uri, version, evaluated));
       if (!isWatched) return;
       await interruptAndCheck(token);
-      const picture = pictureOfDocument({ uri, version }, evaluated, sheetMakers, (sheet, error) =>
+      const words = { uri, version, statementAround: (offset: number) => statementAround(document, offset) };
+      const picture = pictureOfDocument(words, evaluated, sheetMakers, (sheet, error) =>
         this.#connection.console.error(`the sheet ${sheet} of ${uri} failed: ${describeError(error)}`),
       );
       await this.#connection.sendNotification(pictureNotification, picture);

@@ -35,14 +35,16 @@ export class Backlog {
     return this.#takenUp;
   }
 
-  /** True for the first of a burst. */
+  /** True for the first of a burst: it is up to the caller to drain it later. */
   add(uri: string): boolean {
+    const isFirst = this.#uris.size === 0;
     this.#uris.add(uri);
-    if (this.#release !== undefined) return false;
-    this.#takenUp = new Promise((resolve) => {
-      this.#release = resolve;
-    });
-    return true;
+    if (this.#release === undefined) {
+      this.#takenUp = new Promise((resolve) => {
+        this.#release = resolve;
+      });
+    }
+    return isFirst;
   }
 
   drain(): readonly string[] {

@@ -3,14 +3,18 @@ import type { Verdict } from '@fettle/protocol';
 
 /** The state of a text in a few words, for the status bar and the head of the list of findings. */
 
-/** Longer headlines are cut at a word: the whole sentence stands in the list. */
-const mostCharacters = 72;
+const mostCharacters = 60;
 
+/**
+ * A headline says what is wrong, then by how much. One that is too long for a status bar gives way to its last part,
+ * one without parts is cut at a word: the whole sentence stands in the list.
+ */
 function shortened(sentence: string): string {
-  const [first = sentence] = sentence.split('. ');
-  if (first.length <= mostCharacters) return first;
-  const cut = first.lastIndexOf(' ', mostCharacters);
-  return `${first.slice(0, cut > 0 ? cut : mostCharacters)}\u2026`;
+  if (sentence.length <= mostCharacters) return sentence;
+  const last = sentence.slice(sentence.lastIndexOf(': ') + 2);
+  if (sentence.includes(': ') && last.length <= mostCharacters) return last;
+  const cut = sentence.lastIndexOf(' ', mostCharacters);
+  return `${sentence.slice(0, cut > 0 ? cut : mostCharacters)}\u2026`;
 }
 
 function counted(count: number, one: string, many: string): string {

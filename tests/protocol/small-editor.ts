@@ -1,0 +1,277 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import {
+  type FileParams,
+  fileKindRequest,
+  type Picture,
+  pictureNotification,
+  readFileRequest,
+  readFolderRequest,
+  type Verdict,
+  verdictNotification,
+  watchPicturesNotification,
+} from '@fettle/protocol';
+import {
+  type CodeAction,
+  CodeActionRequest,
+  createProtocolConnection,
+  type Diagnostic,
+  DidChangeTextDocumentNotification,
+  DidChangeWatchedFilesNotification,
+  DidCloseTextDocumentNotification,
+  DidOpenTextDocumentNotification,
+  ExitNotification,
+  type FileChangeType,
+  type Hover,
+  HoverRequest,
+  InitializedNotification,
+  InitializeRequest,
+  type InitializeResult,
+  LogMessageNotification,
+  type ProtocolConnection,
+  PublishDiagnosticsNotification,
+  RegistrationRequest,
+  ShutdownRequest,
+  type TextEdit,
+} from 'vscode-languageserver/node';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { type Bundle, type RunningServer, startServer } from './server-bundles.ts';
+
+/**
+ * An editor reduced to what a server sees of one: a folder of files, open texts with versions, and what the server
+ * published about them. Waits for what is expected instead of for time to pass.
+ */
+export class SmallEditor {
+  readonly folder: string;
+  readonly log: string[] = [];
+  /** Everything published, in order. */
+  readonly published: { readonly uri: string; readonly diagnostics: readonly Diagnostic[] }[] = [];
+  readonly pictures: Picture[] = [];
+  readonly verdicts: Verdict[] = [];
+  initialized: InitializeResult | undefined;
+  readonly #server: RunningServer;
+  readonly #connection: ProtocolConnection;
+  readonly #open = new Map<string, TextDocument>();
+  #wake: (() => void)[] = [];
+
+  private constructor(server: RunningServer, folder: string) {
+    this.#server = server;
+    this.folder = folder;
+    this.#connection = createProtocolConnection(server.reader, server.writer);
+  }
+
+  /**
+   * `files` are written to a fresh folder, which is the workspace. Those that are `unreadable` are listed there and
+   * larger than can be read at once (3 GiB of nothing, which take no room on the disk).
+   */
+  static async start(
+    bundle: Bundle,
+    files: Readonly<Record<string, string>>,
+    unreadable: readonly string[] = [],
+  ): Promise<SmallEditor> {
+    const folder = mkdtempSync(join(tmpdir(), 'fettle-'));
+    for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
+    for (const name of unreadable) truncateSync(join(folder, name), 3 * 2 ** 30);
+    const editor = new SmallEditor(await startServer(bundle), folder);
+    await editor.#begin();
+    return editor;
+  }
+
+  async #begin(): Promise<void> {
+    const connection = this.#connection;
+    const note = <T>(list: T[], item: T) => {
+      list.push(item);
+      this.#stir();
+    };
+    connection.onNotification(PublishDiagnosticsNotification.type, (params) => note(this.published, params));
+    connection.onNotification(pictureNotification, (picture: Picture) => note(this.pictures, picture));
+    connection.onNotification(verdictNotification, (verdict: Verdict) => note(this.verdicts, verdict));
+    connection.onNotification(LogMessageNotification.type, ({ message }) => note(this.log, message));
+    connection.onRequest(RegistrationRequest.type, () => undefined);
+    connection.onRequest(fileKindRequest, ({ uri }: FileParams) => kindOf(uri));
+    connection.onRequest(readFileRequest, ({ uri }: FileParams) => orNothing(() => readText(fileURLToPath(uri))));
+    connection.onRequest(readFolderRequest, ({ uri }: FileParams) =>
+      readdirSync(fileURLToPath(uri)).map((name) => ({ name, kind: kindOf(`${uri}/${name}`) })),
+    );
+    connection.listen();
+    this.initialized = await connection.sendRequest(InitializeRequest.type, {
+      processId: null,
+      rootUri: null,
+      workspaceFolders: [{ name: 'workshop', uri: pathToFileURL(this.folder).href }],
+      capabilities: { workspace: { workspaceFolders: true, didChangeWatchedFiles: { dynamicRegistration: true } } },
+    });
+    await connection.sendNotification(InitializedNotification.type, {});
+  }
+
+  async stop(): Promise<void> {
+    await this.#connection.sendRequest(ShutdownRequest.type);
+    await this.#connection.sendNotification(ExitNotification.type);
+    this.#connection.dispose();
+    await this.#server.kill();
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+
+  uri(name: string): string {
+    return name.includes(':') ? name : pathToFileURL(join(this.folder, name)).href;
+  }
+
+  text(name: string): string {
+    return this.#document(name).getText();
+  }
+
+  version(name: string): number {
+    return this.#document(name).version;
+  }
+
+  /** Opens a file of the folder, or `text` under a name or uri of its own. */
+  async open(name: string, text?: string): Promise<void> {
+    const uri = this.uri(name);
+    const document = TextDocument.create(uri, 'fettle', 1, text ?? readFileSync(fileURLToPath(uri), 'utf8'));
+    this.#open.set(uri, document);
+    await this.#connection.sendNotification(DidOpenTextDocumentNotification.type, {
+      textDocument: { uri, languageId: 'fettle', version: 1, text: document.getText() },
+    });
+  }
+
+  async close(name: string): Promise<void> {
+    const uri = this.uri(name);
+    this.#open.delete(uri);
+    await this.#connection.sendNotification(DidCloseTextDocumentNotification.type, { textDocument: { uri } });
+  }
+
+  /** Replaces the one place where `words` stand. */
+  async edit(name: string, words: string, replacement: string): Promise<void> {
+    await this.apply(name, [{ range: this.#rangeOf(name, words), newText: replacement }]);
+  }
+
+  async apply(name: string, edits: readonly TextEdit[]): Promise<void> {
+    const document = this.#document(name);
+    // From the last to the first, so that no edit moves the place of another.
+    const ordered = [...edits].sort((a, b) => document.offsetAt(b.range.start) - document.offsetAt(a.range.start));
+    const changes = ordered.map(({ range, newText }) => ({ range, text: newText }));
+    const version = document.version + 1;
+    TextDocument.update(document, changes, version);
+    await this.#connection.sendNotification(DidChangeTextDocumentNotification.type, {
+      textDocument: { uri: document.uri, version },
+      contentChanges: changes,
+    });
+  }
+
+  async watch(...names: string[]): Promise<void> {
+    await this.#connection.sendNotification(watchPicturesNotification, { uris: names.map((name) => this.uri(name)) });
+  }
+
+  async tellOfFile(name: string, type: FileChangeType): Promise<void> {
+    const changes = [{ uri: this.uri(name), type }];
+    await this.#connection.sendNotification(DidChangeWatchedFilesNotification.type, { changes });
+  }
+
+  /** The hover over the middle of `words`. */
+  async hover(name: string, words: string): Promise<Hover | null> {
+    const range = this.#rangeOf(name, words);
+    const middle = this.#document(name).offsetAt(range.start) + Math.floor(words.length / 2);
+    return this.#connection.sendRequest(HoverRequest.type, {
+      textDocument: { uri: this.uri(name) },
+      position: this.#document(name).positionAt(middle),
+    });
+  }
+
+  async codeActions(name: string, diagnostic: Diagnostic): Promise<readonly CodeAction[]> {
+    const answer = await this.#connection.sendRequest(CodeActionRequest.type, {
+      textDocument: { uri: this.uri(name) },
+      range: diagnostic.range,
+      context: { diagnostics: [diagnostic] },
+    });
+    return (answer ?? []).filter((each): each is CodeAction => 'edit' in each || 'kind' in each);
+  }
+
+  request<T>(method: string, params: object): Promise<T> {
+    return this.#connection.sendRequest<T>(method, params);
+  }
+
+  /** The words a diagnostic stands under, in the text as it is now. */
+  wordsUnder(name: string, diagnostic: Diagnostic): string {
+    return this.#document(name).getText(diagnostic.range);
+  }
+
+  /** What was published last; undefined when nothing was yet. */
+  diagnostics(name: string): readonly Diagnostic[] | undefined {
+    return this.published.findLast((each) => each.uri === this.uri(name))?.diagnostics;
+  }
+
+  /** Settles with the first thing `find` finds; fails after ten seconds with what the server logged. */
+  async until<T>(what: string, find: () => T | undefined | false): Promise<T> {
+    const deadline = Date.now() + 10_000;
+    for (;;) {
+      const found = find();
+      if (found !== undefined && found !== false) return found;
+      const left = deadline - Date.now();
+      if (left <= 0) throw new Error(`${what} did not come. The server said: ${this.log.join('\n') || 'nothing'}`);
+      await new Promise<void>((resolve) => {
+        const timer = setTimeout(resolve, left);
+        this.#wake.push(() => {
+          clearTimeout(timer);
+          resolve();
+        });
+      });
+    }
+  }
+
+  /** The verdict on the text as it is now. */
+  verdictNow(name: string): Promise<Verdict> {
+    const version = this.version(name);
+    return this.until(`the verdict on ${name} at version ${version}`, () =>
+      this.verdicts.findLast((each) => each.uri === this.uri(name) && each.version === version),
+    );
+  }
+
+  /** The picture of the text as it is now. */
+  pictureNow(name: string): Promise<Picture> {
+    const version = this.version(name);
+    return this.until(`the picture of ${name} at version ${version}`, () =>
+      this.pictures.findLast((each) => each.uri === this.uri(name) && each.version === version),
+    );
+  }
+
+  #stir(): void {
+    const waiting = this.#wake;
+    this.#wake = [];
+    for (const wake of waiting) wake();
+  }
+
+  #document(name: string): TextDocument {
+    const document = this.#open.get(this.uri(name));
+    if (document === undefined) throw new Error(`${name} is not open`);
+    return document;
+  }
+
+  #rangeOf(name: string, words: string) {
+    const document = this.#document(name);
+    const text = document.getText();
+    const start = text.indexOf(words);
+    if (start < 0 || text.indexOf(words, start + 1) >= 0) throw new Error(`${words} must stand once in ${name}`);
+    return { start: document.positionAt(start), end: document.positionAt(start + words.length) };
+  }
+}
+
+/** Throws for what is larger than a string can be, before a byte of it is read. */
+function readText(file: string): string {
+  if (statSync(file).size > 2 ** 29) throw new Error(`${file} is too large`);
+  return readFileSync(file, 'utf8');
+}
+
+function kindOf(uri: string): 'file' | 'folder' | 'missing' {
+  const stat = orNothing(() => statSync(fileURLToPath(uri)));
+  if (stat === null) return 'missing';
+  return stat.isDirectory() ? 'folder' : 'file';
+}
+
+function orNothing<T>(read: () => T): T | null {
+  try {
+    return read();
+  } catch {
+    return null;
+  }
+}
