@@ -227,6 +227,7 @@ describe('limits', () => {
       cell('b', rest, bare, { atMost: figure('5') }),
     ];
     expect(sizesOf(solvedOf(solveAxis(request('11', cells))))).toEqual({ a: '6', b: '5' });
+    expect(failureOf(solveAxis(request('12', cells)))).toMatchObject({ kind: 'difference', tooMuch: false });
   });
 
   it('above are told from limits below', () => {
