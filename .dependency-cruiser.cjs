@@ -7,7 +7,7 @@
 const rooms = {
   findings: { rooms: [], packages: [], node: false },
   engine: { rooms: ['findings'], packages: ['fraction.js', 'yalps'], node: false },
-  drawings: { rooms: ['findings', 'engine'], packages: [], node: false },
+  drawings: { rooms: ['findings', 'engine'], packages: ['papaparse'], node: false },
   language: {
     rooms: ['findings', 'engine'],
     packages: ['langium', 'chevrotain', 'vscode-languageserver', 'vscode-languageserver-[a-z]+', 'vscode-jsonrpc'],
@@ -21,7 +21,7 @@ const rooms = {
   },
   extension: { rooms: ['protocol'], packages: ['vscode', '@types/vscode', 'vscode-languageclient'], node: true },
   preview: { rooms: ['protocol'], packages: [], node: false },
-  cli: { rooms: ['findings', 'engine', 'drawings', 'language'], packages: ['commander', 'papaparse'], node: true },
+  cli: { rooms: ['findings', 'engine', 'drawings', 'language'], packages: ['commander', 'langium'], node: true },
 };
 
 const named = (names) => (names.length === 0 ? '(?!)' : `(${names.join('|')})`);
