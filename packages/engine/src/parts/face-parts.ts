@@ -4,6 +4,7 @@ import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { spanFrom, spanUpTo } from '../layout/spans.ts';
 import { Length } from '../length/length.ts';
+import { Rational } from '../length/rational.ts';
 import { drawerBoxParts } from './drawer-box.ts';
 import { frontMaterial, frontThickness, thickestFront } from './front-thickness.ts';
 import type { PartRole } from './part.ts';
@@ -156,7 +157,10 @@ function dividerParts(
   }
 }
 
-/** A front rail, a rear rail and a runner at each end between them, all of one width; its joints are not computed. */
+/**
+ * A front rail, a rear rail and a runner at each end between them, all of one width; in an opening too narrow for that
+ * the runners take half of it each. Its joints are not computed.
+ */
 function webFrameParts(
   divider: Divider,
   at: Rectangle,
@@ -172,13 +176,17 @@ function webFrameParts(
   const runnerDeep: Span = { start: front.end, size: runnerLength(z.size, width), end: rear.start };
   const common = { role: 'divider-rail', stock: divider.material.stock, thin, origin: divider.origin } as const;
   const along = at[run];
+  const isNarrow = along.size.length.compare(width.length.times(2)) < 0;
+  const runnerWide = isNarrow
+    ? derive('the runners meet', [plus('length of the rails', along.size, Rational.of(1, 2))])
+    : width;
   const runner = (place: Span): Pick<Rectangle, 'x' | 'y'> => (run === 'x' ? { ...at, x: place } : { ...at, y: place });
   return [
     slab({ ...common, ...at, id: `${divider.id}/rail-front`, label: `front rail${between}`, z: front, grain: run }),
     slab({ ...common, ...at, id: `${divider.id}/rail-rear`, label: `rear rail${between}`, z: rear, grain: run }),
     slab({
       ...common,
-      ...runner(spanFrom(along.start, width)),
+      ...runner(spanFrom(along.start, runnerWide)),
       id: `${divider.id}/runner-start`,
       label: `${run === 'x' ? 'left' : 'lower'} runner${between}`,
       z: runnerDeep,
@@ -186,7 +194,7 @@ function webFrameParts(
     }),
     slab({
       ...common,
-      ...runner(spanUpTo(along.end, width)),
+      ...runner(spanUpTo(along.end, runnerWide)),
       id: `${divider.id}/runner-end`,
       label: `${run === 'x' ? 'right' : 'upper'} runner${between}`,
       z: runnerDeep,
