@@ -1,6 +1,7 @@
 import {
   type BuildOptions,
   DefaultDocumentBuilder,
+  DocumentState,
   type FileSystemProvider,
   type LangiumDocument,
   type LangiumSharedCoreServices,
@@ -9,9 +10,10 @@ import {
 import type { CancellationToken } from 'vscode-jsonrpc';
 import { isFolderPath, resolveUse, useStatements } from './used-files.ts';
 
-/** Loads the files that a text uses before it is built, also where no folder is open. */
+/** Loads the files that a text uses into the build of that text, also where no folder is open. */
 export class UsingDocumentBuilder extends DefaultDocumentBuilder {
   readonly #files: FileSystemProvider;
+  #options: BuildOptions = {};
 
   constructor(services: LangiumSharedCoreServices) {
     super(services);
@@ -23,23 +25,47 @@ export class UsingDocumentBuilder extends DefaultDocumentBuilder {
     options: BuildOptions,
     token: CancellationToken,
   ): Promise<void> {
-    const all = [...documents];
-    const seen = new Set(all.map((each) => each.uri.toString()));
-    for (let at = 0; at < all.length; at++) {
-      const document = all[at] as LangiumDocument;
+    this.#options = options;
+    await super.buildDocuments(documents, options, token);
+  }
+
+  /**
+   * Every document is parsed by the time contents are indexed, so what each uses is read from the text of now; what is
+   * loaded then joins the documents under way.
+   */
+  protected override async runCancelable(
+    documents: LangiumDocument[],
+    target: DocumentState,
+    token: CancellationToken,
+    callback: (document: LangiumDocument) => unknown,
+  ): Promise<void> {
+    if (target === DocumentState.IndexedContent) {
+      const loaded = await this.#loadUsed(documents, token);
+      this.prepareBuild(loaded, this.#options);
+      documents.push(...loaded);
+    }
+    await super.runCancelable(documents, target, token, callback);
+  }
+
+  /** The used documents that were not known yet, and those that they use. */
+  async #loadUsed(documents: readonly LangiumDocument[], token: CancellationToken): Promise<LangiumDocument[]> {
+    const loaded: LangiumDocument[] = [];
+    const waiting = [...documents];
+    for (let document = waiting.shift(); document !== undefined; document = waiting.shift()) {
       for (const { path } of useStatements(document)) {
         for (const uri of await this.#urisAt(document, path)) {
-          if (seen.has(uri.toString()) || this.langiumDocuments.hasDocument(uri)) continue;
-          seen.add(uri.toString());
+          if (this.langiumDocuments.hasDocument(uri)) continue;
           try {
-            all.push(await this.langiumDocuments.getOrCreateDocument(uri, token));
+            const used = await this.langiumDocuments.getOrCreateDocument(uri, token);
+            loaded.push(used);
+            waiting.push(used);
           } catch {
             // A file that is not there is a finding of the text that uses it.
           }
         }
       }
     }
-    await super.buildDocuments(all, options, token);
+    return loaded;
   }
 
   async #urisAt(document: LangiumDocument, path: string): Promise<URI[]> {
