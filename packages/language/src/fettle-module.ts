@@ -10,6 +10,8 @@ import {
 } from 'langium/lsp';
 import { DocumentEvaluator } from './evaluation/evaluate-document.ts';
 import { FettleValidator } from './evaluation/fettle-validator.ts';
+import { FettleHoverProvider } from './features/hover.ts';
+import { FettleCodeActionProvider } from './features/quick-fixes.ts';
 import { FettleGeneratedModule, FettleGeneratedSharedModule } from './generated/module.ts';
 import { FettleScopeComputation, FettleScopeProvider } from './names/fettle-scopes.ts';
 import { UsingDocumentBuilder } from './names/using-document-builder.ts';
@@ -26,6 +28,10 @@ export type FettleServices = LangiumServices & FettleAddedServices;
 const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedServices> = {
   evaluation: {
     DocumentEvaluator: (services) => new DocumentEvaluator(services.shared as LangiumSharedCoreServices),
+  },
+  lsp: {
+    CodeActionProvider: (services) => new FettleCodeActionProvider(services),
+    HoverProvider: (services) => new FettleHoverProvider(services),
   },
   parser: {
     Lexer: (services) => new FettleLexer(services),

@@ -85,7 +85,7 @@ function toTextChange(
     }
     case 'remove': {
       const at = place(change.at);
-      return at && { ...at, text: '' };
+      return at && { ...withSpaceAround(at, textAt), text: '' };
     }
     default: {
       const unknown: never = change;
@@ -93,3 +93,20 @@ function toTextChange(
     }
   }
 }
+
+/** What goes out goes with the comma or the space before it, and with its line when nothing else stands there. */
+function withSpaceAround(at: Place, textAt: (at: Place) => string): Place {
+  const before = textAt({ ...at, start: Math.max(0, at.start - longestLine), end: at.start });
+  const after = textAt({ ...at, start: at.end, end: at.end + longestLine });
+  const restOfLine = /^[ \t]*(?:\r?\n|$)/.exec(after)?.[0];
+  const indent = /(?:^|\n)([ \t]*)$/.exec(before)?.[1];
+  if (indent !== undefined && restOfLine !== undefined) {
+    return { ...at, start: at.start - indent.length, end: at.end + restOfLine.length };
+  }
+  if (indent !== undefined) return { ...at, end: at.end + (/^,?[ \t]*/.exec(after)?.[0].length ?? 0) };
+  const isWords = /^[A-Za-z0-9"“”]/.test(textAt(at));
+  const gap = (isWords ? /[ \t]*,[ \t]*$/ : /[ \t]+$/).exec(before) ?? /[ \t]+$/.exec(before);
+  return { ...at, start: at.start - (gap?.[0].length ?? 0) };
+}
+
+const longestLine = 2000;

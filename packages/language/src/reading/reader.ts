@@ -221,7 +221,7 @@ export function readValue(context: ReadContext, expression: Expression): Value {
   return value.kind === 'number' ? { unit: context.units.unit, ...value } : value;
 }
 
-function readLength(context: ReadContext, expression: Expression): Figure | undefined {
+export function readLength(context: ReadContext, expression: Expression): Figure | undefined {
   const value = evaluateExpression(
     expression,
     (reference) => namedValue(context, reference, new Set()),
@@ -244,7 +244,11 @@ function saidBy(context: ReadContext, expression: Expression): GivenValue | unde
   return found && context.given.get(found.statement);
 }
 
-function readNumber(context: ReadContext, expression: Expression, wanted: 'number' | 'count'): Rational | undefined {
+export function readNumber(
+  context: ReadContext,
+  expression: Expression,
+  wanted: 'number' | 'count',
+): Rational | undefined {
   const value = evaluateExpression(
     expression,
     (reference) => namedValue(context, reference, new Set()),

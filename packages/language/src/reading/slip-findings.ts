@@ -33,7 +33,9 @@ function toFinding(slip: Slip, text: string): Finding {
             {
               how: 'close',
               values: {},
-              changes: [{ kind: 'insert-words', after: at(slip.closeAt, slip.closeAt), words: '}' }],
+              changes: [
+                { kind: 'insert-words', after: at(slip.closeAt, slip.closeAt), words: closingBrace(slip, text) },
+              ],
             },
           ],
         },
@@ -47,7 +49,7 @@ function toFinding(slip: Slip, text: string): Finding {
             {
               how: 'open',
               values: {},
-              changes: [{ kind: 'insert-words', after: at(slip.openAt, slip.openAt), words: '{' }],
+              changes: [{ kind: 'insert-words', after: at(slip.openAt, slip.openAt), words: ' {' }],
             },
           ],
         },
@@ -83,4 +85,12 @@ function toFinding(slip: Slip, text: string): Finding {
       return unknown;
     }
   }
+}
+
+/** On the line of its statement, or on a line of its own below what it encloses. */
+function closingBrace(slip: { readonly start: number; readonly closeAt: number }, text: string): string {
+  const lineStart = text.lastIndexOf('\n', slip.start - 1) + 1;
+  if (!text.slice(slip.start, slip.closeAt).includes('\n')) return ' }';
+  const indent = /^[ \t]*/.exec(text.slice(lineStart, slip.start))?.[0] ?? '';
+  return `\n${indent}}`;
 }
