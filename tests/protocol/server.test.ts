@@ -1,5 +1,5 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { type DocumentSymbol, FileChangeType } from 'vscode-languageserver/node';
 import { bundles } from './server-bundles.ts';
@@ -126,12 +126,13 @@ describe.each(bundles)('the server as a %s', (bundle) => {
 
   test('says when a text cannot be read, and draws again once it can', async () => {
     await openSideboard();
-    const opening = 'piece "Games sideboard" {';
-    await editor.edit(sideboard, opening, 'piece "Games sideboard"');
+    const opening = 'face inset, gap 3/32 {';
+    const spoilt = 'face inset, gap 3/32';
+    await editor.edit(sideboard, opening, spoilt);
     const broken = await editor.pictureNow(sideboard);
     expect(broken.readable).toBe(false);
     expect(await complaints(sideboard)).toHaveLength(1);
-    await editor.edit(sideboard, 'piece "Games sideboard"', opening);
+    await editor.edit(sideboard, spoilt, opening);
     const mended = await editor.pictureNow(sideboard);
     expect(mended.readable).toBe(true);
     expect(mended.pieces[0]?.parts.length).toBeGreaterThan(10);
@@ -214,6 +215,21 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     );
   });
 
+  test('a shop file outside every open folder is read as soon as it is named', async () => {
+    editor = await SmallEditor.start(bundle, {
+      [sideboard]: workshop[sideboard].replace('shop.fettle', 'ours.fettle'),
+    });
+    await editor.open(sideboard);
+    expect((await complaints(sideboard)).map(({ code }) => code)).toContain('file-not-found');
+    const elsewhere = await SmallEditor.start(bundle, workshop);
+    try {
+      await editor.edit(sideboard, 'ours.fettle', join('..', basename(elsewhere.folder), 'shop.fettle'));
+      expect(await complaints(sideboard)).toEqual([]);
+    } finally {
+      await elsewhere.stop();
+    }
+  });
+
   test('what was closed without saving is forgotten', async () => {
     await openSideboard();
     await editor.edit(sideboard, rest, `"blankets" ${tooHigh}`);
@@ -227,9 +243,9 @@ describe.each(bundles)('the server as a %s', (bundle) => {
   test('a text that was never saved is checked, drawn, and gone when it is closed', async () => {
     editor = await SmallEditor.start(bundle, workshop);
     const unsaved = 'untitled:Untitled-1';
-    await editor.open(unsaved, 'piece "Box" { size 30 wide, 30 high }');
+    await editor.open(unsaved, 'piece "Box" { siez 30 wide, 30 high, 12 deep }');
     await editor.watch(unsaved);
-    expect((await complaints(unsaved)).map(({ code }) => code)).toContain('size-incomplete');
+    expect((await complaints(unsaved)).map(({ code }) => code)).toEqual(['unknown-word']);
     await editor.pictureNow(unsaved);
     await editor.close(unsaved);
     await editor.until('an empty list', () => editor.diagnostics(unsaved)?.length === 0);

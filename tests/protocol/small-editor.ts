@@ -54,6 +54,8 @@ export class SmallEditor {
   readonly #server: RunningServer;
   readonly #connection: ProtocolConnection;
   readonly #open = new Map<string, TextDocument>();
+  /** How much had been published about each text when it was last opened: what came before speaks of an earlier text. */
+  readonly #opened = new Map<string, { readonly pictures: number; readonly verdicts: number }>();
   #wake: (() => void)[] = [];
 
   private constructor(server: RunningServer, folder: string) {
@@ -130,6 +132,7 @@ export class SmallEditor {
     const uri = this.uri(name);
     const document = TextDocument.create(uri, 'fettle', 1, text ?? readFileSync(fileURLToPath(uri), 'utf8'));
     this.#open.set(uri, document);
+    this.#opened.set(uri, { pictures: this.pictures.length, verdicts: this.verdicts.length });
     await this.#connection.sendNotification(DidOpenTextDocumentNotification.type, {
       textDocument: { uri, languageId: 'fettle', version: 1, text: document.getText() },
     });
@@ -221,17 +224,23 @@ export class SmallEditor {
 
   /** The verdict on the text as it is now. */
   verdictNow(name: string): Promise<Verdict> {
+    const uri = this.uri(name);
     const version = this.version(name);
     return this.until(`the verdict on ${name} at version ${version}`, () =>
-      this.verdicts.findLast((each) => each.uri === this.uri(name) && each.version === version),
+      this.verdicts
+        .slice(this.#opened.get(uri)?.verdicts)
+        .findLast((each) => each.uri === uri && each.version === version),
     );
   }
 
   /** The picture of the text as it is now. */
   pictureNow(name: string): Promise<Picture> {
+    const uri = this.uri(name);
     const version = this.version(name);
     return this.until(`the picture of ${name} at version ${version}`, () =>
-      this.pictures.findLast((each) => each.uri === this.uri(name) && each.version === version),
+      this.pictures
+        .slice(this.#opened.get(uri)?.pictures)
+        .findLast((each) => each.uri === uri && each.version === version),
     );
   }
 
