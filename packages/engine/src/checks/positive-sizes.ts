@@ -6,7 +6,7 @@ import type { CarcaseLayout, LaidCell, Rectangle, Span } from '../evaluation.ts'
 import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
 import type { FaceLayout } from '../layout/lay-out-face.ts';
 import { shelfSpacing } from '../parts/shelves.ts';
-import { isSound, type UnmarkedPart } from '../parts/slab.ts';
+import type { UnmarkedPart } from '../parts/slab.ts';
 
 /**
  * Sizes that come out zero or negative where no sum is at fault: a case eaten up by its own parts, an opening narrower
@@ -116,21 +116,20 @@ function firstNotPositive(
   return undefined;
 }
 
-/** Parts of which nothing is left. */
+/** Parts of which nothing is left; one finding where several parts of one cell or kind lack the same size. */
 export function positiveParts(parts: readonly UnmarkedPart[]): readonly Finding[] {
-  return parts
-    .filter((part) => !isSound(part))
-    .map((part) => {
-      const axes = ['length', 'width', 'thickness'] as const;
-      const axis = axes.find((one) => !part[one].length.isPositive()) ?? 'length';
-      const figure = part[axis];
-      return sizesNotPositive.at(rootOrigin(figure) ?? part.origin, {
-        what: 'part',
-        words: `the ${part.label}`,
-        axis,
-        size: figure.length,
-      });
-    });
+  const said = new Set<string>();
+  return parts.flatMap((part) => {
+    const axes = ['length', 'width', 'thickness'] as const;
+    const axis = axes.find((one) => !part[one].length.isPositive());
+    if (axis === undefined) return [];
+    const size = part[axis].length;
+    const key = JSON.stringify([part.cell ?? part.role, size.exactInches]);
+    if (said.has(key)) return [];
+    said.add(key);
+    const origin = rootOrigin(part[axis]) ?? part.origin;
+    return [sizesNotPositive.at(origin, { what: 'part', words: `the ${part.label}`, axis, size })];
+  });
 }
 
 function whoIs(cell: Cell, parent: LaidCell | undefined): { readonly name?: string; readonly words: string } {

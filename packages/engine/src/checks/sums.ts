@@ -122,19 +122,17 @@ function differenceFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kin
 function nothingLeftFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kind: 'nothing-left' }>): Finding {
   const squeezed = failure.squeezed[0];
   const cell = squeezed === undefined ? undefined : cellOf(axis, squeezed.id);
-  const facts = squeezed === undefined ? undefined : notPositiveFacts(axis, cell, squeezed);
-  return sizesNotPositive.at(
-    originOf(axis, cell),
-    {
-      ...(facts ?? { what: 'opening', axis: axis.direction, size: failure.available.length }),
-      taken: failure.taken.length,
-      available: failure.available.length,
-    },
-    {
-      related: [...totalRelated(axis, failure.available), ...fixedRelated(axis, failure.blame, cell)],
-      mends: sharingMends(axis, failure.blame),
-    },
-  );
+  const facts =
+    squeezed === undefined
+      ? ({ what: 'opening', axis: axis.direction, size: failure.available.length } as const)
+      : notPositiveFacts(axis, cell, squeezed);
+  const { taken, available } = { taken: failure.taken.length, available: failure.available.length };
+  // A front that would have a size over an opening that has none: the sum is not what is at fault.
+  const isSum = available.minus(taken).sign() <= 0;
+  return sizesNotPositive.at(originOf(axis, cell), isSum ? { ...facts, taken, available } : facts, {
+    related: [...totalRelated(axis, failure.available), ...fixedRelated(axis, failure.blame, cell)],
+    mends: sharingMends(axis, failure.blame),
+  });
 }
 
 /** Where there is a front and it has no size left, the front is what the maker looks at. */
