@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { derive } from '../../../packages/engine/src/design/derive.ts';
+import type { Figure } from '../../../packages/engine/src/design/figure.ts';
 import type { AxisCell, AxisRequest, SolvedCell } from '../../../packages/engine/src/layout/axis.ts';
 import { solveAxis } from '../../../packages/engine/src/layout/solve-axis.ts';
 import { Length } from '../../../packages/engine/src/length/length.ts';
@@ -66,16 +67,17 @@ describe('with limits', () => {
         const openings = Length.sum(result.cells.map((cell) => cell.opening.length));
         const boundaries = Length.sum(request.boundaries.map((boundary) => boundary.thickness.length));
         expect(openings.plus(boundaries).exactInches).toBe(request.total.length.exactInches);
+        const seen = new Set<Figure>();
         result.cells.forEach((cell, at) => {
           const asked = request.cells[at];
           expect(cell.id).toBe(asked?.id);
           expect(cell.opening.length.isPositive()).toBe(true);
           expect(cell.front !== undefined).toBe(asked?.hasFront);
-          expectTrueDerivation(cell.opening);
+          expectTrueDerivation(cell.opening, seen);
           if (cell.front === undefined || asked === undefined) return;
           expect(cell.front.length.isPositive()).toBe(true);
           expect(cell.front.length.minus(cell.opening.length).equals(deltaOf(asked))).toBe(true);
-          expectTrueDerivation(cell.front);
+          expectTrueDerivation(cell.front, seen);
           if (cell.by === 'at-least' || cell.by === 'at-most') held += 1;
         });
       }),
