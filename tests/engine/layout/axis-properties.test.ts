@@ -130,7 +130,7 @@ describe('with limits', () => {
     expect(checked).toBeGreaterThan(1000);
   });
 
-  it('600 random rows and stacks agree with a linear-programming library within a millionth of an inch', () => {
+  it('1,000 random rows and stacks agree with a linear-programming library within a millionth of an inch', () => {
     const uncopied: Mixture = { kinds: ['fixed', 'share', 'share', 'rest', 'graded', 'measured'], limits: true };
     let compared = 0;
     let impossible = 0;
@@ -154,11 +154,11 @@ describe('with limits', () => {
           expect(Math.abs(cell.opening.length.approximateInches - (expected?.[at] ?? Number.NaN))).toBeLessThan(1e-6);
         });
       }),
-      { numRuns: 600 },
+      { numRuns: 1000 },
     );
-    expect(compared).toBeGreaterThan(200);
+    expect(compared).toBeGreaterThan(300);
     expect(heldCells).toBeGreaterThan(100);
-    expect(impossible).toBeGreaterThan(20);
+    expect(impossible).toBeGreaterThan(200);
   });
 
   it('a failed sum is out by exactly what it says, and a larger total of that much is filled', () => {
