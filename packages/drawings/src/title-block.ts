@@ -76,9 +76,9 @@ function titleBlock(frame: Box, words: SheetWords): Primitive[] {
   const width = frame.right - frame.left;
   const drawn: Primitive[] = [line('frame', frame.left, top, frame.right, top)];
   const cells: readonly (readonly [share: number, caption: string, value: string, height: number])[] = [
-    [0.29, 'Piece', words.piece, large],
-    [0.16, 'Drawing', words.drawing, normal],
-    [0.235, 'Overall', words.overall, normal],
+    [0.265, 'Piece', words.piece, large],
+    [0.19, 'Drawing', words.drawing, normal],
+    [0.23, 'Overall', words.overall, normal],
     [0.18, 'Scale', words.scale, normal],
     [0.135, words.projection === 'first' ? 'First angle' : 'Third angle', '', normal],
   ];
