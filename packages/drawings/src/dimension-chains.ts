@@ -31,7 +31,7 @@ export function elevationChains(evaluation: Evaluation): ElevationChains {
   const fronts = { x: [] as Chain[], y: [] as Chain[] };
   const marks = marksByCell(evaluation.parts);
   const root = evaluation.layout.face;
-  if (root !== undefined) collectFrontChains(root, marks, fronts);
+  if (root !== undefined) collectFrontChains(root, marks, fronts, true);
   return {
     above: finestFirst(distinct(fronts.x)),
     right: finestFirst(distinct(fronts.y)),
@@ -72,11 +72,13 @@ function collectFrontChains(
   cell: LaidCell,
   marks: ReadonlyMap<string, readonly string[]>,
   chains: Record<Axis, Chain[]>,
+  isRoot: boolean,
 ): void {
   const along = alongOf(cell);
   const across: Axis = along === 'x' ? 'y' : 'x';
   const isGroup = cell.cell.kind === 'row' || cell.cell.kind === 'stack';
-  const members = isGroup ? cell.cells : [cell];
+  // The openings of the outermost group are shown with the case; only fronts are wanted of it here.
+  const members = (isGroup ? cell.cells : [cell]).filter((member) => !isRoot || hasFront(member));
   chains[along].push(frontChain(cell, members, along, marks));
   chains[across].push(
     frontChain(
@@ -86,7 +88,11 @@ function collectFrontChains(
       marks,
     ),
   );
-  for (const inner of cell.cells) if (inner.cells.length > 0) collectFrontChains(inner, marks, chains);
+  for (const inner of cell.cells) if (inner.cells.length > 0) collectFrontChains(inner, marks, chains, false);
+}
+
+function hasFront(cell: LaidCell): boolean {
+  return cell.front !== undefined || cell.cells.some(hasFront);
 }
 
 /** What each member takes up along an axis: its leaves, or the reach of all fronts inside it. */

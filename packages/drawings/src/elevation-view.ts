@@ -2,12 +2,12 @@ import type { Evaluation } from '@fettle/engine';
 import { brokenAround } from './broken-lines.ts';
 import { type Chain, elevationChains } from './dimension-chains.ts';
 import { type LaneSide, type Lanes, laneBoxes, layLanes, type PaperChain } from './dimension-lanes.ts';
-import { cleanName, textBox } from './lettering.ts';
+import { cleanName } from './lettering.ts';
 import type { Pens } from './line-types.ts';
 import { labelColumn, labelRow, type MovedLabel } from './moved-labels.ts';
 import { letterParts, partGroups } from './part-groups.ts';
 import { boxOnPaper, type Projection, type ViewOfParts } from './parts-in-view.ts';
-import { type Box, type Group, line, type Primitive, unionOf, walk } from './primitives.ts';
+import { type Box, type Group, line, type Primitive, unionOf } from './primitives.ts';
 import { figureOnSheet, NEARLY, realMm } from './shown-lengths.ts';
 
 /**
@@ -15,8 +15,9 @@ import { figureOnSheet, NEARLY, realMm } from './shown-lengths.ts';
  */
 
 export interface ComposedView {
-  readonly groups: readonly Group[];
-  /** Everything that is drawn. */
+  /** The drawing proper, worked out only where it is wanted: several scales are tried for one that fits. */
+  draw(): readonly Group[];
+  /** Everything that will be drawn. */
   readonly extent: Box;
   readonly pens: Pens;
   /** How many labels and figures are out of their places. */
@@ -105,7 +106,7 @@ export function composeView(
     ...zones.flatMap((zone) => zone.boxes),
     ...lanes.flatMap(([, side]) => laneBoxes(side)),
   ];
-  const groups: Group[] = [
+  const draw = (): readonly Group[] => [
     {
       kind: 'group',
       id: 'outside',
@@ -131,8 +132,8 @@ export function composeView(
   const figuresLeftOut = lanes.reduce((sum, [, side]) => sum + side.leftOut, 0);
   const chainsLeftOut = Object.values(chains).reduce((sum, side) => sum + Math.max(0, side.length - mostLanes), 0);
   return {
-    groups,
-    extent: extentOf(groups, beside),
+    draw,
+    extent: extentOf([beside, ...writing], lanes),
     pens,
     crowding:
       labelsLeftOut * 2 +
@@ -217,21 +218,18 @@ function laneGroups(side: LaneSide, laid: Lanes, writing: readonly Box[]): reado
   return [extensions, ...lanes];
 }
 
-function extentOf(groups: readonly Group[], start: Box): Box {
-  const boxes: Box[] = [start];
-  for (const primitive of walk(groups)) {
-    if (primitive.kind === 'text') boxes.push(textBox(primitive));
-    else if (primitive.kind === 'line') {
-      const { from, to } = primitive;
-      boxes.push({
-        left: Math.min(from.x, to.x),
-        right: Math.max(from.x, to.x),
-        top: Math.min(from.y, to.y),
-        bottom: Math.max(from.y, to.y),
-      });
-    }
-  }
-  return unionOf(boxes) ?? start;
+function extentOf(boxes: readonly Box[], lanes: readonly (readonly [LaneSide, Lanes])[]): Box {
+  const lines = lanes.flatMap(([, side]) => [
+    ...side.extensions,
+    ...side.lanes.flatMap((lane) => lane.dimensions.flatMap(({ line: measured, ticks }) => [measured, ...ticks])),
+  ]);
+  const lineBoxes = lines.map(({ from, to }) => ({
+    left: Math.min(from.x, to.x),
+    right: Math.max(from.x, to.x),
+    top: Math.min(from.y, to.y),
+    bottom: Math.max(from.y, to.y),
+  }));
+  return unionOf([...boxes, ...lineBoxes]) ?? { left: 0, right: 0, top: 0, bottom: 0 };
 }
 
 function frontIds(view: ViewOfParts): ReadonlySet<string> {

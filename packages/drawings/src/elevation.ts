@@ -123,7 +123,7 @@ function finished(evaluation: Evaluation, view: ViewOfParts, { sheet, scale, com
     ...commonDrawing(evaluation, sheet),
     pens: composed.pens,
     paperPerReal: 1 / scale.denominator,
-    content: [...(frame === undefined ? [] : [frame]), ...composed.groups, ...rest],
+    content: [...(frame === undefined ? [] : [frame]), ...composed.draw(), ...rest],
   };
 }
 
@@ -190,7 +190,7 @@ function generalNotes(evaluation: Evaluation, view: ViewOfParts): readonly strin
   const fronts = view.parts.some((entry) => entry.isFront);
   const key = [
     `Dimensions are finished sizes in ${unitWords(units)}`,
-    ...(face === undefined ? [] : [`gaps ${shown(face.fit.gap.length, units)}`]),
+    ...(face === undefined || !fronts ? [] : [`gaps ${shown(face.fit.gap.length, units)}`]),
   ].join('; ');
   const signs = [
     ...(roles.size > 0 ? ['dashed: hidden'] : []),
