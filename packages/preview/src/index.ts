@@ -1,8 +1,5 @@
 /**
  * The page in the preview panel. It is given pictures by message and shows them; it knows the messages of the protocol
- * room and nothing of engine, language or extension. Its bundle starts at page.ts.
+ * room and nothing of engine, language or extension. Its bundle starts at page.ts; offered here is what needs no page.
  */
 export { isArrow, stepTo } from './part-steps.ts';
-export { patch } from './patch.ts';
-export { PicturePage } from './picture-page.ts';
-export { readSvg } from './safe-svg.ts';

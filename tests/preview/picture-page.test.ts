@@ -1,0 +1,400 @@
+import type { FromPage, Picture } from '@fettle/protocol';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { dark, highContrast, highContrastLight, light, type OpenPage, PageOpener, type Theme } from './open-page.ts';
+import { chest, picture, tooHigh, uri } from './pictures.ts';
+
+/** The page of the preview in a real browser, under its real policy. */
+
+let opener: PageOpener;
+let open: OpenPage;
+
+beforeAll(async () => {
+  opener = await PageOpener.start();
+});
+
+afterAll(async () => {
+  await opener?.stop();
+});
+
+afterEach(async () => {
+  // Whatever a test did, the page never failed and never tried what its policy forbids.
+  expect(open.problems()).toEqual([]);
+  await open.close();
+});
+
+function show(shown: Picture, anew = false): Promise<void> {
+  return open.give({ kind: 'picture', picture: shown, anew });
+}
+
+const part = (name: string) => open.page.locator(`#sheet svg [data-part="front/${name}"]`);
+const tab = (name: string) => open.page.getByRole('tab', { name });
+
+/** What the page sent, without its greeting. */
+async function choices(): Promise<readonly FromPage[]> {
+  return (await open.sent()).filter(({ kind }) => kind !== 'ready');
+}
+
+describe('what is shown', () => {
+  test('greets, waits, and then shows the first picture', async () => {
+    open = await opener.open();
+    expect(await open.sent()).toEqual([{ kind: 'ready' }]);
+    expect(await open.page.locator('#sheet').textContent()).toContain('Waiting');
+    await show(picture(1));
+    expect(await part('cards').count()).toBe(1);
+    expect(await open.page.locator('#verdict').textContent()).toBe('fits');
+  });
+
+  test('a picture older than the one shown is dropped, unless versions count anew', async () => {
+    open = await opener.open();
+    await show(picture(7));
+    await show(picture(6, { verdict: 'old' }));
+    expect(await open.page.locator('#verdict').textContent()).toBe('fits');
+    await show(picture(1, { verdict: 'opened again' }), true);
+    expect(await open.page.locator('#verdict').textContent()).toBe('opened again');
+  });
+
+  test('messages that are none of ours change nothing', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    const before = await open.page.locator('#fettle-page').innerHTML();
+    for (const strange of [null, 5, 'picture', {}, { kind: 'picture' }, { kind: 'picture', picture: { uri } }]) {
+      await open.give(strange);
+    }
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: [3] });
+    expect(await open.page.locator('#fettle-page').innerHTML()).toBe(before);
+  });
+
+  test('a text that cannot be read leaves the last picture, marked in words', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    await show(picture(2, { readable: false, verdict: '1 finding: no closing brace' }));
+    expect(await part('cards').count()).toBe(1);
+    expect(await open.page.locator('.stale').textContent()).toContain('last picture that could be drawn');
+    await show(picture(3));
+    expect(await open.page.locator('.stale').count()).toBe(0);
+  });
+
+  test('findings are told by number, shape and words, in the drawing and in the list', async () => {
+    open = await opener.open();
+    const warning = {
+      ...tooHigh,
+      severity: 'warning',
+      sentence: 'the slides are short',
+      parts: ['front/cards'],
+    } as const;
+    await show(picture(1, { findings: [tooHigh, warning], verdict: '2 findings: 10" too much' }));
+    const signs = open.page.locator('#sheet svg .overlay .sign');
+    expect(await signs.allTextContents()).toEqual(expect.arrayContaining(['1', '2']));
+    expect(await signs.locator('polygon').count()).toBe(2);
+    const points = await open.page.evaluate(
+      `[...document.querySelectorAll('.overlay .sign polygon')].map((each) => each.getAttribute('points'))`,
+    );
+    expect(new Set(points as string[]).size).toBe(2);
+    const items = await open.page.locator('.findings li').allTextContents();
+    expect(items[0]).toContain(`Error 1: ${tooHigh.sentence}`);
+    expect(items[1]).toContain('Warning 2: the slides are short');
+    expect(await part('blankets').getAttribute('aria-label')).toContain(tooHigh.sentence);
+    // The sign lies on the front it speaks of.
+    const sign = await signs.first().boundingBox();
+    const front = await part('blankets').boundingBox();
+    if (sign === null || front === null) throw new Error('not on the screen');
+    const second = await signs.nth(1).boundingBox();
+    const onFront = [sign, second].filter(
+      (box) => box !== null && box.y >= front.y - 2 && box.y + box.height <= front.y + front.height + 2,
+    );
+    expect(onFront).toHaveLength(1);
+  });
+
+  test('a table has a caption, headings of columns and rows, and a button in every row', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    await tab('Cut list').click();
+    expect(await open.page.locator('caption').textContent()).toBe('Cut list');
+    expect(await open.page.locator('thead th[scope=col]').allTextContents()).toEqual(['Mark', 'Part', 'Length']);
+    expect(await open.page.locator('tbody th[scope=row] button').count()).toBe(4);
+    await open.page.getByRole('button', { name: /^D3: drawer front "maps"/ }).click();
+    expect(await choices()).toEqual([{ kind: 'choose', uri, version: 1, piece: 0, part: 'front/maps' }]);
+  });
+
+  test('several pieces are chosen by name, also two of the same name', async () => {
+    open = await opener.open();
+    const second = { ...chest([40, 40]), name: 'Chest' };
+    await show(picture(1, { pieces: [chest(), second] }));
+    expect(await open.page.locator('#piece option').allTextContents()).toEqual(['Chest', 'Chest (2)']);
+    await open.page.locator('#piece').selectOption('Chest (2)');
+    expect(await part('maps').count()).toBe(0);
+    await part('dice').click();
+    expect(await choices()).toEqual([{ kind: 'choose', uri, version: 1, piece: 1, part: 'front/dice' }]);
+    await show(picture(2, { pieces: [chest(), second] }));
+    expect(await open.page.locator('#piece').inputValue()).toBe('Chest (2)');
+  });
+});
+
+describe('what a new picture leaves alone', () => {
+  test('the elements of parts that stay, with focus on them', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    await part('maps').focus();
+    await open.page.evaluate(`document.querySelector('[data-part="front/maps"]').marked = true`);
+    await show(picture(2, { pieces: [chest([10, 30, 20, 30])] }));
+    expect(await open.page.evaluate('document.activeElement.dataset.part')).toBe('front/maps');
+    expect(await open.page.evaluate('document.activeElement.marked')).toBe(true);
+    expect(await part('cards').locator('rect').getAttribute('height')).toBe('10');
+  });
+
+  test('focus, when the focused part is gone, goes to the sheet that held it', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    await part('blankets').focus();
+    await show(picture(2, { pieces: [chest([20, 20, 20])] }));
+    expect(await open.page.evaluate('document.activeElement.id')).toBe('sheet');
+  });
+
+  test('zoom and scroll, also across a stay in hiding', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    for (let times = 0; times < 5; times++) await open.page.getByRole('button', { name: 'Zoom in' }).click();
+    await open.page.evaluate('sheet.scrollTo(120, 260)');
+    await show(picture(2, { pieces: [chest([10, 30, 20, 30])] }));
+    const place = () => open.page.evaluate('[sheet.scrollLeft, sheet.scrollTop]');
+    expect(await place()).toEqual([120, 260]);
+    await expect.poll(async () => (await open.kept()).scroll).toEqual({ left: 120, top: 260 });
+    const memory = await open.kept();
+    expect(memory.zoom).toBeCloseTo(1.25 ** 5, 5);
+    const width = await open.page.locator('#sheet > svg').getAttribute('width');
+    await open.close();
+    open = await opener.open(memory);
+    await show(picture(2));
+    expect(await place()).toEqual([120, 260]);
+    expect(await open.page.locator('#sheet > svg').getAttribute('width')).toBe(width);
+  });
+
+  test('the sheet that was open', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    await tab('Cut list').click();
+    await show(picture(2));
+    expect(await tab('Cut list').getAttribute('aria-selected')).toBe('true');
+    const memory = await open.kept();
+    await open.close();
+    open = await opener.open(memory);
+    await show(picture(2));
+    expect(await open.page.locator('table').count()).toBe(1);
+  });
+});
+
+describe('the caret', () => {
+  test('lights the parts whose words hold it, and no others', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: ['front/dice'] });
+    expect(await part('dice').getAttribute('aria-current')).toBe('true');
+    expect(await open.page.locator('#sheet [aria-current]').count()).toBe(1);
+    expect(await open.page.locator('.overlay .frame.lit').count()).toBe(1);
+    expect(await open.page.locator('.part-note').textContent()).toContain('drawer front "dice"');
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: [] });
+    expect(await open.page.locator('#sheet [aria-current]').count()).toBe(0);
+    // Nothing goes back to the editor: the two do not chase each other.
+    expect(await choices()).toEqual([]);
+  });
+
+  test('of another version or document is not followed', async () => {
+    open = await opener.open();
+    await show(picture(2));
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: ['front/dice'] });
+    await open.give({ kind: 'caret', uri: `${uri}x`, version: 2, piece: 0, parts: ['front/dice'] });
+    expect(await open.page.locator('#sheet [aria-current]').count()).toBe(0);
+  });
+
+  test('scrolls only when the part is out of sight', async () => {
+    open = await opener.open({ zoom: 4 });
+    await show(picture(1));
+    const top = () => open.page.evaluate('sheet.scrollTop');
+    await open.page.evaluate('sheet.scrollTo(0, 0)');
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: ['front/blankets'] });
+    const down = await top();
+    expect(down).toBeGreaterThan(100);
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: [] });
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: ['front/blankets'] });
+    expect(await top()).toBe(down);
+  });
+});
+
+describe('keys', () => {
+  test('one stop for the tabs, one for the drawing; arrows move inside each, Enter chooses', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    const { keyboard } = open.page;
+    await keyboard.press('Tab');
+    expect(await open.page.evaluate('document.activeElement.dataset.sheet')).toBe('elevation');
+    await keyboard.press('ArrowRight');
+    expect(await open.page.evaluate('document.activeElement.dataset.sheet')).toBe('cut-list');
+    expect(await open.page.locator('table').count()).toBe(1);
+    await keyboard.press('Home');
+    expect(await open.page.locator('#sheet > svg').count()).toBe(1);
+    for (let times = 0; times < 5; times++) await keyboard.press('Tab');
+    const focused = () => open.page.evaluate('document.activeElement.dataset.part');
+    expect(await focused()).toBe('front/cards');
+    await keyboard.press('ArrowDown');
+    expect(await focused()).toBe('front/dice');
+    await keyboard.press('End');
+    expect(await focused()).toBe('front/blankets');
+    await keyboard.press('ArrowDown');
+    expect(await focused()).toBe('front/blankets');
+    await keyboard.press('ArrowUp');
+    await keyboard.press('Enter');
+    expect(await choices()).toEqual([{ kind: 'choose', uri, version: 1, piece: 0, part: 'front/maps' }]);
+    expect(await focused()).toBe('front/maps');
+    expect(await open.page.locator('[role=status]').textContent()).toContain('drawer front "maps"');
+  });
+
+  test('plus, minus and nought zoom, and the middle stays in the middle', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    const { keyboard } = open.page;
+    await part('dice').focus();
+    await keyboard.press('+');
+    await keyboard.press('+');
+    const middle = '(sheet.scrollTop + sheet.clientHeight / 2) / sheet.scrollHeight';
+    expect(await open.page.evaluate(middle)).toBeCloseTo(0.5, 1);
+    expect(await open.page.locator('[data-action=zoom-fit]').textContent()).toBe('156 %');
+    await keyboard.press('-');
+    expect(await open.page.locator('[data-action=zoom-fit]').textContent()).toBe('125 %');
+    await keyboard.press('0');
+    expect(await open.page.locator('#sheet > svg').getAttribute('width')).toBe('100%');
+  });
+
+  test('a finding is chosen from the list and lights its parts', async () => {
+    open = await opener.open();
+    await show(picture(1, { findings: [tooHigh], verdict: '1 finding' }));
+    await open.page
+      .getByRole('button', { name: /10" too much/ })
+      .last()
+      .press('Enter');
+    expect(await choices()).toEqual([{ kind: 'choose-finding', uri, version: 1, finding: 0 }]);
+    expect(await part('blankets').getAttribute('aria-current')).toBe('true');
+  });
+
+  test('everything that can be clicked can be reached, and has a name', async () => {
+    open = await opener.open();
+    await show(picture(1, { findings: [tooHigh] }));
+    const nameless = await open.page.evaluate(
+      `[...document.querySelectorAll('button, select, [role=button], [role=tab]')].filter((each) =>
+        (each.getAttribute('aria-label') ?? each.closest('label')?.textContent ?? each.textContent).trim() === '').length`,
+    );
+    expect(nameless).toBe(0);
+  });
+});
+
+describe('what is said aloud', () => {
+  test('a changed verdict, once typing pauses, and nothing that came and went', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    await show(picture(2, { verdict: '1 finding: 10" too much' }));
+    await show(picture(3));
+    await open.page.waitForTimeout(900);
+    const said = open.page.locator('[role=status]');
+    expect(await said.textContent()).toBe('');
+    await show(picture(4, { verdict: '1 finding: 10" too much' }));
+    await expect.poll(() => said.textContent()).toBe('1 finding: 10" too much');
+  });
+});
+
+describe('names are names', () => {
+  test('markup in a label, a verdict, a sentence or a cell is shown as it is written', async () => {
+    open = await opener.open();
+    const nasty = '<img src=x onerror="window.hurt=1">';
+    const piece = chest();
+    await show(
+      picture(1, {
+        verdict: nasty,
+        findings: [{ ...tooHigh, sentence: nasty }],
+        pieces: [{ ...piece, name: nasty, parts: piece.parts.map((each) => ({ ...each, label: nasty })) }],
+      }),
+    );
+    expect(await open.page.locator('#verdict').textContent()).toBe(nasty);
+    expect(await open.page.locator('#fettle-page img').count()).toBe(0);
+    expect(await open.page.evaluate('window.hurt')).toBeUndefined();
+  });
+
+  test('nothing in a drawing can run, load or point outside', async () => {
+    open = await opener.open();
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" viewBox="0 0 10 10" onload="window.hurt=1">
+      <script>window.hurt=1</script><style>*{display:none}</style>
+      <foreignObject><body xmlns="http://www.w3.org/1999/xhtml"><iframe src="http://127.0.0.1/"/></body></foreignObject>
+      <image href="http://127.0.0.1/x.png"/><a href="javascript:window.hurt=1"><rect id="kept" width="1" height="1" onclick="window.hurt=1" style="fill:red" fill="url(http://127.0.0.1/#x)"/></a>
+      <use href="http://127.0.0.1/#a"/><rect id="stays" width="2" height="2" fill="url(#p)"/><animate attributeName="href"/></svg>`;
+    const piece = chest();
+    const [drawing, ...others] = piece.sheets;
+    if (drawing?.kind !== 'drawing') throw new Error('the first sheet is a drawing');
+    await show(picture(1, { pieces: [{ ...piece, sheets: [{ ...drawing, svg }, ...others] }] }));
+    const left = await open.page.evaluate(
+      `[...document.querySelectorAll('#sheet svg, #sheet svg *:not(.overlay)')].map((each) => each.outerHTML.split('>')[0])`,
+    );
+    expect((left as string[]).join('\n')).not.toMatch(
+      /script|style=|foreignObject|image|<a\b|onload|onclick|127\.0\.0\.1|animate/,
+    );
+    expect(await open.page.locator('#stays').getAttribute('fill')).toBe('url(#p)');
+    expect(await open.page.evaluate('window.hurt')).toBeUndefined();
+    // The policy had its say while the drawing was only being read.
+    for (const problem of open.problems()) expect(problem).toContain('Content Security Policy');
+  });
+
+  test('a drawing that is no drawing is said to be none', async () => {
+    open = await opener.open();
+    const piece = chest();
+    const [drawing, ...others] = piece.sheets;
+    if (drawing?.kind !== 'drawing') throw new Error('the first sheet is a drawing');
+    await show(picture(1, { pieces: [{ ...piece, sheets: [{ ...drawing, svg: '<svg><g></svg>' }, ...others] }] }));
+    expect(await open.page.locator('#sheet').textContent()).toContain('cannot be shown');
+    // The browser's own report of the slip carries a style that the policy refuses.
+    for (const problem of open.problems()) expect(problem).toContain('Content Security Policy');
+  });
+});
+
+/** Contrast as WCAG 2 defines it; 4.5 for text, 3 for what must be seen. */
+function contrast(one: string, other: string): number {
+  const luminance = (colour: string) => {
+    const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map((each) => {
+      const part = Number(each) / 255;
+      return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const [low = 0, high = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+  return (high + 0.05) / (low + 0.05);
+}
+
+const themes: readonly (readonly [string, Theme])[] = [
+  ['light', light],
+  ['dark', dark],
+  ['high contrast', highContrast],
+  ['high contrast light', highContrastLight],
+];
+
+describe.each(themes)('in the %s theme', (_name, theme) => {
+  test('text, lines and signs can be told from the ground', async () => {
+    open = await opener.open({}, theme);
+    await show(picture(1, { findings: [tooHigh], verdict: '1 finding' }));
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: ['front/dice'] });
+    const colours = (await open.page.evaluate(
+      `(() => {
+        const of = (selector, property) => getComputedStyle(document.querySelector(selector))[property];
+        return {
+          ground: of('body', 'backgroundColor'),
+          text: of('#verdict', 'color'),
+          line: of('[data-part] rect', 'stroke'),
+          lettering: of('[data-part] text', 'fill'),
+          sign: of('.overlay .sign polygon', 'stroke'),
+          number: of('.overlay .sign text', 'fill'),
+          frame: of('.overlay .frame', 'stroke'),
+        };
+      })()`,
+    )) as Record<string, string>;
+    const ground = colours['ground'] ?? '';
+    for (const name of ['text', 'line', 'lettering', 'number']) {
+      expect(contrast(colours[name] ?? '', ground), name).toBeGreaterThan(4.5);
+    }
+    for (const name of ['sign', 'frame']) expect(contrast(colours[name] ?? '', ground), name).toBeGreaterThan(3);
+  });
+});
