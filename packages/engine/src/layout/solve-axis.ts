@@ -49,7 +49,7 @@ export function solveAxis(request: AxisRequest): AxisResult {
   const flat = known.filter(isNotPositive);
   if (flat.length > 0) return fail({ kind: 'not-positive', cells: flat });
 
-  const fixedTerms = [...boundaryTerms(request.boundaries), ...openingTerms(known)];
+  const fixedTerms = [...boundaryTerms(request.boundaries), ...spaceTerms(known, request.cells)];
   const leftForFree = request.total.length.minus(derive('', fixedTerms).length);
   const filled = fillTo(
     free.map((plan) => plan.affine),
@@ -59,7 +59,7 @@ export function solveAxis(request: AxisRequest): AxisResult {
     const held = heldCells(axis, () => (filled.kind === 'too-much' ? 'at-least' : 'at-most'));
     const needed = derive(
       'what cells and boundaries need',
-      gathered([...fixedTerms, ...openingTerms([...held.values()])]),
+      gathered([...fixedTerms, ...spaceTerms([...held.values()], request.cells)]),
     );
     const tooMuch = filled.kind === 'too-much';
     const difference = needed.length.minus(request.total.length).abs();
@@ -90,7 +90,10 @@ export function rigidTotal(request: Pick<AxisRequest, 'cells' | 'boundaries' | '
   const { plans } = planAxis(request);
   const set = plans.filter((plan): plan is SetPlan => plan.kind === 'set');
   if (set.length === 0 || set.length < plans.length) return undefined;
-  const openings = openingTerms(set.map((plan) => plan.solved));
+  const openings = spaceTerms(
+    set.map((plan) => plan.solved),
+    request.cells,
+  );
   return derive(
     'all openings and what stands between them',
     gathered([...openings, ...boundaryTerms(request.boundaries)]),
@@ -101,8 +104,19 @@ function boundaryTerms(boundaries: readonly AxisBoundary[]): readonly Operand[] 
   return boundaries.map((boundary) => plus(boundary.label, boundary.thickness));
 }
 
-function openingTerms(cells: readonly SolvedCell[]): readonly Operand[] {
-  return cells.map((cell) => plus(`opening of ${cell.label}`, cell.opening));
+/**
+ * What these cells take, in the terms a maker counts in: a front and the gaps beside it where a front was asked for, so
+ * that in a sum over the axis covered dividers cancel; else the opening.
+ */
+function spaceTerms(solved: readonly SolvedCell[], cells: readonly AxisCell[]): readonly Operand[] {
+  const asked = new Map(cells.map((cell) => [cell.id, cell]));
+  return solved.flatMap((one) => {
+    const cell = asked.get(one.id);
+    if (cell === undefined || one.front === undefined || one.by === 'measured' || faceMeant(cell) === 'opening') {
+      return [plus(`opening of ${one.label}`, one.opening)];
+    }
+    return [plus(`front of ${one.label}`, one.front), ...deltasOf(cell).map(negatedOperand)];
+  });
 }
 
 /** The cells that a limit decides, and their copies; `limitOf` says which limit, if any, holds a plan. */
@@ -152,7 +166,7 @@ function cellsAt(
   const share =
     sharing.length === 0
       ? undefined
-      : shareFigure(sharing, [...fixedTerms, ...openingTerms([...solved.values()])], request);
+      : shareFigure(sharing, [...fixedTerms, ...spaceTerms([...solved.values()], request.cells)], request);
   for (const plan of axis.copiesLast) {
     const id = plan.cell.id;
     if (plan.kind === 'set') solved.set(id, plan.solved);
@@ -212,7 +226,7 @@ function takenBeside(
     .filter((cell) => ids.has(cell.id) && shareOf === 'front')
     .flatMap((cell) => deltasOf(cell).map(negatedOperand));
   const others = cells.filter((cell) => !ids.has(cell.id));
-  return gathered([...boundaryTerms(request.boundaries), ...openingTerms(others), ...gaps]);
+  return gathered([...boundaryTerms(request.boundaries), ...spaceTerms(others, request.cells), ...gaps]);
 }
 
 function clashesOf(cells: readonly AxisCell[], solved: readonly SolvedCell[]): readonly LimitClash[] {
