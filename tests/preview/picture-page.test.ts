@@ -90,10 +90,22 @@ describe('what is shown', () => {
       `[...document.querySelectorAll('.overlay .sign polygon')].map((each) => each.getAttribute('points'))`,
     );
     expect(new Set(points as string[]).size).toBe(2);
-    const items = await open.page.locator('.findings li').allTextContents();
+    const items = await open.page.locator('.findings > ol > li').allTextContents();
     expect(items[0]).toContain(`Error 1: ${tooHigh.sentence}`);
     expect(items[1]).toContain('Warning 2: the slides are short');
     expect(await part('blankets').getAttribute('aria-label')).toContain(tooHigh.sentence);
+    const note = { ...tooHigh, severity: 'note', sentence: 'not checked yet' } as const;
+    await show(picture(2, { findings: [note, warning, tooHigh], verdict: '2 findings: 10" too much' }));
+    expect(await open.page.locator('.findings > ol > li').allTextContents()).toEqual(items);
+    expect(await open.page.getByText('Note 3:').isVisible()).toBe(false);
+    await open.page.getByText('1 note').click();
+    await show(picture(3, { findings: [note, warning, tooHigh] }));
+    expect(await open.page.getByText('Note 3:').isVisible()).toBe(true);
+    await open.page
+      .getByRole('button', { name: /Error 1/ })
+      .last()
+      .click();
+    expect(await choices()).toEqual([{ kind: 'choose-finding', uri, version: 3, finding: 2 }]);
     // The sign lies on the front it speaks of.
     const sign = await signs.first().boundingBox();
     const front = await part('blankets').boundingBox();

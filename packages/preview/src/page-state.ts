@@ -1,4 +1,4 @@
-import type { PageMemory, PartView, Picture, PieceView, SheetView } from '@fettle/protocol';
+import type { PageMemory, PartView, Picture, PictureFinding, PieceView, SheetView } from '@fettle/protocol';
 
 /** What the page shows, as plain data, and how messages and choices change it. Knows nothing of the DOM. */
 export interface PageState {
@@ -74,6 +74,28 @@ export function shownSheet(state: PageState): SheetView | undefined {
 
 export function partView(state: PageState, id: string): PartView | undefined {
   return shownPiece(state)?.parts.find((part) => part.id === id);
+}
+
+export interface NumberedFinding {
+  readonly finding: PictureFinding;
+  /** Its place in the picture's list, by which it is chosen. */
+  readonly place: number;
+  /** What its sign and its line in the list show: the gravest first. */
+  readonly number: number;
+}
+
+const gravity: Readonly<Record<PictureFinding['severity'], number>> = { error: 0, warning: 1, note: 2 };
+
+export function numberedFindings(picture: Picture | undefined): readonly NumberedFinding[] {
+  return (picture?.findings ?? [])
+    .map((finding, place) => ({ finding, place }))
+    .sort((one, other) => gravity[one.finding.severity] - gravity[other.finding.severity])
+    .map((each, at) => ({ ...each, number: at + 1 }));
+}
+
+/** What keeps the piece from being as it should. Notes are left out: nothing is wrong where they stand. */
+export function graveFindings(picture: Picture | undefined): readonly NumberedFinding[] {
+  return numberedFindings(picture).filter(({ finding }) => finding.severity !== 'note');
 }
 
 /** Steps of a quarter, from a quarter to sixteen times the fitting size; once through 1 the sheet fits again. */

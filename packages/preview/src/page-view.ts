@@ -1,7 +1,15 @@
 import type { Picture, PieceView } from '@fettle/protocol';
 import { build } from './build.ts';
-import type { PageState } from './page-state.ts';
-import { partView, pieceKeys, shownPiece, shownPlace, shownSheet } from './page-state.ts';
+import type { NumberedFinding, PageState } from './page-state.ts';
+import {
+  graveFindings,
+  numberedFindings,
+  partView,
+  pieceKeys,
+  shownPiece,
+  shownPlace,
+  shownSheet,
+} from './page-state.ts';
 import { buildSheet } from './sheet-view.ts';
 import { severityWords, signIcon } from './signs.ts';
 
@@ -49,7 +57,7 @@ function zoomButton(action: string, name: string, key: string, face: string): No
 }
 
 function buildZoom(zoom: number | 'fit'): Node {
-  const shown = zoom === 'fit' ? 'fits' : `${Math.round(zoom * 100)} %`;
+  const shown = zoom === 'fit' ? 'Fit' : `${Math.round(zoom * 100)} %`;
   return build(
     'div',
     { role: 'group', 'aria-label': 'Zoom', class: 'zoom' },
@@ -59,25 +67,42 @@ function buildZoom(zoom: number | 'fit'): Node {
   );
 }
 
-function buildFindings(picture: Picture): Node {
-  const items = picture.findings.map((finding, place) =>
+function buildFinding({ finding, place, number }: NumberedFinding): Node {
+  return build(
+    'li',
+    { 'data-key': `${place} ${finding.code}` },
     build(
-      'li',
-      { 'data-key': `${place} ${finding.code}` },
-      build(
-        'button',
-        { type: 'button', 'data-finding': place },
-        signIcon(finding.severity, place + 1),
-        build('span', { class: 'severity' }, `${severityWords[finding.severity]} ${place + 1}: `),
-        build('span', {}, finding.sentence),
-      ),
+      'button',
+      { type: 'button', 'data-finding': place },
+      signIcon(finding.severity, number),
+      build('span', { class: 'severity' }, `${severityWords[finding.severity]} ${number}: `),
+      build('span', {}, finding.sentence),
     ),
   );
+}
+
+function buildList(findings: readonly NumberedFinding[]): Node | undefined {
+  return findings.length === 0 ? undefined : build('ol', {}, ...findings.map(buildFinding));
+}
+
+/** What is wrong stands open; notes, of which a text may have many, are folded away. */
+function buildFindings(picture: Picture): Node {
+  const notes = numberedFindings(picture).filter(({ finding }) => finding.severity === 'note');
+  const folded =
+    notes.length === 0
+      ? undefined
+      : build(
+          'details',
+          { id: 'notes' },
+          build('summary', {}, notes.length === 1 ? '1 note' : `${notes.length} notes`),
+          buildList(notes),
+        );
   return build(
     'section',
     { class: 'findings', 'aria-label': 'Findings' },
     build('h2', { id: 'verdict' }, picture.verdict),
-    items.length === 0 ? undefined : build('ol', {}, ...items),
+    buildList(graveFindings(picture)),
+    folded,
   );
 }
 

@@ -24,7 +24,8 @@ function keysOf(nodes: readonly Node[]): Map<Node, string> {
 
 function patchAttributes(live: Element, wanted: Element): void {
   for (const { name } of [...live.attributes]) {
-    if (!wanted.hasAttribute(name)) live.removeAttribute(name);
+    // What the reader has folded out stays so: that is his to say, not the picture's.
+    if (!wanted.hasAttribute(name) && name !== 'open') live.removeAttribute(name);
   }
   for (const { name, value, namespaceURI } of [...wanted.attributes]) {
     if (live.getAttribute(name) !== value) live.setAttributeNS(namespaceURI, name, value);

@@ -2,7 +2,16 @@ import type { FromPage, PageMemory, ToPage } from '@fettle/protocol';
 import { Announcer } from './announcer.ts';
 import { build } from './build.ts';
 import type { PageState } from './page-state.ts';
-import { partView, shownPlace, shownSheet, stateFromMemory, withCaret, withPicture, zoomed } from './page-state.ts';
+import {
+  graveFindings,
+  partView,
+  shownPlace,
+  shownSheet,
+  stateFromMemory,
+  withCaret,
+  withPicture,
+  zoomed,
+} from './page-state.ts';
 import { buildPage } from './page-view.ts';
 import { isArrow, stepTo } from './part-steps.ts';
 import { patch } from './patch.ts';
@@ -94,7 +103,7 @@ export class PicturePage {
     applyZoom(sheet, drawing, this.#state.zoom);
     drawing.querySelector('.overlay')?.remove();
     const { lit, chosen, picture } = this.#state;
-    drawing.append(buildOverlay(drawing, { findings: picture?.findings ?? [], lit, chosen }));
+    drawing.append(buildOverlay(drawing, { findings: graveFindings(picture), lit, chosen }));
   }
 
   #restoreScroll(): void {

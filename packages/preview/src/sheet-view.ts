@@ -1,19 +1,15 @@
-import type { PartView, PictureFinding, SheetView } from '@fettle/protocol';
+import type { PartView, SheetView } from '@fettle/protocol';
 import { build } from './build.ts';
-import type { PageState } from './page-state.ts';
-import { partView, shownPiece } from './page-state.ts';
+import type { NumberedFinding, PageState } from './page-state.ts';
+import { graveFindings, partView, shownPiece } from './page-state.ts';
 import { readSvg } from './safe-svg.ts';
 
 /** One sheet as elements: a drawing whose parts can be reached and chosen, or a table. */
 
-function findingsOf(findings: readonly PictureFinding[], part: string): readonly PictureFinding[] {
-  return findings.filter((finding) => finding.parts.includes(part));
-}
-
 /** A part's name for those who do not see the picture, with what is wrong with it. */
-function partName(part: PartView, findings: readonly PictureFinding[]): string {
-  const sentences = findingsOf(findings, part.id).map((finding) => finding.sentence);
-  return [part.label, ...sentences].join('. ');
+function partName(part: PartView, findings: readonly NumberedFinding[]): string {
+  const concerned = findings.filter(({ finding }) => finding.parts.includes(part.id));
+  return [part.label, ...concerned.map(({ finding }) => finding.sentence)].join('. ');
 }
 
 /** The drawing: one tab stop, the parts in it reached by arrow keys. */
@@ -23,7 +19,7 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
   svg.setAttribute('data-key', `drawing ${sheet.id}`);
   svg.setAttribute('width', '100%');
   svg.setAttribute('height', '100%');
-  const findings = state.picture?.findings ?? [];
+  const findings = graveFindings(state.picture);
   const seen = new Set<string>();
   const reachable: Element[] = [];
   for (const element of svg.querySelectorAll('[data-part]')) {
@@ -45,12 +41,12 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
 }
 
 function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageState): Node {
-  const findings = state.picture?.findings ?? [];
+  const findings = graveFindings(state.picture);
   const head = sheet.columns.map((column) => build('th', { scope: 'col' }, column));
   const rows = sheet.rows.map((row) => {
     const [first = '', ...rest] = row.cells;
-    const concerned = findings.filter((finding) => row.parts.some((part) => finding.parts.includes(part)));
-    const marks = concerned.map((finding) => ` (see ${findings.indexOf(finding) + 1})`).join('');
+    const concerned = findings.filter(({ finding }) => row.parts.some((part) => finding.parts.includes(part)));
+    const marks = concerned.map(({ number }) => ` (see ${number})`).join('');
     const part = row.parts.map((id) => partView(state, id)).find((view) => view !== undefined);
     const lit = row.parts.some((id) => state.lit.includes(id));
     const kinds = [lit ? 'lit' : '', row.parts.includes(state.chosen) ? 'chosen' : ''].filter(Boolean);

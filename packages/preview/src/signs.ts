@@ -1,5 +1,6 @@
 import type { PictureFinding } from '@fettle/protocol';
 import { buildSvg } from './build.ts';
+import type { NumberedFinding } from './page-state.ts';
 
 /**
  * Signs of findings and frames of lit parts, laid over the drawing. A sign tells its severity by shape and by the
@@ -68,7 +69,8 @@ function measureParts(svg: SVGSVGElement): ReadonlyMap<string, Box> {
 }
 
 export interface Marked {
-  readonly findings: readonly PictureFinding[];
+  /** Those whose signs stand in the drawing. */
+  readonly findings: readonly NumberedFinding[];
   readonly lit: readonly string[];
   readonly chosen: string;
 }
@@ -94,7 +96,7 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
     );
   }
   const signsOn = new Map<string, number>();
-  marked.findings.forEach((finding, place) => {
+  for (const { finding, number } of marked.findings) {
     for (const part of new Set(finding.parts)) {
       const box = boxes.get(part);
       if (box === undefined) continue;
@@ -107,14 +109,14 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
         buildSvg(
           'g',
           {
-            'data-key': `sign ${place} ${part}`,
+            'data-key': `sign ${number} ${part}`,
             class: `sign ${finding.severity}`,
             transform: `translate(${x} ${y}) scale(${radius})`,
           },
-          ...signShape(finding.severity, place + 1),
+          ...signShape(finding.severity, number),
         ),
       );
     }
-  });
+  }
   return overlay;
 }
