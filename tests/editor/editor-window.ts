@@ -46,9 +46,11 @@ export class EditorWindow {
     await sideBar.waitFor({ state: 'hidden' });
   }
 
-  /** Loads the page again, as when a browser is reloaded; the folder is trusted already. */
+  /** Loads the window again, as its own command does; the folder is trusted already. */
   async reload(): Promise<void> {
-    await this.#page.reload();
+    const loaded = this.#page.waitForEvent('load');
+    await this.runCommand('Developer: Reload Window');
+    await loaded;
     await this.#page.locator('.monaco-workbench').waitFor();
   }
 
@@ -103,11 +105,6 @@ export class EditorWindow {
     else await this.#page.keyboard.type(replacement);
     // Completion may have come up; nothing of it was asked for.
     await this.#page.keyboard.press('Escape');
-  }
-
-  async undo(): Promise<void> {
-    await this.#focusText();
-    await this.#page.keyboard.press('Control+Z');
   }
 
   /** Waits for an error whose words are underlined and whose sentence contains `sentence`; answers the words. */
