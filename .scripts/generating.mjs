@@ -5,8 +5,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, statSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { repository } from './running.mjs';
 
@@ -21,7 +20,7 @@ export async function generateParser() {
   if (isUpToDate()) return;
   // The stand-in is loaded before the generator, which calls `Object.groupBy` on Node 20 whatever its mode.
   const standIn = pathToFileURL(join(language, 'object-group-by.mjs')).href;
-  const generator = join(dirname(createRequire(import.meta.url).resolve('langium-cli/package.json')), 'bin/langium.js');
+  const generator = join(repository, 'node_modules/langium-cli/bin/langium.js');
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
     ['--import', standIn, generator, 'generate', '--mode=production'],

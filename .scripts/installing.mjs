@@ -46,7 +46,9 @@ export function ensureInstalled() {
   if (reason === undefined) return;
   heading(`Installing dependencies (${reason})`);
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
-  const { status } = spawnSync(npm, ['ci', '--no-audit', '--no-fund'], {
+  // No package here needs its install script; the warnings left out are about a newer Node that one of them would like.
+  const options = ['--ignore-scripts', '--loglevel=error', '--no-audit', '--no-fund'];
+  const { status } = spawnSync(npm, ['ci', ...options], {
     cwd: repository,
     stdio: 'inherit',
     shell: process.platform === 'win32',
