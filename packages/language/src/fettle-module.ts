@@ -10,6 +10,7 @@ import {
 } from 'langium/lsp';
 import { DocumentEvaluator } from './evaluation/evaluate-document.ts';
 import { FettleValidator } from './evaluation/fettle-validator.ts';
+import { FettleFormatter } from './features/formatting.ts';
 import { FettleHoverProvider } from './features/hover.ts';
 import { FettleCodeActionProvider } from './features/quick-fixes.ts';
 import { FettleGeneratedModule, FettleGeneratedSharedModule } from './generated/module.ts';
@@ -31,6 +32,7 @@ const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedS
   },
   lsp: {
     CodeActionProvider: (services) => new FettleCodeActionProvider(services),
+    Formatter: (services) => new FettleFormatter(services),
     HoverProvider: (services) => new FettleHoverProvider(services),
   },
   parser: {

@@ -13,6 +13,7 @@ export interface Workbench {
 }
 
 const { shared, Fettle } = createFettleServices(EmptyFileSystem);
+export const services: FettleServices = Fettle;
 let fixtures = 0;
 
 /** Each fixture has a folder of its own, so that names and files of one never reach another. */
