@@ -1,4 +1,4 @@
-import { type Picture, readFromPage, type ToPage } from '@fettle/protocol';
+import { type Picture, readFromPage, type TextSpan, type ToPage } from '@fettle/protocol';
 import * as vscode from 'vscode';
 import { KeptPicture } from './kept-picture.ts';
 import { pageHtml } from './page-html.ts';
@@ -11,6 +11,8 @@ export class PreviewPanel {
   /** The page has loaded and listens. Loading starts over each time the panel comes out of hiding. */
   #ready = false;
   #lit = '';
+  /** What a choice in the page last selected in the text. */
+  #selected: TextSpan | undefined;
 
   constructor(panel: vscode.WebviewPanel, uri: vscode.Uri, extensionUri: vscode.Uri) {
     this.uri = uri;
@@ -72,6 +74,11 @@ export class PreviewPanel {
     this.#kept.countAnew();
   }
 
+  /** Whether this is the selection that a choice in the page brought about; the reader made it there, not in the text. */
+  selected(selection: TextSpan): boolean {
+    return selection.start === this.#selected?.start && selection.end === this.#selected.end;
+  }
+
   /** The caret was moved on purpose to `offset`; the page hears of it when it stands in other parts than before. */
   caretAt(offset: number): void {
     const { piece, parts } = this.#kept.partsAt(offset);
@@ -116,7 +123,8 @@ export class PreviewPanel {
   }
 
   /** Shows the words in the text's own editor, where one is open, and puts the reader there. */
-  async #select(words: { readonly start: number; readonly end: number }): Promise<void> {
+  async #select(words: TextSpan): Promise<void> {
+    this.#selected = words;
     const document = await vscode.workspace.openTextDocument(this.uri);
     const open = vscode.window.visibleTextEditors.find((editor) => editor.document === document);
     const selection = new vscode.Range(document.positionAt(words.start), document.positionAt(words.end));

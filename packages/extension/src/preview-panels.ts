@@ -97,16 +97,22 @@ export class PreviewPanels implements vscode.Disposable, vscode.WebviewPanelSeri
   }
 
   /**
-   * Only a single caret that the reader moved counts: a selection set by a program, ours included, has no kind, and one
-   * that follows an edit is typing. So picture and text never chase each other.
+   * Only a single caret that the reader moved counts: not one that follows an edit, which is typing, and not the
+   * selection that a choice in the page brought about. So picture and text never chase each other. Jumps by command
+   * (to a problem, to a definition) are the reader's own too.
    */
   #onSelection(event: vscode.TextEditorSelectionChangeEvent): void {
-    const document = event.textEditor.document;
+    const { document, selection } = event.textEditor;
     const uri = document.uri.toString();
     const panel = this.#panels.get(uri);
-    if (panel === undefined || event.kind === undefined || event.selections.length !== 1) return;
+    if (panel === undefined || event.selections.length !== 1) return;
     if (Date.now() - (this.#editedAt.get(uri) ?? 0) < typing) return;
+    const byHand =
+      event.kind === vscode.TextEditorSelectionChangeKind.Keyboard ||
+      event.kind === vscode.TextEditorSelectionChangeKind.Mouse;
+    const words = { start: document.offsetAt(selection.start), end: document.offsetAt(selection.end) };
     clearTimeout(this.#caretTimer);
+    if (!byHand && panel.selected(words)) return;
     this.#caretTimer = setTimeout(() => panel.caretAt(document.offsetAt(event.textEditor.selection.active)), caretPace);
   }
 }
