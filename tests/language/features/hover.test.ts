@@ -13,14 +13,13 @@ describe('numbers and phrases', () => {
       height of the front:
 
       \`\`\`text
-      23-7/8" = 29-1/4" (height of the face) − 5-3/16" (opening of "top") − 3/2 of 1/8" (gap)
+      23-7/8" = 29-1/4" (height of the face) − 5" (front of "top") − 3 × 1/8" (gap)
         29-1/4" (height of the face) = 30" (height of the body) − 3/4" (thickness of the bottom)
           30" (height of the body): height of the body
             30" (height of the piece): written here
           3/4" (thickness of the bottom): written here
-        5-3/16" (opening of "top") = 5" (front of "top") + 3/2 of 1/8" (gap)
-          5" (front of "top"): written here
-          1/8" (gap): written here
+        5" (front of "top"): written here
+        1/8" (gap): written here
       \`\`\`
 
       height of the opening:
@@ -34,7 +33,7 @@ describe('numbers and phrases', () => {
   test('the sideboard: "blankets" is 10-5/32" high', async () => {
     const { markdown, words } = await hoverAt(sideboardWith('"blankets" rest', '"blankets" re<|>st'));
     expect(words).toBe('rest');
-    expect(markdown).toContain('10-5/32" = 28-5/8" (height of the stack) − 3/4" (divider under "cards")');
+    expect(markdown).toContain('10-5/32" = 28-5/8" (height of the stack) − 5" (front of "cards") − 5 × 3/32" (gap)');
   });
 
   test('a number is told in both systems, with the nearest sizes it leads to', () =>
