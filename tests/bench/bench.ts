@@ -1,0 +1,113 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { cpus, release, totalmem, type } from 'node:os';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { Calibration } from './calibration.ts';
+import { measureEvaluating } from './evaluating.ts';
+import { measureStart, measureTyping } from './typing.ts';
+
+/** `npm run bench`: prints times and sizes and judges nothing. Run from a bundle; its argument is the repository. */
+
+interface Row {
+  readonly what: string;
+  readonly p50: number;
+  readonly p95?: number;
+  readonly unit: 'ms' | 'µs';
+}
+
+function printTable(rows: readonly Row[], calibrationMs: number): void {
+  const number = (value: number) =>
+    value >= 100 ? value.toFixed(0) : value >= 10 ? value.toFixed(1) : value.toFixed(2);
+  const ratio = (value: number, unit: Row['unit']) => number((unit === 'µs' ? value / 1000 : value) / calibrationMs);
+  const cells = [
+    ['', 'p50', 'p95', '', 'p50 / calibration', 'p95 / calibration'],
+    ...rows.map(({ what, p50, p95, unit }) => [
+      what,
+      number(p50),
+      p95 === undefined ? '' : number(p95),
+      unit,
+      ratio(p50, unit),
+      p95 === undefined ? '' : ratio(p95, unit),
+    ]),
+  ];
+  const widths = cells[0]?.map((_, column) => Math.max(...cells.map((row) => row[column]?.length ?? 0))) ?? [];
+  for (const row of cells) {
+    const words = row.map((cell, column) =>
+      column === 0 || column === 3 ? cell.padEnd(widths[column] ?? 0) : cell.padStart(widths[column] ?? 0),
+    );
+    console.log(words.join('  ').trimEnd());
+  }
+}
+
+function printSizes(repository: string): void {
+  const bundles = [
+    'server.cjs',
+    'server-worker.js',
+    'extension.cjs',
+    'extension-web.cjs',
+    'preview.js',
+    'preview.css',
+    'cli.cjs',
+  ];
+  for (const name of bundles) {
+    const file = join(repository, 'dist', name);
+    if (!existsSync(file)) continue;
+    const bytes = readFileSync(file);
+    const kilobytes = (count: number) => `${(count / 1000).toFixed(0)} KB`;
+    console.log(
+      `${name.padEnd(20)}${kilobytes(bytes.length).padStart(8)}  zipped ${kilobytes(gzipSync(bytes).length).padStart(7)}`,
+    );
+  }
+  const packed = join(repository, 'out/fettle.vsix');
+  if (existsSync(packed))
+    console.log(`${'fettle.vsix'.padEnd(20)}${(statSync(packed).size / 1000).toFixed(0).padStart(5)} KB`);
+}
+
+async function main(repository: string): Promise<void> {
+  const processors = cpus();
+  const memory = (totalmem() / 1e9).toFixed(1);
+  console.log(`Node ${process.version}, ${type()} ${release()} ${process.arch}`);
+  console.log(`${processors.length} × ${processors[0]?.model.trim() ?? 'unknown processor'}, ${memory} GB\n`);
+
+  const calibration = await Calibration.prepare(join(repository, 'tests/bench'));
+  const before = calibration.measure();
+  const start = await measureStart(repository, 7);
+  const evaluating = await measureEvaluating(repository);
+  const short = await measureTyping(repository, 640, 100);
+  const long = await measureTyping(repository, 6400, 60);
+  const after = calibration.measure();
+  const calibrationMs = (before.p50 + after.p50) / 2;
+
+  const rows: Row[] = [
+    { what: `calibration, ${calibration.lines} lines, before`, ...before, unit: 'ms' },
+    { what: 'calibration, after', ...after, unit: 'ms' },
+    { what: 'server start to its answer', ...start, unit: 'ms' },
+  ];
+  for (const { long: text, openMs, squiggle, picture } of [short, long]) {
+    const size = `${text.lines} lines, ${text.pieces} pieces`;
+    rows.push(
+      { what: `open → squiggle, ${size}`, p50: openMs, unit: 'ms' },
+      { what: `key → squiggle, ${size}`, ...squiggle, unit: 'ms' },
+      { what: `key → picture, ${size}`, ...picture, unit: 'ms' },
+    );
+  }
+  const { whole, parts } = evaluating;
+  rows.push(
+    { what: `evaluation of the sideboard, ${parts} parts`, ...whole, unit: 'ms' },
+    { what: 'evaluation per part', p50: (whole.p50 * 1000) / parts, p95: (whole.p95 * 1000) / parts, unit: 'µs' },
+  );
+  printTable(rows, calibrationMs);
+  for (const { long: text, residentMegabytes } of [short, long]) {
+    if (residentMegabytes === undefined) continue;
+    console.log(`server memory at ${text.lines} lines: ${residentMegabytes.toFixed(0)} MB`);
+  }
+  console.log('');
+  printSizes(repository);
+}
+
+const repository = process.argv[2];
+if (repository === undefined) throw new Error('say where the repository is');
+main(repository).catch((error: unknown) => {
+  console.error(error);
+  process.exitCode = 1;
+});
