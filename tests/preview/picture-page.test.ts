@@ -181,6 +181,17 @@ describe('what a new picture leaves alone', () => {
     expect(await open.page.locator('#sheet > svg').getAttribute('width')).toBe(width);
   });
 
+  test('the room the drawing has, whatever comes and goes around it', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    const room = await part('maps').boundingBox();
+    await part('cards').click();
+    expect(await part('maps').boundingBox()).toEqual(room);
+    await show(picture(2, { readable: false, findings: [tooHigh], verdict: '1 finding' }));
+    expect(await open.page.locator('.stale').isVisible()).toBe(true);
+    expect(await part('maps').boundingBox()).toEqual(room);
+  });
+
   test('the sheet that was open', async () => {
     open = await opener.open();
     await show(picture(1));

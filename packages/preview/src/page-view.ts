@@ -113,7 +113,8 @@ function buildPartNote(state: PageState): Node | undefined {
   if (part === undefined) return undefined;
   return build(
     'section',
-    { class: 'part-note', 'aria-label': 'Part' },
+    // Long derivations scroll, so it must be reachable without a pointer.
+    { class: 'part-note', 'aria-label': 'Part', tabindex: 0 },
     build('h2', {}, part.label),
     part.derivation === '' ? undefined : build('p', { class: 'derivation' }, part.derivation),
   );
@@ -159,7 +160,6 @@ export function buildPage(state: PageState): HTMLElement {
       },
       buildSheet(sheet, state),
     ),
-    buildPartNote(state),
-    picture === undefined ? undefined : buildFindings(picture),
+    build('div', { class: 'below' }, picture === undefined ? undefined : buildFindings(picture), buildPartNote(state)),
   );
 }
