@@ -29,7 +29,14 @@ const files = existsSync(join(repository, outFolder)) ? readdirSync(join(reposit
 if (made > 1 || files.length === 0) giveUp(`${example} could not be drawn`);
 
 heading('Where things are');
-for (const file of files) console.log(`  ${outFolder}/${file}`);
+for (const file of files) console.log(`  ${outFolder}/${file}   ${whatItIs(file)}`);
 console.log('\nTo see it live, the picture following every key:   npm run editor');
 console.log('To have it in your own editor:                      npm run package, then install out/fettle.vsix');
 process.exitCode = Math.max(checked, made);
+
+/** @param {string} file */
+function whatItIs(file) {
+  if (file.endsWith('.svg')) return 'a picture: open it in a browser';
+  if (file.endsWith('.csv')) return 'a table: open it in a spreadsheet';
+  return 'every size, exact and as shown, for programs';
+}
