@@ -57,7 +57,7 @@ export interface CellJson {
   /** Stable while the text around it changes; parts name it. */
   readonly id: string;
   readonly name?: string;
-  readonly kind: 'row' | 'stack' | 'open' | 'door' | 'drawer' | 'false-front';
+  readonly kind: 'row' | 'stack' | 'open' | 'door' | 'drawer' | 'lid' | 'false-front';
   readonly opening: RectangleJson;
   /** The whole front, across both leaves of a pair. */
   readonly front?: RectangleJson;

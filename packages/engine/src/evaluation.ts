@@ -1,5 +1,5 @@
 import type { Finding } from '@fettle/findings';
-import type { Cell, Divider, PieceDesign } from './design/design.ts';
+import type { Cell, Divider, FrameDesign, PieceDesign } from './design/design.ts';
 import type { Figure } from './design/figure.ts';
 import type { Part } from './parts/part.ts';
 
@@ -26,6 +26,8 @@ export interface LaidCell {
   readonly front?: Rectangle;
   /** One for a single front, two for a pair, left first. */
   readonly leaves: readonly Rectangle[];
+  /** What of each leaf of a lipped front goes into the opening, without the lip; absent for other fronts. */
+  readonly bodies?: readonly Rectangle[];
   readonly cells: readonly LaidCell[];
   readonly dividers: readonly LaidDivider[];
 }
@@ -40,10 +42,26 @@ export interface CarcaseLayout {
   readonly outside: { readonly x: Span; readonly y: Span; readonly z: Span };
   /** Sides, bottom, stretchers, without top overhang and plinth. */
   readonly body: { readonly x: Span; readonly y: Span; readonly z: Span };
-  /** The space between sides, bottom and what closes the top: where the face is laid out. */
+  /** The space between sides, bottom and what closes the top. */
+  readonly interior: Rectangle;
+  /** Where the face is laid out: the interior, or the space inside the face frame where there is one. */
   readonly face: Rectangle;
+  /** Where inset fronts are flush and overlay fronts lie on: the front of the frame, or of the body. */
+  readonly facePlane: Figure;
+  /** The face frame, where there is one. */
+  readonly frame?: FrameDesign;
+  /** What bounds the face. */
+  readonly edges: FaceEdges;
   /** From the front of the body to the front of the back. */
   readonly inside: { readonly z: Span };
+}
+
+/** The thickness of the wood at each edge of the face, seen from the front; absent where nothing can be lapped. */
+export interface FaceEdges {
+  readonly left?: Figure;
+  readonly right?: Figure;
+  readonly top?: Figure;
+  readonly bottom?: Figure;
 }
 
 export interface Layout {

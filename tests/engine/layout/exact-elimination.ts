@@ -73,7 +73,9 @@ export function sizesByElimination(
   };
 
   const sharesFronts = cells
-    .filter((cell) => cell.measured === undefined && ['share', 'rest', 'graded'].includes(cell.asked.kind))
+    .filter(
+      (cell) => cell.measured === undefined && ['share', 'rest', 'graded', 'graded-by-ratio'].includes(cell.asked.kind),
+    )
     .every((cell) => cell.hasFront);
   cells.forEach((cell, at) => {
     equation(
@@ -114,6 +116,18 @@ export function sizesByElimination(
           zero,
         );
         break;
+      case 'graded-by-ratio': {
+        let factor: Fraction = one;
+        for (let step = 0; step < asked.step; step++) factor = times(factor, readFraction(asked.ratio.toString()));
+        equation(
+          [
+            [shared, one],
+            [shareAt, negative(factor)],
+          ],
+          zero,
+        );
+        break;
+      }
       case 'graded':
         equation(
           [

@@ -4,9 +4,9 @@ import type { DrawerDesign, FaceDesign, FrontCell, GroupCell, PieceDesign } from
 import type { SlideEntry } from '../design/shop.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
+import { reachBehind } from '../layout/front-thickness.ts';
 import type { Length } from '../length/length.ts';
 import { type DrawerBox, drawerBox } from '../parts/drawer-box.ts';
-import { frontThickness } from '../parts/front-thickness.ts';
 import { boxFindings } from './drawer-boxes.ts';
 import { givenAt } from './written-sizes.ts';
 
@@ -51,7 +51,13 @@ function collect(
   const { x, y } = laid.opening;
   if (drawer === undefined || !x.size.length.isPositive() || !y.size.length.isPositive()) return;
   const words = group === undefined ? `the ${cellWord(cell)}` : plainCellLabel(cell, group);
-  drawers.push({ cell, drawer, laid, box: drawerBox(drawer, frontThickness(cell, face), layout, laid.opening), words });
+  drawers.push({
+    cell,
+    drawer,
+    laid,
+    box: drawerBox(drawer, reachBehind(cell, face, layout), layout, laid.opening),
+    words,
+  });
 }
 
 /** One finding for all drawers that run on the same choice of slides and have the same depth to run in. */

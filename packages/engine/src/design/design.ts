@@ -48,6 +48,7 @@ export interface CarcaseDesign {
   readonly bottom?: PanelDesign & { readonly placement: 'between' | 'under' };
   readonly stretchers?: StretcherDesign;
   readonly back?: BackDesign;
+  readonly frame?: FrameDesign;
 }
 
 export interface PanelDesign extends Material {
@@ -83,8 +84,17 @@ export interface BackDesign extends PanelDesign {
   readonly inset: Figure;
 }
 
+/** A face frame on the front edges of the case: two stiles as high as the body, and rails between them. */
+export interface FrameDesign extends PanelDesign {
+  /** Width of each stile. */
+  readonly stiles: Figure;
+  readonly topRail: Figure;
+  readonly bottomRail: Figure;
+}
+
 export interface FaceDesign {
   readonly origin: Origin;
+  /** Of every front that does not say its own. */
   readonly fit: FrontFit;
   readonly root: Cell;
   /** Stock of all fronts unless one says otherwise. */
@@ -92,9 +102,31 @@ export interface FaceDesign {
   readonly drawers?: DrawerDesign;
 }
 
-/** How fronts sit. `gap` is the gap around an inset front and between neighbouring fronts. */
-export interface FrontFit {
+/** How a front sits in or on the case. layout/front-edges.ts tells what follows from it at each edge of the front. */
+export type FrontFit = InsetFit | OverlayFit | LippedFit;
+
+/** Inside its opening, flush with the front of the case or of its frame. */
+export interface InsetFit {
   readonly kind: 'inset';
+  /** Around the front, and between neighbours. */
+  readonly gap: Figure;
+}
+
+/** On the front edges of the case or of its frame, its whole thickness before them. */
+export type OverlayFit = {
+  readonly kind: 'overlay';
+  /** What a front that laps an edge fully leaves to be seen of it. */
+  readonly reveal: Figure;
+  /** Between neighbours. */
+  readonly gap: Figure;
+} & ({ readonly how: 'full' | 'half' } | { readonly how: 'by'; readonly by: Figure });
+
+/** Its body inside the opening, a lip around it on the edges of the case. */
+export interface LippedFit {
+  readonly kind: 'lipped';
+  /** How far the lip reaches beyond the opening at each side. */
+  readonly lip: Figure;
+  /** Between its body and the opening, and between the two leaves of a pair. */
   readonly gap: Figure;
 }
 
@@ -113,6 +145,8 @@ interface CellCommon {
   readonly atMost?: Figure;
   /** The real opening along the parent's direction; it replaces whatever was asked. */
   readonly measured?: Figure;
+  /** The real front along the parent's direction, where no opening is measured; it replaces whatever was asked. */
+  readonly measuredFront?: Figure;
 }
 
 /** What was asked for along the parent's direction. `basis` says which face of it the number means. */
@@ -122,6 +156,8 @@ export type SizeAsked =
   | { readonly kind: 'rest' }
   /** `step` counts from the first of the graded fronts, which is 0. */
   | { readonly kind: 'graded'; readonly by: Figure; readonly step: number }
+  /** Each of the graded fronts is `ratio` times the one before it. */
+  | { readonly kind: 'graded-by-ratio'; readonly ratio: Rational; readonly step: number }
   | { readonly kind: 'same'; readonly basis: 'front' | 'opening'; readonly as: string; readonly origin: Origin };
 
 export interface GroupCell extends CellCommon {
@@ -139,11 +175,14 @@ export interface OpenCell extends CellCommon {
 
 export interface FrontCell extends CellCommon {
   readonly kind: 'front';
-  readonly what: 'drawer' | 'door' | 'false-front';
+  /** A `lid` lifts: it is hinged along its upper edge. */
+  readonly what: 'drawer' | 'door' | 'lid' | 'false-front';
   /** A pair of doors has two. */
   readonly leaves: 1 | 2;
   readonly hinges?: string;
   readonly shelves?: ShelfDesign;
+  /** Overrides the face's fit. */
+  readonly fit?: FrontFit;
   /** Overrides the face's fronts. */
   readonly front?: PanelDesign;
   /** Overrides the face's drawers; only on a drawer. */
@@ -156,7 +195,7 @@ export interface Divider {
   /** `none`: the two spaces meet with nothing between them (thickness zero). */
   readonly form: 'partition' | 'web-frame' | 'panel' | 'none';
   readonly material: Material;
-  /** `shown`: seen between two fronts. `behind`: covered, one gap wide between the fronts before it. */
+  /** `shown`: seen between two fronts. `behind`: covered, but for one gap between the fronts before it. */
   readonly mode: 'shown' | 'behind';
   /** Where a covered divider sits on its gap: its middle, or one of its faces. */
   readonly anchor: 'centre' | 'start' | 'end';

@@ -1,6 +1,6 @@
 import { Length } from '../length/length.ts';
 import type { AxisCell, Blame } from './axis.ts';
-import { type AxisPlan, deltaOf, type Face, faceMeant, faceOf } from './axis-plan.ts';
+import { type AxisPlan, deltaOf, type Face, faceMeant, faceOf, measuredOf } from './axis-plan.ts';
 
 /**
  * Which written sizes could give when a row or stack does not come out, and how far. Judges sizes only; what is said
@@ -31,7 +31,7 @@ export function blameFor(axis: AxisPlan, sum: Sum): readonly Blame[] {
     if (plan.kind === 'set') {
       const by = plan.solved.by;
       if (by === 'fixed') return [blameOne(cell, 'fixed', face, faceOf(plan.solved, face), sum, times)];
-      const basis = by === 'measured' ? 'opening' : face;
+      const basis = by === 'measured' ? (measuredOf(cell)?.face ?? 'opening') : face;
       const figure = faceOf(plan.solved, basis);
       return [
         {

@@ -98,6 +98,13 @@ export function faceMeant(cell: AxisCell): Face {
   return cell.asked.kind === 'fixed' || cell.asked.kind === 'same' ? cell.asked.basis : 'front';
 }
 
+/** What was found with a ruler; a cell without a front that has one measured has its opening measured. */
+export function measuredOf(cell: AxisCell): { readonly figure: Figure; readonly face: Face } | undefined {
+  if (cell.measured !== undefined) return { figure: cell.measured, face: 'opening' };
+  if (cell.measuredFront === undefined) return undefined;
+  return { figure: cell.measuredFront, face: cell.hasFront ? 'front' : 'opening' };
+}
+
 /** What is added to the opening to make the front; zero where there is no front. */
 export function deltaOf(cell: AxisCell): Length {
   return derive('', deltasOf(cell)).length;
@@ -154,11 +161,11 @@ export function faceOf(solved: SolvedCell, face: Face): Figure {
 }
 
 function isSharing(cell: AxisCell): boolean {
-  return cell.measured === undefined && cell.asked.kind !== 'fixed' && cell.asked.kind !== 'same';
+  return measuredOf(cell) === undefined && cell.asked.kind !== 'fixed' && cell.asked.kind !== 'same';
 }
 
 function isSame(cell: AxisCell): boolean {
-  return cell.measured === undefined && cell.asked.kind === 'same';
+  return measuredOf(cell) === undefined && cell.asked.kind === 'same';
 }
 
 function sameByName(cell: AxisCell | undefined, cells: readonly AxisCell[]): SameTarget {
@@ -169,8 +176,9 @@ function sameByName(cell: AxisCell | undefined, cells: readonly AxisCell[]): Sam
 
 /** For a cell that follows no other cell of this axis; `target` is where its `same as` leads, if it has one. */
 function planAlone(cell: AxisCell, target: SameTarget | undefined, shareOf: Face): CellPlan {
-  if (cell.measured !== undefined) {
-    return { kind: 'set', cell, root: cell, solved: solvedFrom(cell, 'opening', cell.measured, 'measured') };
+  const found = measuredOf(cell);
+  if (found !== undefined) {
+    return { kind: 'set', cell, root: cell, solved: solvedFrom(cell, found.face, found.figure, 'measured') };
   }
   const face = faceMeant(cell);
   const asked = cell.asked;
@@ -190,6 +198,8 @@ function planAlone(cell: AxisCell, target: SameTarget | undefined, shareOf: Face
       return planFree(cell, asked.weight, [], shareOf);
     case 'rest':
       return planFree(cell, Rational.one, [], shareOf);
+    case 'graded-by-ratio':
+      return planFree(cell, asked.ratio.power(asked.step), [], shareOf);
     case 'graded':
       return planFree(cell, Rational.one, gradeOf(asked.by, asked.step), shareOf);
     default: {

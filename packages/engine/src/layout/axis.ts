@@ -19,6 +19,8 @@ export interface AxisCell {
   readonly atMost?: Figure;
   /** The real opening; it replaces whatever was asked. */
   readonly measured?: Figure;
+  /** The real front, where no opening is measured; it replaces whatever was asked. */
+  readonly measuredFront?: Figure;
   readonly hasFront: boolean;
   /**
    * What makes the front longer (+) or shorter (-) than its opening at its start (left, top) and at its end: a gap is

@@ -1,15 +1,18 @@
-import { derive, less, plus } from '../design/derive.ts';
-import type { BackDesign, CarcaseDesign, PieceDesign } from '../design/design.ts';
+import { beside, derive, less, plus } from '../design/derive.ts';
+import type { BackDesign, CarcaseDesign, FaceDesign, FrameDesign, PieceDesign, TopDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
-import type { CarcaseLayout, Span } from '../evaluation.ts';
+import type { CarcaseLayout, FaceEdges, Rectangle, Span } from '../evaluation.ts';
+import { frontsStandBefore } from './front-thickness.ts';
 import { spanFrom, spanUpTo, zeroAt } from './spans.ts';
 
 /**
- * From the overall size and the carcase to the body, the face and the inside. Knows nothing of fronts or of parts.
+ * From the overall size and the carcase to the body, the face and the inside. Of fronts it knows only how far they stand
+ * before the case, for the depth of the piece is that of the whole. Knows nothing of parts.
  *
  * A carcase part that is not written takes nothing: without sides the face is as wide as the body. The plinth stands
  * under the body, flush with its ends and its back. An applied back counts as part of the piece's depth: the body ends
- * in front of it.
+ * in front of it. A face frame and fronts that stand before it take their thickness from the depth of the body, as far
+ * as an overhanging top does not take it already.
  */
 
 /** Undefined while width, height or depth of the piece is missing. Sizes may come out negative: the checks say so. */
@@ -22,11 +25,21 @@ export function layOutCarcase(design: PieceDesign): CarcaseLayout | undefined {
     y: spanFrom(zeroAt('the floor'), height),
     z: spanFrom(zeroAt('the foremost point of the piece'), depth),
   };
-  const body = { x: bodyAcross(carcase, width), y: bodyUpright(carcase, height), z: bodyDeep(carcase, depth) };
+  const frame = carcase.frame;
+  const before = beforeBody(carcase, design.face);
+  const body = { x: bodyAcross(carcase, width), y: bodyUpright(carcase, height), z: bodyDeep(carcase, depth, before) };
+  const interior = {
+    x: interiorAcross(carcase, body.x, frame === undefined ? 'width of the face' : 'width inside the case'),
+    y: interiorUpright(carcase, body.y, frame === undefined ? 'height of the face' : 'height inside the case'),
+  };
   return {
     outside,
     body,
-    face: { x: faceAcross(carcase, body.x), y: faceUpright(carcase, body.y) },
+    interior,
+    face: frame === undefined ? interior : insideFrame(frame, body),
+    facePlane: facePlaneOf(frame, body.z),
+    ...(frame === undefined ? {} : { frame }),
+    edges: frame === undefined ? edgesOfCase(carcase) : edgesOfFrame(frame),
     inside: { z: insideDeep(carcase.back, body.z) },
   };
 }
@@ -55,22 +68,96 @@ function bodyUpright(carcase: CarcaseDesign, height: Figure): Span {
   return spanFrom(start, derive('height of the body', operands));
 }
 
-function bodyDeep(carcase: CarcaseDesign, depth: Figure): Span {
-  const top = carcase.top?.placement === 'over' ? carcase.top : undefined;
-  const operands: Operand[] = [plus('depth of the piece', depth)];
-  if (top !== undefined) {
-    operands.push(less('overhang of the top in front', top.overhangFront));
-    operands.push(less('overhang of the top behind', top.overhangBack));
-  }
-  if (carcase.back?.fixing === 'applied') operands.push(less('thickness of the back', carcase.back.thickness));
-  const start = derive(
-    'the front of the body',
-    top === undefined ? [] : [plus('overhang of the top in front', top.overhangFront)],
-  );
-  return spanFrom(start, derive('depth of the body', operands));
+/**
+ * What lies before the body: the overhang of the top, or the frame and the fronts on it, whichever reaches farther. The
+ * other is named beside.
+ */
+function beforeBody(carcase: CarcaseDesign, face: FaceDesign | undefined): readonly Operand[] {
+  const top = topOver(carcase);
+  const overhang = top === undefined ? [] : [plus('overhang of the top in front', top.overhangFront)];
+  const fronts = face === undefined ? undefined : frontsStandBefore(face);
+  const proud = [
+    ...(carcase.frame === undefined ? [] : [plus('thickness of the frame', carcase.frame.thickness)]),
+    ...(fronts === undefined ? [] : [plus('the fronts stand before it', fronts)]),
+  ];
+  if (proud.length === 0) return overhang;
+  const [asOverhang, asProud] = [derive('the top', overhang), derive('the frame and the fronts', proud)];
+  return asOverhang.length.compare(asProud.length) >= 0
+    ? [...overhang, beside('what stands before the body', asProud)]
+    : [...proud, ...(top === undefined ? [] : [beside('overhang of the top in front', top.overhangFront)])];
 }
 
-function faceAcross(carcase: CarcaseDesign, body: Span): Span {
+/** The top, where it lies over the sides. */
+export function topOver(carcase: CarcaseDesign): TopDesign | undefined {
+  return carcase.top?.placement === 'over' ? carcase.top : undefined;
+}
+
+function bodyDeep(carcase: CarcaseDesign, depth: Figure, before: readonly Operand[]): Span {
+  const top = topOver(carcase);
+  const operands: Operand[] = [plus('depth of the piece', depth), ...before.map(takenAway)];
+  if (top !== undefined) operands.push(less('overhang of the top behind', top.overhangBack));
+  if (carcase.back?.fixing === 'applied') operands.push(less('thickness of the back', carcase.back.thickness));
+  return spanFrom(derive('the front of the body', before), derive('depth of the body', operands));
+}
+
+function takenAway(operand: Operand): Operand {
+  return operand.sign === '+' ? { ...operand, sign: '-' } : operand;
+}
+
+function facePlaneOf(frame: FrameDesign | undefined, body: Span): Figure {
+  if (frame === undefined) return body.start;
+  return derive('the front of the frame', [
+    plus('the front of the body', body.start),
+    less('thickness of the frame', frame.thickness),
+  ]);
+}
+
+function insideFrame(frame: FrameDesign, body: Rectangle): Rectangle {
+  return {
+    x: spanFrom(
+      derive('the inner edge of the left stile', [
+        plus('where the body begins', body.x.start),
+        plus('width of the left stile', frame.stiles),
+      ]),
+      derive('width of the face', [
+        plus('width of the body', body.x.size),
+        less('width of the stiles', frame.stiles, 2),
+      ]),
+    ),
+    y: spanFrom(
+      derive('the upper edge of the bottom rail', [
+        plus('the foot of the body', body.y.start),
+        plus('width of the bottom rail', frame.bottomRail),
+      ]),
+      derive('height of the face', [
+        plus('height of the body', body.y.size),
+        less('width of the top rail', frame.topRail),
+        less('width of the bottom rail', frame.bottomRail),
+      ]),
+    ),
+  };
+}
+
+function edgesOfFrame(frame: FrameDesign): FaceEdges {
+  return { left: frame.stiles, right: frame.stiles, top: frame.topRail, bottom: frame.bottomRail };
+}
+
+/** A top that lies over the sides is no edge to lap: it stands out before the fronts, or is flush with them. */
+function edgesOfCase(carcase: CarcaseDesign): FaceEdges {
+  const { sides, bottom, stretchers, top } = carcase;
+  const roof = [
+    ...(stretchers === undefined ? [] : [plus('thickness of the stretchers', stretchers.thickness)]),
+    ...(top?.placement === 'between' ? [plus('thickness of the top', top.thickness)] : []),
+  ];
+  const [onlyRoof] = roof;
+  return {
+    ...(sides === undefined ? {} : { left: sides.thickness, right: sides.thickness }),
+    ...(bottom === undefined ? {} : { bottom: bottom.thickness }),
+    ...(onlyRoof === undefined ? {} : { top: roof.length === 1 ? onlyRoof.figure : derive('edge above', roof) }),
+  };
+}
+
+function interiorAcross(carcase: CarcaseDesign, body: Span, rule: string): Span {
   const sides = carcase.sides;
   const start = derive('the inner face of the left side', [
     plus('where the body begins', body.start),
@@ -78,14 +165,14 @@ function faceAcross(carcase: CarcaseDesign, body: Span): Span {
   ]);
   return spanFrom(
     start,
-    derive('width of the face', [
+    derive(rule, [
       plus('width of the body', body.size),
       ...(sides === undefined ? [] : [less('thickness of the sides', sides.thickness, 2)]),
     ]),
   );
 }
 
-function faceUpright(carcase: CarcaseDesign, body: Span): Span {
+function interiorUpright(carcase: CarcaseDesign, body: Span, rule: string): Span {
   const start: Operand[] = [plus('the foot of the body', body.start)];
   const operands: Operand[] = [plus('height of the body', body.size)];
   if (carcase.bottom !== undefined) {
@@ -96,7 +183,7 @@ function faceUpright(carcase: CarcaseDesign, body: Span): Span {
     operands.push(less('thickness of the stretchers', carcase.stretchers.thickness));
   }
   if (carcase.top?.placement === 'between') operands.push(less('thickness of the top', carcase.top.thickness));
-  return spanFrom(derive('the upper face of the bottom', start), derive('height of the face', operands));
+  return spanFrom(derive('the upper face of the bottom', start), derive(rule, operands));
 }
 
 function insideDeep(back: BackDesign | undefined, body: Span): Span {

@@ -1,10 +1,12 @@
+import { derive } from '../design/derive.ts';
 import type { Cell, FaceDesign, GroupCell, SizeAsked } from '../design/design.ts';
-import type { Figure } from '../design/figure.ts';
+import type { Figure, Operand } from '../design/figure.ts';
 import type { AxisBoundary, AxisCell, AxisRequest } from './axis.ts';
 import { cellLabel, dividerLabel } from './cell-names.ts';
-import { edgesAtDivider, type FrontEdges } from './front-edges.ts';
+import { type CellEdges, edgesAtDivider, lapAt } from './front-edges.ts';
 import { rigidTotal } from './solve-axis.ts';
 import { zeroAt } from './spans.ts';
+import { fitOf, frontsAlong, type Side } from './touching-fronts.ts';
 
 /** One row or stack turned into a question for the axis solver. Knows nothing of where it lies. */
 
@@ -15,11 +17,11 @@ export function directionOf(group: GroupCell): Direction {
 }
 
 /** The edges of each cell of `group`, whose own edges are `outer`. In the order of the cells. */
-export function edgesOfCells(group: GroupCell, outer: FrontEdges, face: FaceDesign): readonly FrontEdges[] {
+export function edgesOfCells(group: GroupCell, outer: CellEdges, face: FaceDesign): readonly CellEdges[] {
   const last = group.cells.length - 1;
   return group.cells.map((_, at) => {
-    const before = at === 0 ? undefined : edgesAtDivider(group, at - 1, face.fit).after;
-    const after = at === last ? undefined : edgesAtDivider(group, at, face.fit).before;
+    const before = at === 0 ? undefined : edgesAtDivider(group, at - 1, face).after;
+    const after = at === last ? undefined : edgesAtDivider(group, at, face).before;
     return group.kind === 'row'
       ? { ...outer, left: before ?? outer.left, right: after ?? outer.right }
       : { ...outer, top: before ?? outer.top, bottom: after ?? outer.bottom };
@@ -29,12 +31,13 @@ export function edgesOfCells(group: GroupCell, outer: FrontEdges, face: FaceDesi
 /** What the cells of `group` ask for and what stands between them, without the space there is. */
 export function cellsAndBoundaries(
   group: GroupCell,
-  edges: readonly FrontEdges[],
+  edges: readonly CellEdges[],
   face: FaceDesign,
 ): Pick<AxisRequest, 'totalLabel' | 'cells' | 'boundaries'> {
   const direction = directionOf(group);
   const cells = group.cells.map((cell, at): AxisCell => {
     const edge = edges[at];
+    const deltas = edge === undefined ? undefined : deltasOf(cell, group.kind, edge, face);
     return {
       id: cell.id,
       ...(cell.name === undefined ? {} : { name: cell.name }),
@@ -43,9 +46,10 @@ export function cellsAndBoundaries(
       ...(cell.atLeast === undefined ? {} : { atLeast: cell.atLeast }),
       ...(cell.atMost === undefined ? {} : { atMost: cell.atMost }),
       ...(cell.measured === undefined ? {} : { measured: cell.measured }),
-      hasFront: isAllFronts(cell),
-      deltaStart: (group.kind === 'row' ? edge?.left : edge?.top) ?? [],
-      deltaEnd: (group.kind === 'row' ? edge?.right : edge?.bottom) ?? [],
+      ...(cell.measuredFront === undefined ? {} : { measuredFront: cell.measuredFront }),
+      hasFront: deltas !== undefined,
+      deltaStart: deltas?.start ?? [],
+      deltaEnd: deltas?.end ?? [],
     };
   });
   const boundaries = group.cells.slice(0, -1).map((_, at) => boundaryAt(group, at));
@@ -61,7 +65,7 @@ function boundaryAt(group: GroupCell, at: number): AxisBoundary {
 }
 
 /** A group that asks for nothing of its own takes what its cells add up to, if all of them are written or measured. */
-function askedOf(cell: Cell, direction: Direction, edge: FrontEdges | undefined, face: FaceDesign): SizeAsked {
+function askedOf(cell: Cell, direction: Direction, edge: CellEdges | undefined, face: FaceDesign): SizeAsked {
   if (cell.along.kind !== 'rest' || edge === undefined) return cell.along;
   const total = rigidSize(cell, direction, edge, face);
   return total === undefined ? cell.along : { kind: 'fixed', basis: 'opening', figure: total };
@@ -71,7 +75,7 @@ function askedOf(cell: Cell, direction: Direction, edge: FrontEdges | undefined,
  * The one pass up: what a group's own cells make it, in `direction`; undefined where something in it can give, or
  * copies a size from elsewhere.
  */
-function rigidSize(cell: Cell, direction: Direction, edge: FrontEdges, face: FaceDesign): Figure | undefined {
+function rigidSize(cell: Cell, direction: Direction, edge: CellEdges, face: FaceDesign): Figure | undefined {
   if (cell.kind !== 'row' && cell.kind !== 'stack') return undefined;
   const edges = edgesOfCells(cell, edge, face);
   if (directionOf(cell) === direction) return rigidTotal(cellsAndBoundaries(cell, edges, face));
@@ -85,7 +89,31 @@ function rigidSize(cell: Cell, direction: Direction, edge: FrontEdges, face: Fac
   return undefined;
 }
 
-/** A group whose every space has a front reads from outside like one front. */
+/**
+ * What a cell's front has beyond its opening along its row or stack; undefined where there is no front. A row or stack
+ * whose every space has a front reads from outside like one front, if all of them do the same at its edges.
+ */
+function deltasOf(
+  cell: Cell,
+  along: 'row' | 'stack',
+  edges: CellEdges,
+  face: FaceDesign,
+): { readonly start: readonly Operand[]; readonly end: readonly Operand[] } | undefined {
+  if (!isAllFronts(cell)) return undefined;
+  const [startSide, endSide]: readonly [Side, Side] = along === 'row' ? ['left', 'right'] : ['top', 'bottom'];
+  const start = commonLap(cell, startSide, edges, face);
+  const end = commonLap(cell, endSide, edges, face);
+  return start === undefined || end === undefined ? undefined : { start, end };
+}
+
+function commonLap(cell: Cell, side: Side, edges: CellEdges, face: FaceDesign): readonly Operand[] | undefined {
+  const laps = frontsAlong(cell, side).map((front) => lapAt(edges[side], fitOf(front, face)));
+  const [first] = laps;
+  if (first === undefined) return undefined;
+  const length = derive('', first).length;
+  return laps.every((lap) => derive('', lap).length.equals(length)) ? first : undefined;
+}
+
 function isAllFronts(cell: Cell): boolean {
   if (cell.kind === 'open') return false;
   if (cell.kind === 'front') return true;

@@ -1,15 +1,16 @@
 import { derive, less, plus } from '../design/derive.ts';
-import type { Cell, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
+import type { Cell, FaceDesign, FrontCell, FrontFit, GroupCell, LippedFit } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { Rational } from '../length/rational.ts';
 import type { AxisResult, SolvedCell } from './axis.ts';
-import { edgesAgainstCase, type FrontEdges, turned } from './front-edges.ts';
+import { type CellEdges, edgesAgainstCase, lapAt, turned } from './front-edges.ts';
 import { edgesOfCells } from './group-axis.ts';
 import { placeAlong } from './place-along.ts';
 import type { SameCircle } from './resolve-same.ts';
 import { type SolvedAxis, solveFace } from './solve-face.ts';
 import { spanFrom, spanUpTo } from './spans.ts';
+import { fitOf } from './touching-fronts.ts';
 
 /**
  * Divides the face into openings and fronts: sizes go up once (a group whose cells are all written takes their sum) and
@@ -32,7 +33,7 @@ export interface FaceLayout {
 export function layOutFace(face: FaceDesign, carcase: CarcaseLayout): FaceLayout {
   const solution = solveFace(face, carcase);
   const context: Context = { face, axes: new Map(solution.axes.map((axis) => [axis.group, axis])) };
-  const laid = layOutCell(context, face.root, carcase.face, edgesAgainstCase(face.fit), {});
+  const laid = layOutCell(context, face.root, carcase.face, edgesAgainstCase(carcase.edges), {});
   return { face: laid, ...solution };
 }
 
@@ -47,7 +48,7 @@ interface FrontAlong {
   readonly height?: Figure;
 }
 
-function layOutCell(context: Context, cell: Cell, opening: Rectangle, edges: FrontEdges, front: FrontAlong): LaidCell {
+function layOutCell(context: Context, cell: Cell, opening: Rectangle, edges: CellEdges, front: FrontAlong): LaidCell {
   switch (cell.kind) {
     case 'row':
     case 'stack':
@@ -63,7 +64,7 @@ function layOutCell(context: Context, cell: Cell, opening: Rectangle, edges: Fro
   }
 }
 
-function layOutGroup(context: Context, group: GroupCell, opening: Rectangle, outer: FrontEdges): LaidCell {
+function layOutGroup(context: Context, group: GroupCell, opening: Rectangle, outer: CellEdges): LaidCell {
   const axis = context.axes.get(group);
   if (axis === undefined) return { cell: group, opening, leaves: [], cells: [], dividers: [] };
   const { direction, request, result } = axis;
@@ -105,37 +106,66 @@ function layOutFront(
   face: FaceDesign,
   cell: FrontCell,
   opening: Rectangle,
-  edges: FrontEdges,
+  edges: CellEdges,
   along: FrontAlong,
 ): LaidCell {
+  const fit = fitOf(cell, face);
+  const laps = {
+    left: lapAt(edges.left, fit),
+    right: lapAt(edges.right, fit),
+    top: lapAt(edges.top, fit),
+    bottom: lapAt(edges.bottom, fit),
+  };
   const width =
     along.width ??
-    derive('width of the front', [plus('width of the opening', opening.x.size), ...edges.left, ...edges.right]);
+    derive('width of the front', [plus('width of the opening', opening.x.size), ...laps.left, ...laps.right]);
   const height =
     along.height ??
-    derive('height of the front', [plus('height of the opening', opening.y.size), ...edges.top, ...edges.bottom]);
+    derive('height of the front', [plus('height of the opening', opening.y.size), ...laps.top, ...laps.bottom]);
   const left = derive('where the front begins', [
     plus('where the opening begins', opening.x.start),
-    ...turned(edges.left),
+    ...turned(laps.left),
   ]);
   const foot = derive('the lower edge of the front', [
     plus('where the opening begins', opening.y.start),
-    ...turned(edges.bottom),
+    ...turned(laps.bottom),
   ]);
   const front = { x: spanFrom(left, width), y: spanFrom(foot, height) };
-  return { cell, opening, front, leaves: leavesOf(face, cell, front), cells: [], dividers: [] };
+  const leaves = leavesOf(cell, fit, front);
+  const bodies = fit.kind === 'lipped' ? { bodies: bodiesOf(fit, opening, leaves) } : {};
+  return { cell, opening, front, leaves, ...bodies, cells: [], dividers: [] };
 }
 
 /** A pair meets with one gap between its leaves, which are equally wide. */
-function leavesOf(face: FaceDesign, cell: FrontCell, front: Rectangle): readonly Rectangle[] {
+function leavesOf(cell: FrontCell, fit: FrontFit, front: Rectangle): readonly Rectangle[] {
   if (cell.leaves === 1) return [front];
   const both = derive('both leaves together', [
     plus('width of the pair', front.x.size),
-    less('gap between the leaves', face.fit.gap),
+    less('gap between the leaves', fit.gap),
   ]);
   const leaf = derive('width of one leaf of the pair', [plus('both leaves together', both, Rational.of(1, 2))]);
   return [
     { ...front, x: spanFrom(front.x.start, leaf) },
     { ...front, x: spanUpTo(front.x.end, leaf) },
   ];
+}
+
+/** What of a lipped front goes into the opening: a gap away from it all round, and as far as the leaves meet. */
+function bodiesOf(fit: LippedFit, opening: Rectangle, leaves: readonly Rectangle[]): readonly Rectangle[] {
+  const clear = (span: Span): Span =>
+    spanFrom(
+      derive('a gap inside the opening', [plus('where the opening begins', span.start), plus('gap', fit.gap)]),
+      derive('the opening less a gap at each side', [plus('size of the opening', span.size), less('gap', fit.gap, 2)]),
+    );
+  const whole = { x: clear(opening.x), y: clear(opening.y) };
+  const [left, right] = leaves;
+  if (left === undefined || right === undefined) return [whole];
+  const leaf = (start: Figure, end: Figure): Rectangle => ({
+    ...whole,
+    x: spanFrom(
+      start,
+      derive('width of the body of a leaf', [plus('where it ends', end), less('where it begins', start)]),
+    ),
+  });
+  return [leaf(whole.x.start, left.x.end), leaf(right.x.start, whole.x.end)];
 }

@@ -1,6 +1,6 @@
 import type { Figure } from '../design/figure.ts';
 import type { AxisCell, AxisRequest, AxisResult, SameTarget, SolvedCell } from './axis.ts';
-import { copiedFigure, faceMeant, solvedFrom } from './axis-plan.ts';
+import { copiedFigure, faceMeant, measuredOf, solvedFrom } from './axis-plan.ts';
 import { solveAxis } from './solve-axis.ts';
 
 /**
@@ -95,8 +95,9 @@ class SameLinks {
     }
     let settled = current === undefined ? undefined : this.settledCells.get(current.id);
     for (const link of chain.reverse()) {
-      if (link.measured !== undefined) {
-        settled = solvedFrom(link, 'opening', link.measured, 'measured');
+      const found = measuredOf(link);
+      if (found !== undefined) {
+        settled = solvedFrom(link, found.face, found.figure, 'measured');
       } else if (link.asked.kind === 'fixed') {
         settled = solvedFrom(link, faceMeant(link), link.asked.figure, 'fixed');
       } else {
@@ -136,7 +137,7 @@ class SameLinks {
   }
 
   private next(cell: AxisCell): AxisCell | undefined {
-    return cell.measured === undefined && cell.asked.kind === 'same' ? this.named.get(cell.asked.as) : undefined;
+    return measuredOf(cell) === undefined && cell.asked.kind === 'same' ? this.named.get(cell.asked.as) : undefined;
   }
 
   /**

@@ -15,6 +15,7 @@ import {
   faceOf,
   gathered,
   gradeOf,
+  measuredOf,
   negatedOperand,
   planAxis,
   type SetPlan,
@@ -112,11 +113,15 @@ function spaceTerms(solved: readonly SolvedCell[], cells: readonly AxisCell[]): 
   const asked = new Map(cells.map((cell) => [cell.id, cell]));
   return solved.flatMap((one) => {
     const cell = asked.get(one.id);
-    if (cell === undefined || one.front === undefined || one.by === 'measured' || faceMeant(cell) === 'opening') {
+    if (cell === undefined || one.front === undefined || faceCounted(cell) === 'opening') {
       return [plus(`opening of ${one.label}`, one.opening)];
     }
     return [plus(`front of ${one.label}`, one.front), ...deltasOf(cell).map(negatedOperand)];
   });
+}
+
+function faceCounted(cell: AxisCell): Face {
+  return measuredOf(cell)?.face ?? faceMeant(cell);
 }
 
 /** The cells that a limit decides, and their copies; `limitOf` says which limit, if any, holds a plan. */
@@ -205,6 +210,10 @@ function sharedFigure(cell: AxisCell, share: Figure): Figure {
   if (asked.kind === 'graded') {
     const steps = gradeOf(asked.by, asked.step);
     return steps.length === 0 ? share : derive('graded', [plus('first of the grading', share), ...steps]);
+  }
+  if (asked.kind === 'graded-by-ratio') {
+    if (asked.step === 0) return share;
+    return derive('graded', [plus('first of the grading', share, asked.ratio.power(asked.step))]);
   }
   if (asked.kind !== 'share' || asked.weight.equals(Rational.one)) return share;
   return derive(`${asked.weight} shares`, [plus('one share', share, asked.weight)]);

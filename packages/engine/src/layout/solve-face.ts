@@ -1,7 +1,7 @@
 import type { Cell, FaceDesign, GroupCell } from '../design/design.ts';
 import type { CarcaseLayout } from '../evaluation.ts';
 import type { AxisCell, AxisRequest, AxisResult, SameTarget, SolvedCell } from './axis.ts';
-import { edgesAgainstCase, type FrontEdges } from './front-edges.ts';
+import { type CellEdges, edgesAgainstCase } from './front-edges.ts';
 import { cellsAndBoundaries, type Direction, directionOf, edgesOfCells } from './group-axis.ts';
 import { type AxisToSolve, type SameCircle, solveAxes } from './resolve-same.ts';
 
@@ -23,7 +23,7 @@ export function solveFace(
   const asked: AskedAxis[] = [];
   const across: Giver = { kind: 'given', figure: carcase.face.x.size };
   const upright: Giver = { kind: 'given', figure: carcase.face.y.size };
-  collect(face, face.root, edgesAgainstCase(face.fit), { width: across, height: upright }, asked);
+  collect(face, face.root, edgesAgainstCase(carcase.edges), { width: across, height: upright }, asked);
   const { results, circles } = solveAxes(asked.map(({ axis }) => axis));
 
   const solved = new Map<string, SolvedCell>();
@@ -56,7 +56,7 @@ interface AskedAxis {
 function collect(
   face: FaceDesign,
   cell: Cell,
-  outer: FrontEdges,
+  outer: CellEdges,
   space: Readonly<Record<Direction, Giver>>,
   asked: AskedAxis[],
 ): void {

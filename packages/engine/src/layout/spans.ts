@@ -1,6 +1,6 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
-import type { Span } from '../evaluation.ts';
+import type { CarcaseLayout, Span } from '../evaluation.ts';
 
 /** Stretches along an axis, each with its two ends and its size as figures that agree exactly. */
 
@@ -11,6 +11,20 @@ export function zeroAt(place: string): Figure {
 
 export function spanFrom(start: Figure, size: Figure): Span {
   return { start, size, end: derive('where it ends', [plus('where it starts', start), plus('its size', size)]) };
+}
+
+/** The same stretch, up to the inside of the case where it ends at the edge of the face: behind a face frame. */
+export function toInterior(span: Span, axis: 'x' | 'y', layout: Pick<CarcaseLayout, 'face' | 'interior'>): Span {
+  const [face, interior] = [layout.face[axis], layout.interior[axis]];
+  if (face === interior) return span;
+  const start = span.start.length.equals(face.start.length) ? interior.start : span.start;
+  const end = span.end.length.equals(face.end.length) ? interior.end : span.end;
+  if (start === span.start && end === span.end) return span;
+  return {
+    start,
+    end,
+    size: derive('from end to end behind the frame', [plus('where it ends', end), less('where it starts', start)]),
+  };
 }
 
 export function spanUpTo(end: Figure, size: Figure): Span {

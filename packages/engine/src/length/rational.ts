@@ -111,6 +111,17 @@ export class Rational {
     return Rational.fromFraction(this.asFraction().add(other.asFraction()));
   }
 
+  /** `exponent` is whole and not negative. */
+  power(exponent: number): Rational {
+    let result = Rational.one;
+    let square: Rational = this;
+    for (let left = exponent; left > 0; left = Math.floor(left / 2)) {
+      if (left % 2 === 1) result = result.times(square);
+      if (left > 1) square = square.times(square);
+    }
+    return result;
+  }
+
   minus(other: Rational): Rational {
     return this.plus(other.negated());
   }

@@ -1,5 +1,13 @@
 import { derive, less, plus } from '../design/derive.ts';
-import type { BackDesign, CarcaseDesign, PanelDesign, PieceDesign, PlinthDesign } from '../design/design.ts';
+import type {
+  BackDesign,
+  CarcaseDesign,
+  FrameDesign,
+  PanelDesign,
+  PieceDesign,
+  PlinthDesign,
+  TopDesign,
+} from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Span } from '../evaluation.ts';
 import { backDeep, plinthDeep, stretchersDeep } from '../layout/carcase.ts';
@@ -7,7 +15,7 @@ import { spanFrom, spanUpTo, zeroAt } from '../layout/spans.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
- * Top, plinth, sides, bottom, stretchers and back, as slabs: what joints take from them is not computed here, except
+ * Top, plinth, sides, bottom, stretchers, back and face frame, as slabs: what joints take from them is not computed here, except
  * that a back reaches into its groove or rabbet.
  */
 export function carcaseParts(design: PieceDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
@@ -19,6 +27,7 @@ export function carcaseParts(design: PieceDesign, layout: CarcaseLayout): readon
     ...stretcherParts(carcase, layout),
     ...(carcase.plinth === undefined ? [] : plinthParts(carcase.plinth, layout)),
     ...(carcase.back === undefined ? [] : [backPart(carcase, carcase.back, layout)]),
+    ...(carcase.frame === undefined ? [] : frameParts(carcase.frame, layout)),
   ];
 }
 
@@ -28,16 +37,46 @@ function topParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly Unmar
   const common = { id: 'case/top', label: 'top', role: 'top', ...made(top), thin: 'y', grain: 'x' } as const;
   switch (top.placement) {
     case 'over': {
-      const { x, y, z } = layout.outside;
-      return [slab({ ...common, x, y: spanUpTo(y.end, top.thickness), z })];
+      const { x, y } = layout.outside;
+      return [slab({ ...common, x, y: spanUpTo(y.end, top.thickness), z: topDeep(top, layout) })];
     }
     case 'between':
-      return [slab({ ...common, x: layout.face.x, y: spanUpTo(layout.body.y.end, top.thickness), z: layout.body.z })];
+      return [
+        slab({ ...common, x: layout.interior.x, y: spanUpTo(layout.body.y.end, top.thickness), z: layout.body.z }),
+      ];
     default: {
       const unknown: never = top.placement;
       return unknown;
     }
   }
+}
+
+/** From its overhang to the back of the piece; the foremost point of the piece may be a front that stands before it. */
+function topDeep(top: TopDesign, layout: CarcaseLayout): Span {
+  const { outside, body } = layout;
+  const start = derive('the front of the top', [
+    plus('the front of the body', body.z.start),
+    less('overhang of the top in front', top.overhangFront),
+  ]);
+  if (start.length.equals(outside.z.start.length)) return outside.z;
+  return spanFrom(
+    start,
+    derive('depth of the top', [plus('depth of the piece', outside.z.size), less('the fronts stand before it', start)]),
+  );
+}
+
+/** Stiles run the whole height of the body, rails stand between them; their joints are not computed. */
+function frameParts(frame: FrameDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
+  const { body, face } = layout;
+  const common = { ...made(frame), thin: 'z', z: spanFrom(layout.facePlane, frame.thickness) } as const;
+  const stile = { ...common, role: 'frame-stile', grain: 'y', y: body.y } as const;
+  const rail = { ...common, role: 'frame-rail', grain: 'x', x: face.x } as const;
+  return [
+    slab({ ...stile, id: 'case/frame-stile-left', label: 'left stile', x: spanFrom(body.x.start, frame.stiles) }),
+    slab({ ...stile, id: 'case/frame-stile-right', label: 'right stile', x: spanUpTo(body.x.end, frame.stiles) }),
+    slab({ ...rail, id: 'case/frame-top-rail', label: 'top rail', y: spanUpTo(body.y.end, frame.topRail) }),
+    slab({ ...rail, id: 'case/frame-bottom-rail', label: 'bottom rail', y: spanFrom(body.y.start, frame.bottomRail) }),
+  ];
 }
 
 /** Sides are as high as the body; a bottom that lies under them takes its thickness. */
@@ -50,7 +89,7 @@ function sideParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly Unma
     bottom === undefined
       ? y
       : spanFrom(
-          layout.face.y.start,
+          layout.interior.y.start,
           derive('height of the sides, which stand on the bottom', [
             plus('height of the body', y.size),
             less('thickness of the bottom', bottom.thickness),
@@ -74,7 +113,7 @@ function bottomParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly Un
       ...made(bottom),
       thin: 'y',
       grain: 'x',
-      x: bottom.placement === 'under' ? layout.body.x : layout.face.x,
+      x: bottom.placement === 'under' ? layout.body.x : layout.interior.x,
       y: spanFrom(layout.body.y.start, bottom.thickness),
       z: layout.body.z,
     }),
@@ -90,8 +129,8 @@ function stretcherParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly
     ...made(stretchers),
     thin: 'y',
     grain: 'x',
-    x: layout.face.x,
-    y: spanFrom(layout.face.y.end, stretchers.thickness),
+    x: layout.interior.x,
+    y: spanFrom(layout.interior.y.end, stretchers.thickness),
   } as const;
   return [
     slab({ ...common, id: 'case/stretcher-front', label: 'front stretcher', z: front }),
@@ -152,14 +191,14 @@ function backPart(carcase: CarcaseDesign, back: BackDesign, layout: CarcaseLayou
   const hasRoof = carcase.stretchers !== undefined || carcase.top !== undefined;
   return slab({
     ...common,
-    x: reaching(layout.face.x, 'width', hasSides, hasSides, hold, into),
-    y: reaching(layout.face.y, 'height', carcase.bottom !== undefined, hasRoof, hold, into),
+    x: reaching(layout.interior.x, 'width', hasSides, hasSides, hold, into),
+    y: reaching(layout.interior.y, 'height', carcase.bottom !== undefined, hasRoof, hold, into),
     z,
   });
 }
 
 function reaching(
-  face: Span,
+  inside: Span,
   what: 'width' | 'height',
   atStart: boolean,
   atEnd: boolean,
@@ -167,12 +206,12 @@ function reaching(
   into: Figure,
 ): Span {
   const times = (atStart ? 1 : 0) + (atEnd ? 1 : 0);
-  const start: Operand[] = [plus('where the face begins', face.start)];
+  const start: Operand[] = [plus('where the inside begins', inside.start)];
   if (atStart) start.push(less(`depth of the ${hold}`, into));
   return spanFrom(
     derive('where the back begins', start),
     derive(`${what} of the back`, [
-      plus(`${what} of the face`, face.size),
+      plus(`${what} inside the case`, inside.size),
       ...(times === 0 ? [] : [plus(`depth of the ${hold}`, into, times)]),
     ]),
   );

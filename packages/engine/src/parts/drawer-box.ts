@@ -1,7 +1,8 @@
 import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { DrawerDesign, FrontCell, PanelDesign } from '../design/design.ts';
-import type { Figure } from '../design/figure.ts';
+import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
+import { turned } from '../layout/front-edges.ts';
 import { spanFrom, spanUpTo } from '../layout/spans.ts';
 import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
@@ -51,9 +52,14 @@ const bottomUp = assumed(
 
 /**
  * On side-mount slides the box is as wide as the opening less a slide at each side and as deep as the slide is long.
- * Sizes may come out zero or negative, or larger than there is room: the checks say so.
+ * `reach`: how far the back of its front lies behind the front of the body. Sizes may come out zero or negative, or larger than there is room: the checks say so.
  */
-export function drawerBox(drawer: DrawerDesign, front: Figure, layout: CarcaseLayout, opening: Rectangle): DrawerBox {
+export function drawerBox(
+  drawer: DrawerDesign,
+  reach: readonly Operand[],
+  layout: CarcaseLayout,
+  opening: Rectangle,
+): DrawerBox {
   const slides = drawer.slides;
   const widthThere = derive('width of the box', [
     plus('width of the opening', opening.x.size),
@@ -66,10 +72,7 @@ export function drawerBox(drawer: DrawerDesign, front: Figure, layout: CarcaseLa
     less('free under the box', drawer.clearBelow),
     less('free over the box', drawer.clearAbove),
   ]);
-  const depthThere = derive('depth behind the front', [
-    plus('depth inside', layout.inside.z.size),
-    less('thickness of the front', front),
-  ]);
+  const depthThere = derive('depth behind the front', [plus('depth inside', layout.inside.z.size), ...turned(reach)]);
   const width = drawer.boxWidth ?? widthThere;
   const depth =
     slides === undefined
@@ -84,10 +87,7 @@ export function drawerBox(drawer: DrawerDesign, front: Figure, layout: CarcaseLa
     plus('where the opening begins', opening.y.start),
     plus('free under the box', drawer.clearBelow),
   ]);
-  const behindFront = derive('the back of the front', [
-    plus('the front of the body', layout.body.z.start),
-    plus('thickness of the front', front),
-  ]);
+  const behindFront = derive('the back of the front', [plus('the front of the body', layout.body.z.start), ...reach]);
   return {
     x: spanFrom(left, width),
     y: spanFrom(foot, drawer.boxHeight ?? heightThere),
@@ -101,11 +101,11 @@ export function drawerBox(drawer: DrawerDesign, front: Figure, layout: CarcaseLa
 export function drawerBoxParts(
   cell: FrontCell,
   drawer: DrawerDesign,
-  front: Figure,
+  reach: readonly Operand[],
   layout: CarcaseLayout,
   opening: Rectangle,
 ): readonly UnmarkedPart[] {
-  const box = drawerBox(drawer, front, layout, opening);
+  const box = drawerBox(drawer, reach, layout, opening);
   const thick = drawer.sides?.thickness ?? boxStock;
   const origin = drawer.sides?.origin ?? drawer.origin;
   const of = cell.name === undefined ? '' : ` of "${cell.name}"`;

@@ -1,18 +1,20 @@
 import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Divider, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
-import type { Figure } from '../design/figure.ts';
+import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
-import { spanFrom, spanUpTo } from '../layout/spans.ts';
+import { turned } from '../layout/front-edges.ts';
+import { frontDeep, frontMaterial, reachBehind, thickestFront } from '../layout/front-thickness.ts';
+import { spanFrom, spanUpTo, toInterior } from '../layout/spans.ts';
+import { frontsAtDivider, isBehindFronts, placeOf } from '../layout/touching-fronts.ts';
 import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { drawerBoxParts } from './drawer-box.ts';
-import { frontMaterial, frontThickness, thickestFront } from './front-thickness.ts';
 import type { PartRole } from './part.ts';
 import { shelfParts } from './shelves.ts';
-import { type Axis, slab, type UnmarkedPart } from './slab.ts';
+import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
- * Everything that fills the face: fronts flush with the front of the body, partitions and dividers, drawer boxes and
+ * Everything that fills the face: fronts in or on the case or its frame, partitions and dividers, drawer boxes and
  * shelves. From top to bottom and from left to right, as the cells are written.
  */
 export function faceParts(face: FaceDesign, layout: CarcaseLayout, root: LaidCell): readonly UnmarkedPart[] {
@@ -27,7 +29,7 @@ function collect(face: FaceDesign, layout: CarcaseLayout, laid: LaidCell, parts:
     case 'row':
     case 'stack':
       for (const divider of laid.dividers) {
-        parts.push(...dividerParts(face, layout, divider, cell.kind, neighboursOf(divider, laid, cell)));
+        parts.push(...dividerParts(face, layout, divider, cell, neighboursOf(divider, laid, cell)));
       }
       for (const inner of laid.cells) collect(face, layout, inner, parts);
       return;
@@ -38,10 +40,10 @@ function collect(face: FaceDesign, layout: CarcaseLayout, laid: LaidCell, parts:
       parts.push(...frontParts(face, cell, layout, laid.leaves));
       const drawer = cell.drawer ?? face.drawers;
       if (cell.what === 'drawer' && drawer !== undefined) {
-        parts.push(...drawerBoxParts(cell, drawer, frontThickness(cell, face), layout, laid.opening));
+        parts.push(...drawerBoxParts(cell, drawer, reachBehind(cell, face, layout), layout, laid.opening));
       }
       if (cell.shelves !== undefined) {
-        parts.push(...shelfParts(cell, cell.shelves, frontThickness(cell, face), layout, laid.opening));
+        parts.push(...shelfParts(cell, cell.shelves, reachBehind(cell, face, layout), layout, laid.opening));
       }
       return;
     }
@@ -66,7 +68,7 @@ function frontParts(
   leaves: readonly Rectangle[],
 ): readonly UnmarkedPart[] {
   const stock = frontMaterial(cell, face)?.stock;
-  const z = spanFrom(layout.body.z.start, frontThickness(cell, face));
+  const z = frontDeep(cell, face, layout);
   const role: PartRole = cell.what === 'drawer' ? 'drawer-front' : cell.what;
   return leaves.map((leaf, at) => {
     const hand = leaves.length === 1 ? '' : at === 0 ? 'left ' : 'right ';
@@ -79,7 +81,7 @@ function frontParts(
       y: leaf.y,
       z,
       thin: 'z',
-      // A door hangs with its grain upright, the grain of a drawer front runs across (common practice).
+      // A door hangs with its grain upright, the grain of a drawer front and of a lid runs across (common practice).
       grain: cell.what === 'door' ? 'y' : 'x',
       origin: cell.origin,
       cell: cell.id,
@@ -93,6 +95,8 @@ function frontWords(what: FrontCell['what']): string {
       return 'door';
     case 'drawer':
       return 'drawer front';
+    case 'lid':
+      return 'lid';
     case 'false-front':
       return 'false front';
     default: {
@@ -102,59 +106,88 @@ function frontWords(what: FrontCell['what']): string {
   }
 }
 
-/** A shown divider comes forward to the front of the body; a covered one stops behind the fronts that cover it. */
+/**
+ * A divider comes forward to the front of the body; one that inset fronts cover stops behind them. In a face frame it
+ * has a member of the frame before it, and reaches behind the frame from side to side of the case.
+ */
 function dividerParts(
   face: FaceDesign,
   layout: CarcaseLayout,
   laid: LaidDivider,
-  group: 'row' | 'stack',
+  group: GroupCell,
   neighbours: readonly LaidCell[],
 ): readonly UnmarkedPart[] {
   const { divider, at } = laid;
   const inside = layout.inside.z;
-  const front = divider.mode === 'behind' ? thickestFront(neighbours, face) : undefined;
-  const z: Span =
-    front === undefined
-      ? inside
-      : spanFrom(
-          derive('behind the fronts', [
-            plus('the front of the body', inside.start),
-            plus('thickness of the fronts', front),
-          ]),
-          derive('from the fronts to the back', [
-            plus('depth inside', inside.size),
-            less('thickness of the fronts', front),
-          ]),
-        );
-  const thin: Axis = group === 'row' ? 'x' : 'y';
-  const run: Axis = group === 'row' ? 'y' : 'x';
+  const covering = coveringFronts(group, placeOf(divider, group), face);
+  const front = thickestFront(covering, face);
+  const z = front === undefined ? inside : behindFronts(front, layout);
+  const thin = group.kind === 'row' ? 'x' : 'y';
+  const run = group.kind === 'row' ? 'y' : 'x';
+  const whole = { ...at, [run]: toInterior(at[run], run, layout) };
   const panel = (role: PartRole, label: string) =>
     slab({
       id: divider.id,
       label,
       role,
       stock: divider.material.stock,
-      ...at,
+      ...whole,
       z,
       thin,
       grain: run,
       origin: divider.origin,
     });
   const between = neighbourWords(neighbours);
+  const { frame } = layout;
+  const member =
+    frame === undefined || covering.length > 0
+      ? []
+      : [
+          slab({
+            id: `${divider.id}/frame`,
+            label: `${run === 'y' ? 'middle stile' : 'middle rail'}${between}`,
+            role: run === 'y' ? 'frame-stile' : 'frame-rail',
+            stock: frame.stock,
+            ...at,
+            z: spanFrom(layout.facePlane, frame.thickness),
+            thin: 'z',
+            grain: run,
+            origin: divider.origin,
+          }),
+        ];
   switch (divider.form) {
     case 'none':
       return [];
     case 'partition':
-      return [panel('partition', `partition${between}`)];
+      return [panel('partition', `partition${between}`), ...member];
     case 'panel':
-      return [panel('divider-panel', `divider${between}`)];
+      return [panel('divider-panel', `divider${between}`), ...member];
     case 'web-frame':
-      return webFrameParts(divider, at, z, thin, run, between);
+      return [...webFrameParts(divider, whole, z, thin, run, between), ...member];
     default: {
       const unknown: never = divider.form;
       return unknown;
     }
   }
+}
+
+/** The inset fronts that a divider stops behind. */
+function coveringFronts(group: GroupCell, at: number, face: FaceDesign): readonly FrontCell[] {
+  if (!isBehindFronts(group, at, face)) return [];
+  const { before, after } = frontsAtDivider(group, at);
+  return [...before, ...after];
+}
+
+/** From the back of the fronts, or from the front of the body where a frame is thicker than they are, to the back. */
+function behindFronts(front: Figure, layout: CarcaseLayout): Span {
+  const inside = layout.inside.z;
+  const reach: Operand[] = [plus('thickness of the fronts', front)];
+  if (layout.frame !== undefined) reach.push(less('thickness of the frame', layout.frame.thickness));
+  if (!derive('', reach).length.isPositive()) return inside;
+  return spanFrom(
+    derive('behind the fronts', [plus('the front of the body', inside.start), ...reach]),
+    derive('from the fronts to the back', [plus('depth inside', inside.size), ...turned(reach)]),
+  );
 }
 
 /**

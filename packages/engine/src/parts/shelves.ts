@@ -1,15 +1,17 @@
 import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { FrontCell, OpenCell, ShelfDesign } from '../design/design.ts';
-import type { Figure } from '../design/figure.ts';
+import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Rectangle } from '../evaluation.ts';
-import { spanFrom } from '../layout/spans.ts';
+import { turned } from '../layout/front-edges.ts';
+import { spanFrom, toInterior } from '../layout/spans.ts';
 import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
- * Shelves stand evenly spread over the height of their opening. Behind an inset front they begin a little behind it; in
- * an open space they come forward to the front of the body.
+ * Shelves stand evenly spread over the height of their opening. Behind a front they begin a little behind it, and behind
+ * the front of the body; in an open space they come forward to the front of the body. Behind a face frame they reach
+ * from side to side of the case.
  */
 
 /** More than this in one opening is a slip of the pen, and drawing them would only take time. */
@@ -34,39 +36,43 @@ export function shelfSpacing(shelves: ShelfDesign, opening: Rectangle): Figure {
   ]);
 }
 
-/** No shelves where they would leave no height between them: the checks say so. */
+/**
+ * `reach`: how far the back of the front lies behind the front of the body; absent where there is no front. No shelves
+ * where they would leave no height between them: the checks say so. */
 export function shelfParts(
   cell: OpenCell | FrontCell,
   shelves: ShelfDesign,
-  front: Figure | undefined,
+  reach: readonly Operand[] | undefined,
   layout: CarcaseLayout,
   opening: Rectangle,
 ): readonly UnmarkedPart[] {
   const spacing = shelfSpacing(shelves, opening);
   if (!spacing.length.isPositive()) return [];
+  const across = toInterior(opening.x, 'x', layout);
   const x = spanFrom(
     derive('where the shelf begins', [
-      plus('where the opening begins', opening.x.start),
+      plus('where the opening begins', across.start),
       plus('shy at its end', shelves.shyEachEnd),
     ]),
     derive('width of the shelf', [
-      plus('width of the opening', opening.x.size),
+      plus('width of the opening', across.size),
       less('shy at each end', shelves.shyEachEnd, 2),
     ]),
   );
   const inside = layout.inside.z;
+  const into = reach !== undefined && derive('', reach).length.isPositive() ? reach : [];
   const z =
-    front === undefined
+    reach === undefined
       ? inside
       : spanFrom(
           derive('behind the front', [
             plus('the front of the body', inside.start),
-            plus('thickness of the front', front),
+            ...into,
             plus('clear of the front', clearOfFront),
           ]),
           derive('depth of the shelf', [
             plus('depth inside', inside.size),
-            less('thickness of the front', front),
+            ...turned(into),
             less('clear of the front', clearOfFront),
           ]),
         );
