@@ -17,9 +17,9 @@ import {
   type ReadContext,
   Reader,
   readValue,
-  reportUnread,
   unitsAt,
 } from './reader.ts';
+import { reportUnread } from './report-unread.ts';
 import { entryUnit, pieceUnitId } from './text-units.ts';
 
 export interface ReadPiece {

@@ -8,21 +8,12 @@ import {
   Rational,
   type Units,
 } from '@fettle/engine';
-import {
-  type Finding,
-  notCheckedYet,
-  type Origin,
-  saidTwice,
-  unknownName,
-  unknownWord,
-  valueNotUnderstood,
-} from '@fettle/findings';
+import { type Finding, type Origin, saidTwice, valueNotUnderstood } from '@fettle/findings';
 import type { AstNode, LangiumDocument, LangiumDocuments } from 'langium';
 import { type Expression, isExpression, isReference, type Part, type Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
-import { nearestName } from '../names/nearest.ts';
-import { findName, nameKindOfSlot, nameKindWords, visibleNames } from '../names/visible-names.ts';
-import { bodyOf, type NameKind, type StatementSpec } from '../schema/index.ts';
+import { findName, nameKindOfSlot } from '../names/visible-names.ts';
+import type { NameKind, StatementSpec } from '../schema/index.ts';
 import { expressionIn, type ReadPhrase, readParts } from './phrases.ts';
 import { asLength, evaluateExpression, type Value, type ValueProblem } from './values.ts';
 
@@ -175,7 +166,8 @@ export class Reader<Pattern extends string> {
   }
 }
 
-function slotKind(read: ReadPhrase | undefined, part: Part): NameKind {
+/** The kind of name a part of this phrase stands for. */
+export function slotKind(read: ReadPhrase | undefined, part: Part): NameKind {
   let slot = 0;
   for (const item of read?.phrase.items ?? []) {
     if (item.kind === 'word') continue;
@@ -352,113 +344,4 @@ function unitsOf(statement: Statement): Units {
   const value = evaluateExpression(to, (at) => ({ kind: 'problem', problem: 'unknown-name', at }), unit);
   const ruler = value.kind === 'number' ? value.number : value.kind === 'length' ? value.length.in(unit) : undefined;
   return { unit, ruler: ruler !== undefined && ruler.sign() > 0 ? ruler : defaultRulers[unit] };
-}
-
-/** Says what in this statement, and in its body, means nothing, is not known or is not computed yet. */
-export function reportUnread(context: ReadContext, statement: Statement): void {
-  const { spec, exact } = specOf(statement);
-  if (!exact && statement.head !== undefined) {
-    const origin = headOrigin(context, statement);
-    const at = { ...origin, end: origin.start + statement.head.length };
-    const container = statement.$container;
-    const place = container.$type === 'Statement' ? placeWords(specOf(container as Statement).spec) : 'a file';
-    reportWord(context, at, statement.head, place, spec.word);
-    // One cause, one finding: nothing below an unknown statement is judged.
-    if (spec.word === '') return;
-  }
-  const { phrases, unread } = readParts(statement, spec);
-  if (spec.checked) {
-    for (const read of phrases) {
-      const [first, last] = [read.parts[0], read.parts.at(-1)];
-      if (read.phrase.checked || first === undefined || last === undefined) continue;
-      const words = read.parts.map((part) => part.$cstNode?.text ?? '').join(' ');
-      context.findings.push(notCheckedYet.at(originOf(context, first, last), { words }));
-    }
-  } else if (specOf(statement.$container as Statement).spec.checked ?? true) {
-    context.findings.push(notCheckedYet.at(headOrigin(context, statement), { words: statement.head ?? spec.word }));
-  }
-  reportNames(context, statement, phrases);
-  for (const run of unread) reportRun(context, statement, run);
-  for (const child of statement.statements) reportUnread(context, child);
-}
-
-function placeWords(spec: StatementSpec): string {
-  return spec.word === '' ? 'this list' : `'${spec.word}'`;
-}
-
-function reportNames(context: ReadContext, statement: Statement, phrases: readonly ReadPhrase[]): void {
-  for (const read of phrases) {
-    for (const part of read.slots) {
-      if (!isReference(part)) continue;
-      const kind = slotKind(read, part);
-      const name = part.target.$refText;
-      if (findName(context.documents, context.unit.document, statement, kind, name) !== undefined) continue;
-      const all = visibleNames(context.documents, context.unit.document, statement, kind);
-      const near = nearestName(name, [...all.keys()]);
-      context.findings.push(
-        unknownName.at(
-          originOf(context, part),
-          { name, what: nameKindWords[kind], nearest: near ?? '', known: all.size },
-          {
-            mends:
-              near === undefined
-                ? []
-                : [
-                    {
-                      how: 'use-nearest',
-                      values: { name: near },
-                      changes: [{ kind: 'set-name', at: originOf(context, part), name: near }],
-                    },
-                  ],
-          },
-        ),
-      );
-    }
-  }
-}
-
-function reportRun(context: ReadContext, statement: Statement, run: readonly Part[]): void {
-  const [first, last] = [run[0], run.at(-1)];
-  if (first === undefined || last === undefined) return;
-  const { spec } = specOf(statement);
-  const words = run
-    .map((part) => part.$cstNode?.text ?? '')
-    .join(' ')
-    .slice(0, 80);
-  const candidates = [
-    ...spec.phrases.flatMap((phrase) => phrase.items.flatMap((item) => (item.kind === 'word' ? [item.word] : []))),
-    ...bodyOf(spec).statements.keys(),
-  ];
-  const typed = first.$type === 'Word' ? (first as { word: string }).word : '';
-  const near = typed === '' ? undefined : nearestName(typed, candidates);
-  reportWord(
-    context,
-    originOf(context, first, last),
-    words,
-    placeWords(spec),
-    run.length === 1 && near !== typed ? (near ?? '') : '',
-  );
-}
-
-function reportWord(context: ReadContext, at: Origin, words: string, place: string, nearest: string): void {
-  context.findings.push(
-    unknownWord.at(
-      at,
-      { words, place, nearest },
-      {
-        mends: [
-          ...(nearest === ''
-            ? []
-            : [
-                {
-                  how: 'use-nearest',
-                  values: { word: nearest },
-                  changes: [{ kind: 'set-words', at, words: nearest } as const],
-                },
-              ]),
-          { how: 'remove', values: { words }, changes: [{ kind: 'remove', at }] },
-        ],
-      },
-    ),
-  );
 }
