@@ -62,7 +62,8 @@ const bundles = [
     ...forBrowser,
     format: 'cjs',
     entryPoints: ['packages/extension/src/activate-web.ts'],
-    outfile: 'dist/extension-web.cjs',
+    // The web's extension host puts `.js` behind whatever name its entry has.
+    outfile: 'dist/extension-web.js',
     external: ['vscode'],
   },
   { ...forBrowser, format: 'iife', entryPoints: ['packages/preview/src/page.ts'], outfile: 'dist/preview.js' },

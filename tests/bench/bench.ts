@@ -44,7 +44,7 @@ function printSizes(repository: string): void {
     'server.cjs',
     'server-worker.js',
     'extension.cjs',
-    'extension-web.cjs',
+    'extension-web.js',
     'preview.js',
     'preview.css',
     'cli.cjs',
@@ -83,11 +83,14 @@ async function main(repository: string): Promise<void> {
     { what: 'calibration, after', ...after, unit: 'ms' },
     { what: 'server start to its answer', ...start, unit: 'ms' },
   ];
-  for (const { long: text, openMs, squiggle, picture } of [short, long]) {
+  for (const { long: text, openMs, squiggle, processorMs, picture } of [short, long]) {
     const size = `${text.lines} lines, ${text.pieces} pieces`;
     rows.push(
       { what: `open → squiggle, ${size}`, p50: openMs, unit: 'ms' },
       { what: `key → squiggle, ${size}`, ...squiggle, unit: 'ms' },
+      ...(processorMs === undefined
+        ? []
+        : [{ what: `  of it processor time, all threads, mean`, p50: processorMs, unit: 'ms' } as const]),
       { what: `key → picture, ${size}`, ...picture, unit: 'ms' },
     );
   }
