@@ -94,7 +94,7 @@ function calledCell({ cell }: LaidCell): string {
 
 /** The front of a cell is told by its layout already, with the opening behind it. */
 function isFront(part: Part): boolean {
-  return part.role === 'door' || part.role === 'drawer-front' || part.role === 'false-front';
+  return ['door', 'drawer-front', 'lid', 'false-front'].includes(part.role);
 }
 
 function partSizes(part: Part): StatementSizes {

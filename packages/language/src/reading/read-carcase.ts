@@ -17,6 +17,7 @@ export function readCarcase(context: ReadContext, statement: Statement): Carcase
     ...present('bottom', readBottom(context, only('bottom'))),
     ...present('stretchers', readStretchers(context, only('stretchers'))),
     ...present('back', readBack(context, only('back'))),
+    ...present('frame', readFrame(context, only('frame'))),
   };
 }
 
@@ -87,4 +88,17 @@ function readBack(context: ReadContext, statement: Statement | undefined): Carca
     ),
     inset: reader.lengthOr(Length.zero, 'the back is flush with the back edge', '<length> in from back edge'),
   };
+}
+
+function readFrame(context: ReadContext, statement: Statement | undefined): CarcaseDesign['frame'] {
+  if (statement === undefined) return undefined;
+  const panel = readPanel(new Reader(statement, vocabulary.frame, context), 'frame');
+  const { frameStiles, frameTopRail, frameBottomRail } = vocabulary;
+  const wide = (spec: typeof frameStiles | typeof frameTopRail | typeof frameBottomRail) => {
+    const said = onlyStatement(context, statement, spec.word);
+    const width = said && new Reader(said, spec, context).length('<length> wide');
+    return width ?? assumed(Length.inches(3, 2), 'members of a face frame are about 1-1/2" wide, common practice');
+  };
+  const [stiles, topRail, bottomRail] = [wide(frameStiles), wide(frameTopRail), wide(frameBottomRail)];
+  return panel === undefined ? undefined : { ...panel, stiles, topRail, bottomRail };
 }

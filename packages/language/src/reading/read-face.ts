@@ -2,9 +2,8 @@ import {
   assumed,
   type Cell,
   type Divider,
-  type DrawerDesign,
   type FaceDesign,
-  type Figure,
+  type FrontFit,
   type GroupCell,
   Length,
   type Material,
@@ -12,13 +11,15 @@ import {
   type ShelfDesign,
   type SizeAsked,
 } from '@fettle/engine';
-import { dividerOutOfPlace } from '@fettle/findings';
+import { saidTwice, shareNotPositive, valueNotUnderstood } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
+import { dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
+import { hasDrawerStatements, readDrawer } from './read-drawer.ts';
+import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readMaterial, readPanel } from './read-material.ts';
-import { readSlide } from './read-shop.ts';
-import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
+import { bodyStatements, onlyStatement, type ReadContext, Reader } from './reader.ts';
 
 /** The face as the maker wrote it: rows, stacks, fronts and openings with the sizes asked for. */
 
@@ -30,6 +31,9 @@ export interface FaceReading {
   readonly sides: PanelDesign | undefined;
   /** A stable id for each cell statement. */
   readonly ids: ReadonlyMap<Statement, string>;
+  /** Of all fronts that do not say their own. */
+  readonly fit: FrontFit;
+  readonly measures: FitMeasures;
 }
 
 export function readFace(
@@ -40,15 +44,19 @@ export function readFace(
   const reader = new Reader(statement, vocabulary.face, context);
   const ids = new Map<Statement, string>();
   nameCells(statement, 'face', ids);
-  const reading: FaceReading = { context, sides, ids };
+  const { fit, measures } = readFaceFit(reader);
+  const reading: FaceReading = { context, sides, ids, fit, measures };
   const cells = statement.statements.filter((each) => cellWords.has(specOf(each).spec.word));
-  const [first] = cells;
+  const [first, second] = cells;
   if (first === undefined) return undefined;
   const fronts = onlyStatement(context, statement, 'fronts');
   const drawers = onlyStatement(context, statement, 'drawers');
+  const hasDividers = statement.statements.some((each) => dividerWords.has(specOf(each).spec.word));
+  const only = second === undefined && !hasDividers ? readCell(reading, first, 'stack') : undefined;
+  // A space alone that asks for a size is a stack of one, so that its size is held against the face.
   const root: Cell =
-    cells.length === 1
-      ? readCell(reading, first, 'stack')
+    only !== undefined && asksNothing(only)
+      ? only
       : readGroup(reading, statement, 'stack', {
           id: 'face',
           along: { kind: 'rest' },
@@ -59,14 +67,21 @@ export function readFace(
   const drawerDesign = drawers && readDrawer(context, drawers);
   return {
     origin: reader.origin,
-    fit: {
-      kind: 'inset',
-      gap: reader.lengthOr(Length.inches(3, 32), 'gaps around inset fronts are about 1/16" to 1/8"', 'gap <length>'),
-    },
+    fit,
     root,
     ...(frontPanel === undefined ? {} : { fronts: frontPanel }),
     ...(drawerDesign === undefined ? {} : { drawers: drawerDesign }),
   };
+}
+
+function asksNothing(cell: Cell): boolean {
+  return (
+    cell.along.kind === 'rest' &&
+    cell.measured === undefined &&
+    cell.measuredFront === undefined &&
+    cell.atLeast === undefined &&
+    cell.atMost === undefined
+  );
 }
 
 function nameCells(group: Statement, path: string, ids: Map<Statement, string>): void {
@@ -85,7 +100,7 @@ function nameCells(group: Statement, path: string, ids: Map<Statement, string>):
 
 type CellBasics = Pick<
   GroupCell,
-  'id' | 'origin' | 'sizeOrigin' | 'along' | 'name' | 'atLeast' | 'atMost' | 'measured'
+  'id' | 'origin' | 'sizeOrigin' | 'along' | 'name' | 'atLeast' | 'atMost' | 'measured' | 'measuredFront'
 >;
 
 function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 'stack'): Cell {
@@ -102,6 +117,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
       const own = onlyStatement(context, statement, 'fronts');
       const front = own && readPanel(new Reader(own, vocabulary.frontSpecs.ownFront, context), 'front');
       const drawer = word === 'drawer' && hasDrawerStatements(statement) ? readDrawer(context, statement) : undefined;
+      const fit = readOwnFit(new Reader(statement, vocabulary.drawer, context), reading.measures);
       const pair =
         word === 'doors'
           ? bodyStatements(statement, 'single').length === 0
@@ -109,9 +125,10 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
       return {
         ...basics,
         kind: 'front',
-        what: word === 'drawer' ? 'drawer' : word === 'false-front' ? 'false-front' : 'door',
+        what: word === 'drawer' || word === 'false-front' || word === 'lid' ? word : 'door',
         leaves: pair ? 2 : 1,
         ...shelvesIn(reading, statement),
+        ...(fit === undefined ? {} : { fit }),
         ...(front === undefined ? {} : { front }),
         ...(drawer === undefined ? {} : { drawer }),
       };
@@ -127,6 +144,24 @@ function readBasics(reading: FaceReading, statement: Statement, parent: 'row' | 
   const atLeast = reader.length('at least <length>');
   const atMost = reader.length('at most <length>');
   const measured = reader.measured(`measured opening <length> ${side}`);
+  const measuredFront = reader.measured(`measured front <length> ${side}`);
+  const [openingAt, frontAt] = [
+    reader.originOf(`measured opening <length> ${side}`),
+    reader.originOf(`measured front <length> ${side}`),
+  ];
+  if (openingAt !== undefined && frontAt !== undefined) {
+    // The case stands as it is: the front is made to it.
+    context.findings.push(
+      saidTwice.at(
+        frontAt,
+        { words: 'measured' },
+        {
+          related: [{ role: 'first', values: {}, origin: openingAt }],
+          mends: [{ how: 'remove', values: { words: 'measured' }, changes: [{ kind: 'remove', at: frontAt }] }],
+        },
+      ),
+    );
+  }
   return {
     id: ids.get(statement) ?? statement.name ?? 'cell',
     ...(statement.name === undefined ? {} : { name: statement.name }),
@@ -136,11 +171,12 @@ function readBasics(reading: FaceReading, statement: Statement, parent: 'row' | 
     ...(atLeast === undefined ? {} : { atLeast }),
     ...(atMost === undefined ? {} : { atMost }),
     ...(measured === undefined ? {} : { measured }),
+    ...(measured !== undefined || measuredFront === undefined ? {} : { measuredFront }),
   };
 }
 
 type SizeReader = Reader<
-  | `${'front' | 'opening' | 'measured opening'} <length> ${'wide' | 'high'}`
+  | `${'front' | 'opening'} <length> ${'wide' | 'high'}`
   | 'share <number>'
   | 'rest'
   | 'same as <cell>'
@@ -161,7 +197,7 @@ function readAsked(
     }
   }
   const weight = reader.number('share <number>');
-  if (weight !== undefined && weight.sign() > 0) {
+  if (weight !== undefined) {
     return { along: { kind: 'share', weight }, origin: reader.originOf('share <number>') };
   }
   for (const pattern of ['same front as <cell>', 'same opening as <cell>', 'same as <cell>'] as const) {
@@ -178,33 +214,35 @@ function readAsked(
 
 function readGroup(reading: FaceReading, statement: Statement, kind: 'row' | 'stack', basics: CellBasics): GroupCell {
   const { context } = reading;
-  const graded =
-    kind === specOf(statement).spec.word
-      ? new Reader(statement, vocabulary.stack, context).length('graded by <length>')
-      : undefined;
+  const children = statement.statements.filter((each) => cellWords.has(specOf(each).spec.word));
+  const grading = kind === specOf(statement).spec.word ? readGrading(reading, statement, children.length) : undefined;
   const common = onlyStatement(context, statement, 'dividers');
   const cells: Cell[] = [];
   const dividers: Divider[] = [];
+  // What holds for all of them is read once, so that what is wrong with it is said once.
+  const shared = common && readDivider(context, common, kind, reading.fit);
   let waiting: Statement | undefined;
   let step = 0;
   for (const child of statement.statements) {
     const { word } = specOf(child).spec;
     if (dividerWords.has(word)) {
-      if (cells.length === 0) outOfPlace(context, child, 'first');
-      else if (waiting !== undefined) outOfPlace(context, child, 'beside-another');
+      if (cells.length === 0) dividerStandsAlone(context, child, 'first');
+      else if (waiting !== undefined) dividerStandsAlone(context, child, 'beside-another');
       else waiting = child;
       continue;
     }
     if (!cellWords.has(word)) continue;
     if (cells.length > 0) {
-      dividers.push(readDivider(reading, waiting ?? common, kind, `${basics.id}|${cells.length}`, basics.origin));
+      const id = `${basics.id}|${cells.length}`;
+      const divider = waiting === undefined ? shared : readDivider(context, waiting, kind, reading.fit);
+      dividers.push(divider === undefined ? noDivider(id, basics.origin) : { ...divider, id });
       waiting = undefined;
     }
     const cell = readCell(reading, child, kind);
-    const takesGrade = graded !== undefined && cell.along.kind === 'rest' && !saysRest(context, child);
-    cells.push(takesGrade ? { ...cell, along: { kind: 'graded', by: graded, step: step++ } } : cell);
+    const takesGrade = grading !== undefined && cell.along.kind === 'rest' && !saysRest(context, child);
+    cells.push(takesGrade ? { ...cell, along: grading(step++) } : cell);
   }
-  if (waiting !== undefined) outOfPlace(context, waiting, 'last');
+  if (waiting !== undefined) dividerStandsAlone(context, waiting, 'last');
   return { ...basics, kind, cells, dividers };
 }
 
@@ -212,46 +250,29 @@ function saysRest(context: ReadContext, statement: Statement): boolean {
   return new Reader(statement, vocabulary.drawer, context).has('rest');
 }
 
-function outOfPlace(context: ReadContext, statement: Statement, where: 'first' | 'last' | 'beside-another'): void {
-  const word = statement.head ?? 'divider';
-  context.findings.push(
-    dividerOutOfPlace.at(
-      headOrigin(context, statement),
-      { word, where },
-      {
-        mends: [{ how: 'remove', values: { word }, changes: [{ kind: 'remove', at: originOf(context, statement) }] }],
-      },
-    ),
-  );
-}
+type Grading = (step: number) => SizeAsked;
 
-const noMaterial: Material = { thickness: assumed(Length.zero, 'nothing lies between them') };
+/** Digits that all ratios of a grading may have together; more would only make sums slow. */
+const MOST_DIGITS = 3000;
 
-function readDivider(
-  reading: FaceReading,
-  statement: Statement | undefined,
-  group: 'row' | 'stack',
-  id: string,
-  origin: Divider['origin'],
-): Divider {
+/** How a row or stack of `count` spaces is graded; undefined when it is not, or, with a finding, cannot be. */
+function readGrading(reading: FaceReading, statement: Statement, count: number): Grading | undefined {
   const { context } = reading;
-  const none: Divider = { id, origin, form: 'none', material: noMaterial, mode: 'behind', anchor: 'centre' };
-  if (statement === undefined) return none;
-  const reader = new Reader(statement, vocabulary.divider, context);
-  const material = readMaterial(reader, statement.head ?? 'divider');
-  if (material === undefined) return none;
-  const railWidth = reader.length('rails <length> wide');
-  const form = reader.has('web-frame') ? 'web-frame' : group === 'row' ? 'partition' : 'panel';
-  const behind = reader.has('behind fronts') || (!reader.has('shown') && group === 'stack');
-  return {
-    id,
-    origin: reader.origin,
-    form,
-    material,
-    mode: behind ? 'behind' : 'shown',
-    anchor: 'centre',
-    ...(railWidth === undefined ? {} : { railWidth }),
-  };
+  const reader = new Reader(statement, vocabulary.stack, context);
+  const by = reader.length('graded by <length>');
+  if (by !== undefined) return (step) => ({ kind: 'graded', by, step });
+  const ratio = reader.number('graded by ratio <number>');
+  const at = reader.originOf('graded by ratio <number>');
+  if (ratio === undefined || at === undefined) return undefined;
+  if (ratio.sign() <= 0) {
+    context.findings.push(shareNotPositive.at(at, { weight: ratio.toString() }));
+    return undefined;
+  }
+  if (ratio.toString().length * count > MOST_DIGITS) {
+    context.findings.push(valueNotUnderstood.at(at, { words: 'ratio', wanted: 'number', problem: 'too-large' }));
+    return undefined;
+  }
+  return (step) => ({ kind: 'graded-by-ratio', ratio, step });
 }
 
 function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelves?: ShelfDesign } {
@@ -279,47 +300,4 @@ function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelv
 function asSides(sides: PanelDesign): Material {
   const thickness = assumed(sides.thickness.length, 'shelves are of the stock of the sides');
   return sides.stock === undefined ? { thickness } : { stock: sides.stock, thickness };
-}
-
-const drawerWords = new Set(Object.values(vocabulary.drawerSpecs).map((spec) => spec.word));
-function hasDrawerStatements(statement: Statement): boolean {
-  return statement.statements.some((each) => drawerWords.has(specOf(each).spec.word));
-}
-
-function readDrawer(context: ReadContext, statement: Statement): DrawerDesign {
-  const { boxSides, boxBottom, corners, slides, boxSize, clear } = vocabulary.drawerSpecs;
-  const only = (word: string) => onlyStatement(context, statement, word);
-  const sides = only('sides');
-  const bottom = only('bottom');
-  const sidePanel = sides && readPanel(new Reader(sides, boxSides, context), 'drawer sides');
-  const bottomPanel = bottom && readPanel(new Reader(bottom, boxBottom, context), 'drawer bottom');
-  const cornerStatement = only('corners');
-  const cornerReader = cornerStatement && new Reader(cornerStatement, corners, context);
-  const joint =
-    (['dovetail', 'box-joint', 'rabbet', 'butt'] as const).find((each) => cornerReader?.has(each)) ?? 'butt';
-  const slideStatement = only('slides');
-  const target = slideStatement && new Reader(slideStatement, slides, context).target('<slide>');
-  if (target !== undefined) context.touched.add(target.statement);
-  const entry = target && readSlide(target.statement, context.documents);
-  const boxStatement = only('box');
-  const box = boxStatement && new Reader(boxStatement, boxSize, context);
-  const clearReaders = bodyStatements(statement, 'clear').map((each) => new Reader(each, clear, context));
-  const clearance = (pattern: '<length> below' | '<length> above', fallback: Length, because: string): Figure =>
-    clearReaders.map((each) => each.length(pattern)).find((each) => each !== undefined) ?? assumed(fallback, because);
-  const boxWidth = box?.length('<length> wide');
-  const boxHeight = box?.length('<length> high');
-  return {
-    origin: headOrigin(context, statement),
-    ...(sidePanel === undefined ? {} : { sides: sidePanel }),
-    ...(bottomPanel === undefined ? {} : { bottom: bottomPanel }),
-    corners: joint,
-    ...(entry === undefined ? {} : { slides: entry }),
-    ...(target === undefined ? {} : { slidesOrigin: target.origin }),
-    clearBelow: clearance('<length> below', Length.inches(1, 4), 'drawer boxes have about 1/4" free under them'),
-    clearAbove: clearance('<length> above', Length.inches(1, 2), 'drawer boxes have about 1/2" free over them'),
-    bottomGroove: assumed(Length.inches(1, 4), 'grooves for drawer bottoms are 1/4" deep'),
-    bottomShy: assumed(Length.inches(1, 16), 'drawer bottoms are 1/16" short of their grooves'),
-    ...(boxWidth === undefined ? {} : { boxWidth }),
-    ...(boxHeight === undefined ? {} : { boxHeight }),
-  };
 }

@@ -1,0 +1,112 @@
+import { assumed, type Divider, type FrontFit, Length, type Material } from '@fettle/engine';
+import { dividerOutOfPlace, unknownWord } from '@fettle/findings';
+import type { Statement } from '../generated/ast.ts';
+import * as vocabulary from '../schema/face.ts';
+import { readMaterial } from './read-material.ts';
+import { headOrigin, originOf, type ReadContext, Reader } from './reader.ts';
+
+/** What stands between the spaces of a row or a stack: of what, shown or covered, and where on its gap. */
+
+const noMaterial: Material = { thickness: assumed(Length.zero, 'nothing lies between them') };
+
+/** Nothing between two spaces. */
+export function noDivider(id: string, origin: Divider['origin']): Divider {
+  return { id, origin, form: 'none', material: noMaterial, mode: 'behind', anchor: 'centre' };
+}
+
+/** Undefined, with a finding, when its thickness cannot be known. `fit`: how the fronts of the face sit. */
+export function readDivider(
+  context: ReadContext,
+  statement: Statement,
+  group: 'row' | 'stack',
+  fit: FrontFit,
+): Omit<Divider, 'id'> | undefined {
+  const reader = new Reader(statement, vocabulary.divider, context);
+  const material = readMaterial(reader, statement.head ?? 'divider');
+  if (material === undefined) return undefined;
+  const railWidth = reader.length('rails <length> wide');
+  const anchor = readAnchor(reader, group);
+  const isBehind =
+    reader.has('behind fronts') || (!reader.has('shown') && (anchor !== undefined || isUsuallyBehind(group, fit)));
+  return {
+    origin: reader.origin,
+    form: reader.has('web-frame') ? 'web-frame' : group === 'row' ? 'partition' : 'panel',
+    material,
+    mode: isBehind ? 'behind' : 'shown',
+    anchor: anchor ?? 'centre',
+    ...(railWidth === undefined ? {} : { railWidth }),
+  };
+}
+
+/**
+ * Where nothing is said: fronts that lap an edge fully or half cover what is between them; fronts that lap it by an
+ * amount or by a lip leave the middle of it to be seen; among inset fronts partitions are shown, dividers covered.
+ */
+function isUsuallyBehind(group: 'row' | 'stack', fit: FrontFit): boolean {
+  if (fit.kind === 'inset') return group === 'stack';
+  return fit.kind === 'overlay' && fit.how !== 'by';
+}
+
+type AnchorPattern = `${'upper' | 'lower' | 'left' | 'right'} face on gap` | 'centred on gap';
+const anchors: readonly (readonly [AnchorPattern, 'row' | 'stack' | undefined, Divider['anchor'], AnchorPattern])[] = [
+  ['centred on gap', undefined, 'centre', 'centred on gap'],
+  ['left face on gap', 'row', 'start', 'upper face on gap'],
+  ['right face on gap', 'row', 'end', 'lower face on gap'],
+  ['upper face on gap', 'stack', 'start', 'left face on gap'],
+  ['lower face on gap', 'stack', 'end', 'right face on gap'],
+];
+
+function readAnchor(reader: Reader<AnchorPattern | 'shown'>, group: 'row' | 'stack'): Divider['anchor'] | undefined {
+  let found: Divider['anchor'] | undefined;
+  for (const [pattern, inGroup, anchor, turned] of anchors) {
+    const origin = reader.originOf(pattern);
+    if (origin === undefined) continue;
+    const isTurned = inGroup !== undefined && inGroup !== group;
+    if (!isTurned && !reader.has('shown')) {
+      found ??= anchor;
+      continue;
+    }
+    reader.context.findings.push(
+      unknownWord.at(
+        origin,
+        {
+          words: pattern,
+          place: reader.has('shown') ? 'a divider that is shown: there is no gap over it' : `a ${group}`,
+          nearest: isTurned && !reader.has('shown') ? turned : '',
+        },
+        {
+          mends: [
+            ...(isTurned && !reader.has('shown')
+              ? [
+                  {
+                    how: 'use-nearest',
+                    values: { word: turned },
+                    changes: [{ kind: 'set-words', at: origin, words: turned } as const],
+                  },
+                ]
+              : []),
+            { how: 'remove', values: { words: pattern }, changes: [{ kind: 'remove', at: origin }] },
+          ],
+        },
+      ),
+    );
+  }
+  return found;
+}
+
+export function dividerStandsAlone(
+  context: ReadContext,
+  statement: Statement,
+  where: 'first' | 'last' | 'beside-another',
+): void {
+  const word = statement.head ?? 'divider';
+  context.findings.push(
+    dividerOutOfPlace.at(
+      headOrigin(context, statement),
+      { word, where },
+      {
+        mends: [{ how: 'remove', values: { word }, changes: [{ kind: 'remove', at: originOf(context, statement) }] }],
+      },
+    ),
+  );
+}

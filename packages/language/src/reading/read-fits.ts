@@ -1,0 +1,107 @@
+import { assumed, type Figure, type FrontFit, Length, Rational } from '@fettle/engine';
+import { saidTwice } from '@fettle/findings';
+import type { Reader } from './reader.ts';
+
+/** How fronts sit in or on the case, as the face says for all of them or one front for itself. */
+
+type FitPattern = 'inset' | 'overlay full' | 'overlay half' | 'overlay <length>' | 'lipped <length>';
+const fitPatterns: readonly FitPattern[] = [
+  'inset',
+  'overlay full',
+  'overlay half',
+  'overlay <length>',
+  'lipped <length>',
+];
+
+/** What all fronts of a face have in common, whatever their fit. */
+export interface FitMeasures {
+  readonly gap: Figure;
+  readonly reveal: Figure;
+}
+
+/** The fit of all fronts that do not say their own; fronts of which nothing is said are inset. */
+export function readFaceFit(reader: Reader<FitPattern | 'gap <length>' | 'reveal <length>'>): {
+  readonly fit: FrontFit;
+  readonly measures: FitMeasures;
+} {
+  const said = onlyFit(reader);
+  const gap = reader.length('gap <length>') ?? usualGap(said);
+  const reveal =
+    reader.length('reveal <length>') ??
+    assumed(
+      gap.length.times(Rational.of(1, 2)),
+      'half a gap is left to be seen, so that two cases beside each other show one, common practice',
+    );
+  const measures = { gap, reveal };
+  return { fit: fitFrom(reader, said, measures) ?? { kind: 'inset', gap }, measures };
+}
+
+/** Undefined where a front says nothing of its own. */
+export function readOwnFit(reader: Reader<FitPattern>, measures: FitMeasures): FrontFit | undefined {
+  return fitFrom(reader, onlyFit(reader), measures);
+}
+
+function fitFrom(
+  reader: Reader<FitPattern>,
+  said: FitPattern | undefined,
+  { gap, reveal }: FitMeasures,
+): FrontFit | undefined {
+  switch (said) {
+    case undefined:
+      return undefined;
+    case 'inset':
+      return { kind: 'inset', gap };
+    case 'overlay full':
+      return { kind: 'overlay', how: 'full', reveal, gap };
+    case 'overlay half':
+      return { kind: 'overlay', how: 'half', reveal, gap };
+    case 'overlay <length>': {
+      const by = reader.length('overlay <length>');
+      return by && { kind: 'overlay', how: 'by', by, reveal, gap };
+    }
+    case 'lipped <length>': {
+      const lip = reader.length('lipped <length>');
+      return lip && { kind: 'lipped', lip, gap };
+    }
+    default: {
+      const unknown: never = said;
+      return unknown;
+    }
+  }
+}
+
+/** The first that is said; any other is said to count for nothing. */
+function onlyFit(reader: Reader<FitPattern>): FitPattern | undefined {
+  const said = fitPatterns
+    .flatMap((pattern) => {
+      const origin = reader.originOf(pattern);
+      return origin === undefined ? [] : [{ pattern, origin }];
+    })
+    .sort((a, b) => a.origin.start - b.origin.start);
+  const [first, ...others] = said;
+  for (const { origin } of others) {
+    reader.context.findings.push(
+      saidTwice.at(
+        origin,
+        { words: 'how it sits' },
+        {
+          related: first === undefined ? [] : [{ role: 'first', values: {}, origin: first.origin }],
+          mends: [{ how: 'remove', values: { words: 'how it sits' }, changes: [{ kind: 'remove', at: origin }] }],
+        },
+      ),
+    );
+  }
+  return first?.pattern;
+}
+
+function usualGap(said: FitPattern | undefined): Figure {
+  switch (said) {
+    case undefined:
+    case 'inset':
+      return assumed(Length.inches(3, 32), 'gaps around inset fronts are about 1/16" to 1/8"');
+    case 'lipped <length>':
+      return assumed(Length.inches(1, 16), 'a lipped front clears its opening by about 1/16", common practice');
+    default:
+      return assumed(Length.inches(1, 8), 'overlay fronts are about 1/8" apart, common practice');
+  }
+}
