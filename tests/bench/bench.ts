@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { cpus, release, totalmem, type } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -39,31 +39,22 @@ function printTable(rows: readonly Row[], calibrationMs: number): void {
   }
 }
 
-function printSizes(repository: string): void {
-  const bundles = [
-    'server.cjs',
-    'server-worker.js',
-    'extension.cjs',
-    'extension-web.js',
-    'preview.js',
-    'preview.css',
-    'cli.cjs',
+/** Lines to print, taken at once: whoever builds meanwhile takes the bundles away. */
+function sizeLines(repository: string): readonly string[] {
+  const kilobytes = (count: number) => `${(count / 1000).toFixed(0)} KB`.padStart(8);
+  const bundles = readdirSync(join(repository, 'dist'))
+    .filter((name) => /\.(cjs|js|css)$/.test(name))
+    .map((name) => ({ name, bytes: readFileSync(join(repository, 'dist', name)) }));
+  return [
+    ...bundles.map(
+      ({ name, bytes }) => `${name.padEnd(20)}${kilobytes(bytes.length)}  zipped${kilobytes(gzipSync(bytes).length)}`,
+    ),
+    `${'fettle.vsix'.padEnd(20)}${kilobytes(statSync(join(repository, 'out/fettle.vsix')).size)}`,
   ];
-  for (const name of bundles) {
-    const file = join(repository, 'dist', name);
-    if (!existsSync(file)) continue;
-    const bytes = readFileSync(file);
-    const kilobytes = (count: number) => `${(count / 1000).toFixed(0)} KB`;
-    console.log(
-      `${name.padEnd(20)}${kilobytes(bytes.length).padStart(8)}  zipped ${kilobytes(gzipSync(bytes).length).padStart(7)}`,
-    );
-  }
-  const packed = join(repository, 'out/fettle.vsix');
-  if (existsSync(packed))
-    console.log(`${'fettle.vsix'.padEnd(20)}${(statSync(packed).size / 1000).toFixed(0).padStart(5)} KB`);
 }
 
 async function main(repository: string): Promise<void> {
+  const sizes = sizeLines(repository);
   const processors = cpus();
   const memory = (totalmem() / 1e9).toFixed(1);
   console.log(`Node ${process.version}, ${type()} ${release()} ${process.arch}`);
@@ -73,8 +64,8 @@ async function main(repository: string): Promise<void> {
   const before = calibration.measure();
   const start = await measureStart(repository, 7);
   const evaluating = await measureEvaluating(repository);
-  const short = await measureTyping(repository, 640, 100);
-  const long = await measureTyping(repository, 6400, 60);
+  const short = await measureTyping(repository, 640, { squiggles: 100, pictures: 100 });
+  const long = await measureTyping(repository, 6400, { squiggles: 60, pictures: 20 });
   const after = calibration.measure();
   const calibrationMs = (before.p50 + after.p50) / 2;
 
@@ -90,7 +81,7 @@ async function main(repository: string): Promise<void> {
       { what: `key → squiggle, ${size}`, ...squiggle, unit: 'ms' },
       ...(processorMs === undefined
         ? []
-        : [{ what: `  of it processor time, all threads, mean`, p50: processorMs, unit: 'ms' } as const]),
+        : [{ what: '  of it processor time, all threads, mean', p50: processorMs, unit: 'ms' } as const]),
       { what: `key → picture, ${size}`, ...picture, unit: 'ms' },
     );
   }
@@ -105,7 +96,7 @@ async function main(repository: string): Promise<void> {
     console.log(`server memory at ${text.lines} lines: ${residentMegabytes.toFixed(0)} MB`);
   }
   console.log('');
-  printSizes(repository);
+  for (const line of sizes) console.log(line);
 }
 
 const repository = process.argv[2];

@@ -115,6 +115,21 @@ export class EditorSession {
     }
   }
 
+  /**
+   * Time of processors that the server has used so far, all its threads together: unlike times by the clock it hardly
+   * depends on what else the machine does. In steps of 10 ms; undefined where the system does not tell.
+   */
+  processorMs(): number | undefined {
+    try {
+      const status = readFileSync(`/proc/${this.#process.pid}/stat`, 'utf8');
+      // After the name, which may hold anything but ends with the last parenthesis: the 12th and 13th figure.
+      const figures = status.slice(status.lastIndexOf(')') + 2).split(' ');
+      return (Number(figures[11]) + Number(figures[12])) * 10;
+    } catch {
+      return undefined;
+    }
+  }
+
   async end(): Promise<void> {
     const ended = new Promise((resolve) => this.#process.once('exit', resolve));
     await this.#connection.sendRequest('shutdown');

@@ -12,11 +12,14 @@ export interface Typing {
   readonly long: LongText;
   readonly openMs: number;
   readonly squiggle: Quantiles;
+  /** Mean for each key, of all threads of the server together. */
+  readonly processorMs: number | undefined;
   /** With a preview open that is shown the whole text. */
   readonly picture: Quantiles;
   readonly residentMegabytes: number | undefined;
 }
 
+/** Keys that are typed before anything is measured: the server's code is fast only after a while. */
 const warmUps = 20;
 
 async function inFolder<T>(repository: string, work: (folder: string) => Promise<T>): Promise<T> {
@@ -29,7 +32,11 @@ async function inFolder<T>(repository: string, work: (folder: string) => Promise
   }
 }
 
-export function measureTyping(repository: string, lines: number, keys: number): Promise<Typing> {
+export function measureTyping(
+  repository: string,
+  lines: number,
+  keys: { readonly squiggles: number; readonly pictures: number },
+): Promise<Typing> {
   return inFolder(repository, async (folder) => {
     const long = manySideboards(readFileSync(join(repository, 'examples/sideboard.fettle'), 'utf8'), lines);
     const file = join(folder, 'long.fettle');
@@ -37,16 +44,21 @@ export function measureTyping(repository: string, lines: number, keys: number): 
     const uri = pathToFileURL(file).href;
     const { session } = await EditorSession.start(join(repository, 'dist/server.cjs'), folder);
     const openMs = await session.open(uri, long.text);
-    const squiggle = await typeOn(session, uri, long, keys, 'squiggles');
+    await typeOn(session, uri, long, warmUps, 'squiggles');
+    const before = session.processorMs();
+    const squiggle = await typeOn(session, uri, long, keys.squiggles, 'squiggles');
+    const after = session.processorMs();
+    const processorMs = before === undefined || after === undefined ? undefined : (after - before) / keys.squiggles;
     await session.watchPicture(uri);
-    const picture = await typeOn(session, uri, long, keys, 'picture');
+    await typeOn(session, uri, long, 4, 'picture');
+    const picture = await typeOn(session, uri, long, keys.pictures, 'picture');
     const residentMegabytes = session.residentMegabytes();
     await session.end();
-    return { long, openMs, squiggle, picture, residentMegabytes };
+    return { long, openMs, squiggle, processorMs, picture, residentMegabytes };
   });
 }
 
-/** A digit typed makes a front far too high, the same digit deleted makes it right again: each must show. */
+/** So many keys, an even number. A digit typed makes a front far too high, the same digit deleted makes it right again: each must show. */
 async function typeOn(
   session: EditorSession,
   uri: string,
@@ -55,11 +67,11 @@ async function typeOn(
   wanted: 'squiggles' | 'picture',
 ): Promise<Quantiles> {
   const times: number[] = [];
-  for (let key = 0; key < warmUps + keys; key++) {
+  for (let key = 0; key < keys; key++) {
     const typing = key % 2 === 0;
     const { tookMs, errors } = await session.key(uri, long.key, typing ? 0 : 1, typing ? '1' : '', wanted);
     if (errors > 0 !== typing) throw new Error(`${errors} errors after ${typing ? 'typing' : 'deleting'} the digit`);
-    if (key >= warmUps) times.push(tookMs);
+    times.push(tookMs);
   }
   return quantiles(times);
 }
