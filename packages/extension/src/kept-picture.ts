@@ -51,13 +51,15 @@ export class KeptPicture {
   }
 
   /**
-   * Takes a picture in; `undefined` when it is older than the one kept. Otherwise tells whether versions count anew,
-   * which the page must know to accept it.
+   * Takes a picture in; `undefined` when it is older than the one kept, or was made for an earlier opening of the text.
+   * Otherwise tells whether versions count anew, which the page must know to accept it. `textVersion` is that of the
+   * open text; without one, the text is closed and what comes last holds.
    */
-  receive(picture: Picture): { readonly anew: boolean } | undefined {
-    const anew = this.#anew;
+  receive(picture: Picture, textVersion: number | undefined): { readonly anew: boolean } | undefined {
+    if (textVersion !== undefined && picture.version > textVersion) return undefined;
+    const anew = this.#anew || textVersion === undefined;
     if (!anew && this.#shown !== undefined && picture.version < this.#shown.version) return undefined;
-    this.#anew = false;
+    this.#anew = textVersion === undefined;
     this.#edits = this.#edits.filter((entry) => entry.version > picture.version);
     const since = this.#edits.flatMap((entry) => entry.edits);
     const lastGood = picture.readable ? [] : (this.#shown?.pieces ?? []);

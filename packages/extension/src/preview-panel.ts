@@ -57,7 +57,9 @@ export class PreviewPanel {
 
   /** A picture from the server; one that is older than what is kept is dropped. */
   receive(picture: Picture): void {
-    const taken = this.#kept.receive(picture);
+    const uri = this.uri.toString();
+    const text = vscode.workspace.textDocuments.find((document) => document.uri.toString() === uri);
+    const taken = this.#kept.receive(picture, text?.version);
     if (taken !== undefined) this.#sendPicture(taken.anew);
   }
 
