@@ -2,7 +2,15 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { elevation, toSvg } from '@fettle/drawings';
 import type { Element } from '@xmldom/xmldom';
 import { expect, it } from 'vitest';
-import { bookcase, caseOnly, evaluatedSideboard, overfullSideboard, pencilChest, vanity } from './pieces-to-draw.ts';
+import {
+  bookcase,
+  caseOnly,
+  evaluatedSideboard,
+  overfullSideboard,
+  pencilChest,
+  vanity,
+  wallCupboard,
+} from './pieces-to-draw.ts';
 import { elements, readSvg } from './reading-svg.ts';
 
 /**
@@ -17,6 +25,7 @@ const pictures = {
   'pencil-chest': pencilChest,
   vanity,
   bookcase,
+  'wall-cupboard': wallCupboard,
 };
 
 it.each(Object.entries(pictures))('%s looks as approved', (name, make) => {

@@ -1,7 +1,15 @@
 import { elevation, toSvg, walk } from '@fettle/drawings';
 import type { Evaluation } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
-import { evaluatedSideboard, gallery, overfullSideboard, vanity, wallOfForty } from './pieces-to-draw.ts';
+import {
+  evaluatedSideboard,
+  gallery,
+  overfullSideboard,
+  overlappingFronts,
+  vanity,
+  wallCupboard,
+  wallOfForty,
+} from './pieces-to-draw.ts';
 import {
   type Box,
   classes,
@@ -207,6 +215,19 @@ describe.each(Object.entries(gallery).filter(([name]) => name !== 'without heigh
   });
 });
 
+it('points the swing of a lid at its upper edge', () => {
+  const group = drawn(wallCupboard()).groups.get('hatch/front');
+  if (group === undefined) throw new Error('the lid is drawn');
+  const box = surfaceOf(group);
+  const tops = withClass(group, 'line', 'swing').flatMap((line) => [
+    { x: number(line, 'x1'), y: number(line, 'y1') },
+    { x: number(line, 'x2'), y: number(line, 'y2') },
+  ]);
+  const atHinge = tops.filter((end) => Math.abs(end.y - box.top) < 0.002);
+  expect(atHinge).toHaveLength(2);
+  for (const end of atHinge) expect(Math.abs(end.x - (box.left + box.right) / 2)).toBeLessThan(0.002);
+});
+
 it('says on the sheet that errors stand against the piece', () => {
   const { root } = drawn(overfullSideboard());
   const warnings = withClass(root, 'text', 'warning').map((text) => text.textContent);
@@ -222,4 +243,10 @@ it('takes the paper and the projection from the units', () => {
   expect(words(evaluatedSideboard())).toContain('Third angle');
   expect(words(vanity())).toContain('First angle');
   expect(words(vanity())).toContain('900 × 820 × 480 mm');
+});
+
+it('dimensions every front, also those that overlap by mistake', () => {
+  const figures = withClass(drawn(overlappingFronts()).root, 'text', 'figure').map((text) => text.textContent);
+  expect(figures).toContain('6"');
+  expect(figures).toContain('7"');
 });

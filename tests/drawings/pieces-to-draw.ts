@@ -7,6 +7,7 @@ import {
   Length,
   type PieceDesign,
   Rational,
+  type Span,
 } from '@fettle/engine';
 import {
   door,
@@ -196,6 +197,47 @@ export function spiceBox(): Evaluation {
   );
 }
 
+/** A wall cupboard: face frame, overlay doors, and a lid over them. */
+export function wallCupboard(): Evaluation {
+  const cells = [
+    drawer('hatch', front('6'), { what: 'lid' }),
+    door('plates', rest, { leaves: 2, shelves: shelves(2) }),
+  ];
+  const design = pieceDesign({
+    name: 'Wall cupboard',
+    wide: written('30'),
+    high: written('36'),
+    deep: written('13'),
+    root: stack('stack', rest, cells, frames(1, 'stack')),
+  });
+  const { face } = design;
+  if (face === undefined) throw new Error('the cupboard has a face');
+  const { top, plinth, ...carcase } = design.carcase;
+  if (top === undefined || plinth === undefined) throw new Error('the case has a top and a plinth to leave out');
+  const fit = { kind: 'overlay', reveal: written('1/4'), gap: written('1/8'), how: 'by', by: written('1/4') } as const;
+  const frame = { ...panel('3/4'), stiles: written('1-1/2'), topRail: written('1-1/2'), bottomRail: written('1-1/2') };
+  return evaluatePiece({ ...design, carcase: { ...carcase, frame }, face: { ...face, fit } });
+}
+
+/** A layout whose second front was moved 1 inch up into the first, as no sound design would have it. */
+export function overlappingFronts(): Evaluation {
+  const cells = [drawer('upper', front('6')), drawer('lower', front('7')), drawer('rest', rest)];
+  const evaluation = evaluatePiece(
+    pieceDesign({ wide: written('20'), high: written('34'), root: stack('stack', rest, cells, frames(2, 'stack')) }),
+  );
+  const { face } = evaluation.layout;
+  if (face === undefined) throw new Error('the face is laid out');
+  const up = (span: Span): Span => ({ ...span, start: raised(span.start), end: raised(span.end) });
+  const moved = face.cells.map((cell) =>
+    cell.cell.name === 'lower' ? { ...cell, leaves: cell.leaves.map((leaf) => ({ ...leaf, y: up(leaf.y) })) } : cell,
+  );
+  return { ...evaluation, layout: { ...evaluation.layout, face: { ...face, cells: moved } } };
+}
+
+function raised(figure: Figure): Figure {
+  return { ...figure, length: figure.length.plus(Length.inches(1)) };
+}
+
 export function caseOnly(): Evaluation {
   const { face, ...withoutFace } = sideboard();
   if (face === undefined) throw new Error('the sideboard has a face to leave out');
@@ -226,6 +268,7 @@ export const gallery: Readonly<Record<string, () => Evaluation>> = {
   'pencil chest': pencilChest,
   vanity,
   bookcase,
+  'wall cupboard': wallCupboard,
   'forty in a row': fortyInARow,
   'forty in a stack': fortyInAStack,
   needle,

@@ -1,4 +1,4 @@
-import type { Evaluation, LaidCell, LaidDivider, Length, Units } from '@fettle/engine';
+import type { Evaluation, FrontCell, LaidCell, LaidDivider, Length, Units } from '@fettle/engine';
 import { cleanName } from './lettering.ts';
 import { shown } from './shown-lengths.ts';
 
@@ -6,6 +6,13 @@ import { shown } from './shown-lengths.ts';
 
 /** Descriptions of larger pieces end with a count of what was not told. */
 const MOST_SENTENCES = 200;
+
+const FRONT_WORDS: Readonly<Record<FrontCell['what'], string>> = {
+  door: 'Door',
+  drawer: 'Drawer',
+  lid: 'Lid',
+  'false-front': 'False front',
+};
 
 export function describeElevation(evaluation: Evaluation): string {
   const { design, layout } = evaluation;
@@ -70,14 +77,7 @@ function cellSentence(laid: LaidCell, units: Units): string | undefined {
         leaf === undefined
           ? 'front not known'
           : `${laid.leaves.length === 2 ? 'each ' : ''}${size(leaf.x.size.length, leaf.y.size.length, units)}`;
-      const what =
-        cell.what === 'door'
-          ? cell.leaves === 2
-            ? 'Pair of doors'
-            : 'Door'
-          : cell.what === 'drawer'
-            ? 'Drawer'
-            : 'False front';
+      const what = cell.what === 'door' && cell.leaves === 2 ? 'Pair of doors' : FRONT_WORDS[cell.what];
       return `${what}${name}, ${fronts}, opening ${opening}${shelves(cell.shelves?.count)}`;
     }
     default: {

@@ -1,4 +1,5 @@
 import type { Evaluation, LaidCell, Length, Part, Span } from '@fettle/engine';
+import { FRONTS } from './parts-in-view.ts';
 
 /**
  * Which dimensions an elevation carries, as chains of exact stretches. Above the piece and to its right the fronts,
@@ -8,6 +9,10 @@ import type { Evaluation, LaidCell, Length, Part, Span } from '@fettle/engine';
 export interface Stretch {
   readonly start: Length;
   readonly end: Length;
+}
+
+interface MarkedStretch extends Stretch {
+  readonly marks: readonly string[];
 }
 
 export interface Chain {
@@ -79,9 +84,9 @@ function collectFrontChains(
   const isGroup = cell.cell.kind === 'row' || cell.cell.kind === 'stack';
   // The openings of the outermost group are shown with the case; only fronts are wanted of it here.
   const members = (isGroup ? cell.cells : [cell]).filter((member) => !isRoot || hasFront(member));
-  chains[along].push(frontChain(cell, members, along, marks));
+  chains[along].push(...frontChains(cell, members, along, marks));
   chains[across].push(
-    frontChain(
+    ...frontChains(
       cell,
       members.filter((member) => member.front !== undefined),
       across,
@@ -96,18 +101,33 @@ function hasFront(cell: LaidCell): boolean {
 }
 
 /** What each member takes up along an axis: its leaves, or the reach of all fronts inside it. */
-function frontChain(
+function frontChains(
   group: LaidCell,
   members: readonly LaidCell[],
   axis: Axis,
   marks: ReadonlyMap<string, readonly string[]>,
-): Chain {
-  const stretches = members.flatMap((member) => reach(member, axis));
-  const named = members.flatMap((member) => (member.front === undefined ? [] : (marks.get(member.cell.id) ?? [])));
-  const first = named[0];
-  const last = named[named.length - 1];
-  const caption = first === undefined ? '' : first === last || last === undefined ? first : `${first}–${last}`;
-  return { id: `fronts-${axis}-${group.cell.id}`, caption, stretches: withoutOverlap(stretches) };
+): readonly Chain[] {
+  const stretches = members.flatMap((member) => {
+    const own = member.front === undefined ? [] : (marks.get(member.cell.id) ?? []);
+    const taken = reach(member, axis);
+    return taken.map((stretch, at) => ({
+      ...stretch,
+      marks: taken.length === own.length ? own.slice(at, at + 1) : own,
+    }));
+  });
+  return withoutOverlap(stretches).map((row, at) => ({
+    id: `fronts-${axis}-${group.cell.id}${at === 0 ? '' : `-${at + 1}`}`,
+    caption: captionOf(row.flatMap((stretch) => stretch.marks)),
+    stretches: row,
+  }));
+}
+
+/** From the first mark to the last. */
+function captionOf(marks: readonly string[]): string {
+  const sorted = [...marks].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
+  const first = sorted[0];
+  const last = sorted[sorted.length - 1];
+  return first === undefined || last === undefined || first === last ? (first ?? '') : `${first}–${last}`;
 }
 
 function reach(cell: LaidCell, axis: Axis): readonly Stretch[] {
@@ -129,17 +149,30 @@ function reach(cell: LaidCell, axis: Axis): readonly Stretch[] {
   return [{ start, end }];
 }
 
-/** In order, each once, nothing without a size, nothing that overlaps what came before (another chain shows that). */
-function withoutOverlap(stretches: readonly Stretch[]): readonly Stretch[] {
+/**
+ * In order, each once, nothing without a size. Fronts that overlap, which is a mistake in the design or a lip over a
+ * lip, go to a chain of their own.
+ */
+function withoutOverlap(stretches: readonly MarkedStretch[]): readonly (readonly MarkedStretch[])[] {
   const sorted = stretches
     .filter((stretch) => stretch.start.compare(stretch.end) < 0)
     .sort((a, b) => a.start.compare(b.start) || a.end.compare(b.end));
-  const kept: Stretch[] = [];
+  const distinctOnes: MarkedStretch[] = [];
   for (const stretch of sorted) {
-    const previous = kept[kept.length - 1];
-    if (previous === undefined || previous.end.compare(stretch.start) <= 0) kept.push(stretch);
+    const previous = distinctOnes[distinctOnes.length - 1];
+    if (previous === undefined || !same(previous, stretch)) distinctOnes.push(stretch);
+    else distinctOnes.splice(-1, 1, { ...previous, marks: [...previous.marks, ...stretch.marks] });
   }
-  return kept;
+  const rows: MarkedStretch[][] = [];
+  for (const stretch of distinctOnes) {
+    const row = rows.find((kept) => {
+      const previous = kept[kept.length - 1];
+      return previous !== undefined && previous.end.compare(stretch.start) <= 0;
+    });
+    if (row === undefined) rows.push([stretch]);
+    else row.push(stretch);
+  }
+  return rows;
 }
 
 /** Where several chains share a side, each needs to say whose it is. */
@@ -180,7 +213,7 @@ function alongOf(cell: LaidCell): Axis {
 function marksByCell(parts: readonly Part[]): ReadonlyMap<string, readonly string[]> {
   const marks = new Map<string, string[]>();
   for (const part of parts) {
-    if (part.cell === undefined || !['door', 'drawer-front', 'false-front'].includes(part.role)) continue;
+    if (part.cell === undefined || !FRONTS.includes(part.role)) continue;
     const known = marks.get(part.cell);
     if (known === undefined) marks.set(part.cell, [part.mark]);
     else known.push(part.mark);

@@ -176,15 +176,20 @@ function sidesOfLabels(moved: readonly MovedLabel[], outside: Box) {
   return { above, left, right };
 }
 
+/** Only parts of a like shape count: a rail between two stiles does not stand in a row with them. */
 function standsInRow({ id, box }: MovedLabel, moved: readonly MovedLabel[]): boolean {
   let over = 0;
   let besides = 0;
   for (const other of moved) {
-    if (other.id === id) continue;
+    if (other.id === id || isUpright(other.box) !== isUpright(box)) continue;
     if (box.left < other.box.right && other.box.left < box.right) over += 1;
     if (box.top < other.box.bottom && other.box.top < box.bottom) besides += 1;
   }
-  return over === besides ? box.right - box.left < box.bottom - box.top : besides > over;
+  return over === besides ? isUpright(box) : besides > over;
+}
+
+function isUpright(box: Box): boolean {
+  return box.right - box.left < box.bottom - box.top;
 }
 
 /** A stretch widened about its middle to `room`, never narrowed. */

@@ -217,9 +217,16 @@ function edgeLine(stretch: EdgeStretch, to: Projection, { slab }: PartInView, ro
   }
 }
 
-/** Two lines that meet at the hinges, halfway up (common practice; the sheet's notes say so). */
+/** Two lines that meet at the hinges, halfway along their edge (common practice; the sheet's notes say so). */
 function swingLines({ hinge }: PartInView, box: Box): Line[] {
   if (hinge === undefined) return [];
+  if (hinge === 'top') {
+    const centre = (box.left + box.right) / 2;
+    return [
+      line('swing', box.left, box.bottom, centre, box.top),
+      line('swing', box.right, box.bottom, centre, box.top),
+    ];
+  }
   const hingeX = hinge === 'left' ? box.left : box.right;
   const openX = hinge === 'left' ? box.right : box.left;
   const middle = (box.top + box.bottom) / 2;

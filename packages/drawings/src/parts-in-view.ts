@@ -16,7 +16,7 @@ export interface PartInView {
   readonly edges: SeenEdges;
   readonly seen: boolean;
   readonly isFront: boolean;
-  readonly hinge?: 'left' | 'right';
+  readonly hinge?: 'left' | 'right' | 'top';
 }
 
 export interface ViewOfParts {
@@ -33,7 +33,7 @@ const TOLERANCE_MM = 0.001;
 /** A part of whose edges a smaller share is seen counts as hidden. */
 const LEAST_SEEN = 0.2;
 
-const FRONTS: readonly PartRole[] = ['door', 'drawer-front', 'false-front'];
+export const FRONTS: readonly PartRole[] = ['door', 'drawer-front', 'false-front', 'lid'];
 const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom'];
 /** Hidden edges of these are worth a dashed line; those of drawer boxes and backs would only clutter the sheet. */
 const SHOWN_HIDDEN: readonly PartRole[] = [
@@ -46,9 +46,21 @@ const SHOWN_HIDDEN: readonly PartRole[] = [
   'divider-rail',
   'divider-panel',
   'shelf',
+  'frame-stile',
+  'frame-rail',
 ];
 /** Where two parts end in one plane, the line between them belongs to the first of these. */
-const NEARER_FIRST: readonly PartRole[] = ['top', 'side', ...FRONTS, 'partition', 'bottom', 'stretcher', 'plinth'];
+const NEARER_FIRST: readonly PartRole[] = [
+  'top',
+  ...FRONTS,
+  'frame-stile',
+  'frame-rail',
+  'side',
+  'partition',
+  'bottom',
+  'stretcher',
+  'plinth',
+];
 
 export function viewOfParts(evaluation: Evaluation): ViewOfParts {
   const cells = cellsById(evaluation.layout.face);
@@ -67,7 +79,7 @@ export function viewOfParts(evaluation: Evaluation): ViewOfParts {
   const parts = sized.map(({ part, slab }): PartInView => {
     const edges = edgesShown(part, edgesOf(slab, slabs, TOLERANCE_MM));
     const cell = part.cell === undefined ? undefined : cells.get(part.cell);
-    const hinge = part.role === 'door' && cell !== undefined ? hingeOf(slab, cell) : undefined;
+    const hinge = hingeOf(part, slab, cell);
     if (part.role === 'door' && hinge === undefined) hingeUnknown += 1;
     const isFront = FRONTS.includes(part.role);
     const name = isFront ? (cell?.cell.name ?? '') : part.role.replace('-', ' ');
@@ -85,8 +97,10 @@ function edgesShown(part: Part, { seen, hidden }: SeenEdges): SeenEdges {
   return { seen: isSliver ? [] : seen, hidden: SHOWN_HIDDEN.includes(part.role) ? hidden : [] };
 }
 
-/** The leaves of a pair hang at their outer edges; for a single door nothing in the design says it yet. */
-function hingeOf(slab: Slab, cell: LaidCell): 'left' | 'right' | undefined {
+/** A lid hangs from its upper edge, the leaves of a pair from their outer edges; for a single door nothing in the design says it yet. */
+function hingeOf(part: Part, slab: Slab, cell: LaidCell | undefined): PartInView['hinge'] {
+  if (part.role === 'lid') return 'top';
+  if (part.role !== 'door' || cell === undefined) return undefined;
   if (cell.leaves.length !== 2 || cell.front === undefined) return undefined;
   const middle = (realMm(cell.front.x.start.length) + realMm(cell.front.x.end.length)) / 2;
   return (slab.x0 + slab.x1) / 2 < middle ? 'left' : 'right';
