@@ -98,6 +98,22 @@ describe('5. overlay by an amount, on a face frame', () => {
     expect(between[1]?.length.minus(between[0]?.length ?? inches0).exactInches).toBe('3/4');
   });
 
+  it('has a rail of the frame before a divider, and the divider behind it from side to side', () => {
+    // The divider is 3/4: a rail 32-1/2 x 3/4 of the frame's 3/4; behind it 34-1/2 between the sides. The body is
+    // 11-1/2 deep, the back stands in by 1/2 and is 1/4: 10-3/4.
+    const root = stack(
+      'stack',
+      rest,
+      [door('pair', rest, { leaves: 2 }), drawer('below', front('6'))],
+      [partition('d', '3/4', { form: 'panel' })],
+    );
+    const evaluation = framed(root);
+    expect(sizeOf(partWithId(evaluation, 'd/frame'))).toBe('65/2 x 3/4 x 3/4');
+    expect(stretch(partWithId(evaluation, 'd/frame').box.z)).toEqual(['3/4', exactly('1-1/2')]);
+    expect(sizeOf(partWithId(evaluation, 'd'))).toBe('69/2 x 43/4 x 3/4');
+    expect(stretch(partWithId(evaluation, 'd').box.z)[0]).toBe(exactly('1-1/2'));
+  });
+
   it('has stiles as high as the body and rails between them, before a body of 11-1/2', () => {
     // 13 less doors 3/4 and frame 3/4 = 11-1/2.
     const evaluation = framed(door('pair', rest, { leaves: 2 }));
@@ -135,6 +151,13 @@ describe('6. overlay over inset in one stack', () => {
     // Bottom 3/4 and opening 17-1/8: the divider lies from 17-7/8 to 18-5/8; a reveal of it is seen, then a gap.
     expect(stretch(cellNamed(evaluation, 'above').front?.y)[0]).toBe(exactly('17-15/16'));
     expect(stretch(cellNamed(evaluation, 'below').front?.y)[1]).toBe(exactly('17-3/4'));
+  });
+
+  it('does the same over a divider that is said to be covered, which comes forward to carry the overlay front', () => {
+    const covering = { ...root, dividers: [covered('d')] };
+    const other = evaluateSound(caseWithFace('28-1/2', '22-1/2', covering, { fit: inset('1/8') }));
+    expect(heights(other, ['above', 'below'])).toEqual(heights(evaluation, ['above', 'below']));
+    expect(stretch(partWithId(other, 'd').box.z)[0]).toBe(stretch(other.layout.carcase?.body.z)[0]);
   });
 
   it('puts the inset one behind the other', () => {
