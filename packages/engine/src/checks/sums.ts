@@ -10,13 +10,14 @@ import {
   shareNotPositive,
   sizesNotPositive,
 } from '@fettle/findings';
-import { rootOrigin } from '../design/derive.ts';
+import { derive, rootOrigin } from '../design/derive.ts';
 import type { Cell } from '../design/design.ts';
 import type { AxisFailure, Blame, LimitClash, SolvedCell } from '../layout/axis.ts';
 import { plainCellLabel } from '../layout/cell-names.ts';
 import type { FaceLayout } from '../layout/lay-out-face.ts';
 import type { SameCircle } from '../layout/resolve-same.ts';
 import type { SolvedAxis } from '../layout/solve-face.ts';
+import { Length } from '../length/length.ts';
 import { sharingMends, sumMends } from './sum-mends.ts';
 import { givenAt } from './written-sizes.ts';
 
@@ -102,21 +103,33 @@ function failureFindings(axis: SolvedAxis, failure: AxisFailure): readonly Findi
 function differenceFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kind: 'difference' }>): Finding {
   const first = failure.blame[0];
   const blamed = first === undefined ? undefined : cellOf(axis, first.id);
+  const laps = lapsAtEnds(axis);
   return frontsDoNotAddUp.at(
     blamed === undefined ? axis.group.sizeOrigin : blamed.sizeOrigin,
     {
-      needed: failure.needed.length,
-      available: failure.available.length,
+      needed: failure.needed.length.plus(laps),
+      available: failure.available.length.plus(laps),
       difference: failure.difference,
       tooMuch: failure.tooMuch,
       axis: axis.direction,
       of: axis.request.cells.some((cell) => cell.hasFront) ? 'fronts' : 'openings',
     },
     {
-      related: [...totalRelated(axis, failure.available), ...fixedRelated(axis, failure.blame, blamed)],
+      related: [...totalRelated(axis, failure.available, laps), ...fixedRelated(axis, failure.blame, blamed)],
       mends: sumMends(axis, failure),
     },
   );
+}
+
+/**
+ * What the first and the last front lap beyond the face: where all spaces have fronts, a maker counts the fronts and
+ * what is seen between them against what they may cover.
+ */
+function lapsAtEnds(axis: SolvedAxis): Length {
+  const { cells } = axis.request;
+  const [first, last] = [cells[0], cells.at(-1)];
+  if (first === undefined || last === undefined || !cells.every((cell) => cell.hasFront)) return Length.zero;
+  return Length.sum([first.deltaStart, last.deltaEnd].map((delta) => derive('', delta).length.max(Length.zero)));
 }
 
 function nothingLeftFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kind: 'nothing-left' }>): Finding {
@@ -130,7 +143,7 @@ function nothingLeftFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { ki
   // A front that would have a size over an opening that has none: the sum is not what is at fault.
   const isSum = available.minus(taken).sign() <= 0;
   return sizesNotPositive.at(originOf(axis, cell), isSum ? { ...facts, taken, available } : facts, {
-    related: [...totalRelated(axis, failure.available), ...fixedRelated(axis, failure.blame, cell)],
+    related: [...totalRelated(axis, failure.available, Length.zero), ...fixedRelated(axis, failure.blame, cell)],
     mends: sharingMends(axis, failure.blame),
   });
 }
@@ -192,10 +205,10 @@ function clashFinding(axis: SolvedAxis, clash: LimitClash): Finding {
   );
 }
 
-function totalRelated(axis: SolvedAxis, available: SolvedCell['opening']): readonly Related[] {
+function totalRelated(axis: SolvedAxis, available: SolvedCell['opening'], laps: Length): readonly Related[] {
   const origin = rootOrigin(available);
   if (origin === undefined) return [];
-  return [{ role: 'total', values: { axis: axis.direction, available: available.length }, origin }];
+  return [{ role: 'total', values: { axis: axis.direction, available: available.length.plus(laps) }, origin }];
 }
 
 function fixedRelated(axis: SolvedAxis, blame: readonly Blame[], except: Cell | undefined): readonly Related[] {
