@@ -201,6 +201,22 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(await complaints(sideboard)).toEqual([]);
   });
 
+  test('files of others disturb no build', async () => {
+    editor = await SmallEditor.start(bundle, { ...workshop, 'notes.txt': 'glue' });
+    // A text with a name that leads nowhere is built again with every update, so it shows whether there was one.
+    await editor.open(sideboard);
+    await editor.edit(sideboard, 'hinges "knife 2"', 'hinges "knife 3"');
+    await editor.verdictNow(sideboard);
+    const told = editor.verdicts.length;
+    await editor.tellOfFile('notes.txt', FileChangeType.Changed);
+    await editor.tellOfFile('notes.txt', FileChangeType.Created);
+    await editor.tellOfFile('notes.txt', FileChangeType.Deleted);
+    await editor.hover(sideboard, 'drawer "dice"');
+    expect(editor.verdicts).toHaveLength(told);
+    await editor.tellOfFile('shop.fettle', FileChangeType.Changed);
+    await editor.until('another verdict', () => editor.verdicts.length > told);
+  });
+
   test('a folder that appears brings its texts with it', async () => {
     editor = await SmallEditor.start(bundle, {
       [sideboard]: workshop[sideboard].replace('shop.fettle', 'stock/ours.fettle'),
