@@ -3,14 +3,27 @@ import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
 
 /** Which files a text uses, directly and through them. */
 
+export interface UseOfFile {
+  readonly statement: Statement;
+  readonly path: string;
+}
+
+// Every name that is looked up asks for these; a tree is never changed once it is parsed.
+const usesOfTexts = new WeakMap<Text, readonly UseOfFile[]>();
+
 /** The `use` statements at the top of a text, with the path each names. */
-export function useStatements(document: LangiumDocument): { readonly statement: Statement; readonly path: string }[] {
+export function useStatements(document: LangiumDocument): readonly UseOfFile[] {
   const root = document.parseResult.value as Text;
-  return root.statements.flatMap((statement) => {
-    if (statement.head?.toLowerCase() !== 'use') return [];
-    const text = statement.parts.find(isPlainText);
-    return text === undefined ? [] : [{ statement, path: text.text }];
-  });
+  let uses = usesOfTexts.get(root);
+  if (uses === undefined) {
+    uses = root.statements.flatMap((statement) => {
+      if (statement.head?.toLowerCase() !== 'use') return [];
+      const text = statement.parts.find(isPlainText);
+      return text === undefined ? [] : [{ statement, path: text.text }];
+    });
+    usesOfTexts.set(root, uses);
+  }
+  return uses;
 }
 
 /** Where a path in this document points. Undefined for a path that is no path. */
