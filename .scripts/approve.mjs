@@ -12,6 +12,6 @@ ensureInstalled();
 await generateParser();
 process.exitCode = runNode(
   'node_modules/vitest/vitest.mjs',
-  ['run', '--config', 'tests/vitest.config.ts', '--update', ...process.argv.slice(2)],
+  ['run', '--config', 'tests/vitest.config.mts', '--update', ...process.argv.slice(2)],
   { APPROVE: '1' },
 );

@@ -12,7 +12,7 @@ import { giveUp, repository, runNode } from './running.mjs';
 
 const media = join(repository, 'packages/extension/media');
 const iconPx = 256;
-const story = ['run', '--config', 'tests/editor/vitest.config.ts', '-t', 'its picture stands beside the text'];
+const story = ['run', '--config', 'tests/editor/vitest.config.mts', '-t', 'its picture stands beside the text'];
 
 await drawIcon();
 if (runNode('.scripts/package.mjs') !== 0) giveUp('the sideboard was not drawn');

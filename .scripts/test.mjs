@@ -90,9 +90,9 @@ if (check('Building and packaging', '.scripts/package.mjs')) {
   ]);
   check('Types', '.scripts/typecheck.mjs');
   const browser = await prepare('The browser', () => `ready: ${ensureChromium(console.log)}`);
-  suite('Suites', 'tests/vitest.config.ts', browser ? [] : ['--exclude', 'tests/preview/**']);
+  suite('Suites', 'tests/vitest.config.mts', browser ? [] : ['--exclude', 'tests/preview/**']);
   const editor = await prepare('The real editor', async () => `ready: ${await setUpRealEditor(console.log)}`);
-  if (browser && editor) suite('In the real editor', 'tests/editor/vitest.config.ts');
+  if (browser && editor) suite('In the real editor', 'tests/editor/vitest.config.mts');
 }
 
 heading('Result');

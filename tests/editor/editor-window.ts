@@ -72,6 +72,17 @@ export class EditorWindow {
     await this.#page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
   }
 
+  /** Installs an extension into the browser, by the editor's own command for those who make one. */
+  async installExtensionFrom(location: string): Promise<void> {
+    await this.#page.keyboard.press('F1');
+    await this.#quickInput.fill('>Developer: Install Extension from Location');
+    await this.#page.locator('.quick-input-list .monaco-list-row').first().click();
+    const place = this.#page.getByPlaceholder('Location of the web extension');
+    await place.fill(location);
+    await place.press('Enter');
+    await this.#page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
   /** Selects the first place, from the top, where the open text reads so. */
   async select(words: string): Promise<void> {
     await this.#focusText();

@@ -9,7 +9,8 @@ import { type Browser, chromium } from 'playwright-core';
 import { EditorWindow } from './editor-window.ts';
 import { browserArguments, ensureChromium } from './set-up/browser.mjs';
 import { setUpRealEditor } from './set-up/real-editor.mjs';
-import { type RunningEditor, startEditor } from './set-up/running-editor.mjs';
+import { type RunningEditor, startEditor, unpackExtension } from './set-up/running-editor.mjs';
+import { serveExtension } from './web-extension.ts';
 
 const repository = new URL('../../', import.meta.url).pathname;
 const extensionPackage = join(repository, 'out/fettle.vsix');
@@ -22,33 +23,44 @@ const testSettings = {
   'window.commandCenter': false,
 };
 
+/**
+ * Where the extension lives: on the machine behind the editor, with a language server of its own process, or in the
+ * browser, where its web entry runs in a worker and so does the language server.
+ */
+export type Home = 'machine' | 'browser';
+
 export class RealEditorServer {
   readonly #editor: RunningEditor;
   readonly #browser: Browser;
   readonly #state: string;
+  readonly #webExtension: string | undefined;
   #folders = 0;
 
-  private constructor(editor: RunningEditor, browser: Browser, state: string) {
+  private constructor(editor: RunningEditor, browser: Browser, state: string, webExtension: string | undefined) {
     this.#editor = editor;
     this.#browser = browser;
     this.#state = state;
+    this.#webExtension = webExtension;
   }
 
   /** Throws with one line when something is missing; leaves nothing running then. */
-  static async start(): Promise<RealEditorServer> {
+  static async start(home: Home = 'machine'): Promise<RealEditorServer> {
     if (!existsSync(extensionPackage)) throw new Error('out/fettle.vsix is not there: run npm run package first');
     const say = (line: string) => console.log(line);
     const serverMain = await setUpRealEditor(say);
     const executablePath = ensureChromium(say);
-    const state = mkdtempSync(join(tmpdir(), 'fettle-editor-'));
+    const stateFolder = mkdtempSync(join(tmpdir(), 'fettle-editor-'));
     let editor: RunningEditor | undefined;
     try {
-      editor = await startEditor({ serverMain, stateFolder: state, extensionPackage, settings: testSettings });
+      const wanted = { serverMain, stateFolder, extensionPackage };
+      const webExtension = home === 'browser' ? await unpackExtension(wanted) : undefined;
+      const installed = home === 'machine' ? { extensionPackage } : {};
+      editor = await startEditor({ serverMain, stateFolder, settings: testSettings, ...installed });
       const browser = await chromium.launch({ executablePath, args: [...browserArguments] });
-      return new RealEditorServer(editor, browser, state);
+      return new RealEditorServer(editor, browser, stateFolder, webExtension);
     } catch (error) {
       editor?.stop();
-      rmSync(state, { recursive: true, force: true });
+      rmSync(stateFolder, { recursive: true, force: true });
       throw error;
     }
   }
@@ -75,7 +87,11 @@ export class RealEditorServer {
       const page = await context.newPage();
       const window = new EditorWindow(page, folder, screenshots);
       try {
-        await window.open(this.#editor.addressOf(folder));
+        const address = this.#editor.addressOf(folder);
+        const web = this.#webExtension;
+        const location = web === undefined ? undefined : await serveExtension(context, new URL(address).origin, web);
+        await window.open(address);
+        if (location !== undefined) await window.installExtensionFrom(location);
         await story(window);
       } catch (error) {
         await window.screenshot(`failed-${name}`).catch(() => {});

@@ -5,7 +5,7 @@
  */
 import { execFile, spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { EditorSetUpError } from './real-editor.mjs';
@@ -22,7 +22,7 @@ import { EditorSetUpError } from './real-editor.mjs';
  * @typedef {object} WantedEditor
  * @property {string} serverMain the server's entry
  * @property {string} stateFolder its own data and extensions go here
- * @property {string} extensionPackage a .vsix
+ * @property {string} [extensionPackage] a .vsix to install
  * @property {Readonly<Record<string, unknown>>} [settings] beside the steady ones
  */
 
@@ -70,7 +70,7 @@ export async function startEditor({ serverMain, stateFolder, extensionPackage, s
     '--telemetry-level',
     'off',
   ];
-  await installExtension(serverMain, own, extensionPackage);
+  if (extensionPackage !== undefined) await installExtension(serverMain, own, extensionPackage);
 
   const token = randomBytes(16).toString('hex');
   const listen = ['--host', '127.0.0.1', '--port', '0', '--connection-token', token];
@@ -112,6 +112,21 @@ export async function startEditor({ serverMain, stateFolder, extensionPackage, s
     stop();
     throw error;
   }
+}
+
+/**
+ * Unpacks an extension as the editor itself does, without running anything of it.
+ * @param {{ serverMain: string, stateFolder: string, extensionPackage: string }} wanted
+ * @returns {Promise<string>} the folder that holds its package.json
+ * @throws {EditorSetUpError} when the editor refuses the package
+ */
+export async function unpackExtension({ serverMain, stateFolder, extensionPackage }) {
+  const extensions = join(stateFolder, 'unpacked');
+  const own = ['--server-data-dir', join(stateFolder, 'unpacking'), '--extensions-dir', extensions];
+  await installExtension(serverMain, [...own, '--accept-server-license-terms'], extensionPackage);
+  const folder = readdirSync(extensions).find((name) => existsSync(join(extensions, name, 'package.json')));
+  if (folder === undefined) throw new EditorSetUpError(`the editor unpacked nothing from ${extensionPackage}`);
+  return join(extensions, folder);
 }
 
 /** @param {string} serverMain @param {readonly string[]} own @param {string} extensionPackage */
