@@ -40,13 +40,14 @@ describe('check', () => {
       piece "chest" {
         size 20 wide, 30 high, 15 deep, painted
         //                              ^^^^^^^ error unknown-word: 'painted' means nothing
+        case { sides thick 3/4 }
       }
     `);
   });
 
   test('fails on a finding without a mark', async () => {
     const unmarked = check(`
-      piece "chest" { size 20 wide, 30 high, 15 deep, painted }
+      piece "chest" { size 20 wide, 30 high, 15 deep, painted   case { sides thick 3/4 } }
     `);
     await expect(unmarked).rejects.toThrow(/found in piece\.fettle, and not marked:[\s\S]*unknown-word/);
   });
@@ -54,6 +55,7 @@ describe('check', () => {
   test('fails on a mark without a finding', async () => {
     const nothing = check(`
       piece "chest" {
+        case { sides thick 3/4 }
         size 20 wide, 30 high, 15 deep
         //   ^^ error unknown-word: 20
       }
@@ -67,20 +69,22 @@ describe('check', () => {
     ['other words', '        //                              ^^^^^^^ error unknown-word: varnished'],
     ['another place', '        //                              ^^^^^^ error unknown-word: painted'],
   ])('fails on %s', async (_what, mark) => {
-    const other = check(`piece "chest" {\n        size 20 wide, 30 high, 15 deep, painted\n${mark}\n}`);
+    const other = check(
+      `piece "chest" {\n        size 20 wide, 30 high, 15 deep, painted\n${mark}\n case { sides thick 3/4 } }`,
+    );
     await expect(other).rejects.toThrow('not found');
   });
 
   test('two findings of one kind need two marks', async () => {
     const once = check(`
-      piece "a" { size 20 wide, 30 high, 15 deep, red, red }
+      piece "a" { size 20 wide, 30 high, 15 deep, red, red   case { sides thick 3/4 } }
       //                                          ^^^ error unknown-word: red
     `);
     await expect(once).rejects.toThrow('not marked');
   });
 
   test('notes may go unmarked where the fixture says so, and only there', async () => {
-    const text = 'piece "a" { size 20 wide, 30 high, 15 deep   thing "ball" { 9 wide } }';
+    const text = 'piece "a" { size 20 wide, 30 high, 15 deep   case { sides thick 3/4 }   thing "ball" { 9 wide } }';
     await check(`// notes not shown\n${text}`);
     await expect(check(text)).rejects.toThrow('note not-checked-yet');
   });

@@ -9,5 +9,23 @@ export const braceNotOpened = defineFinding<{ readonly word: string }>({
   mends: { open: () => `Open it with '{'` },
   help: `
 What belongs inside a statement stands between '{' and '}'. Here the '{' is missing.
+
+\`\`\`fettle wrong
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case
+    sides thick 3/4
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case {
+    sides thick 3/4
+  }
+}
+\`\`\`
 `,
 });

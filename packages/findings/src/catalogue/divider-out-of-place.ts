@@ -18,5 +18,35 @@ export const dividerOutOfPlace = defineFinding<{
   mends: { remove: (values) => `Take out this ${values['word']}` },
   help: `
 A partition or a divider stands between two spaces of a row or a stack, in the order in which one sees them.
+
+\`\`\`fettle wrong
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    row {
+      partition thick 3/4, shown
+      door "left"
+      door "right"
+    }
+    fronts thick 3/4
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    row {
+      door "left"
+      partition thick 3/4, shown
+      door "right"
+    }
+    fronts thick 3/4
+  }
+}
+\`\`\`
 `,
 });

@@ -80,5 +80,33 @@ packed out. Write no box width at all and it is computed: the opening less the s
 
 A box also has to pass under what is above its opening, and its sides have to be at least as high as the slide that is
 screwed to them.
+
+\`\`\`fettle wrong
+use "shop.fettle"
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high
+    drawer "blankets" rest
+    fronts thick 3/4
+    drawers { sides "oak" thick 1/2   bottom "thin ply"   corners dovetail   slides "side mount 12"   box 18 wide }
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+use "shop.fettle"
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high
+    drawer "blankets" rest
+    fronts thick 3/4
+    drawers { sides "oak" thick 1/2   bottom "thin ply"   corners dovetail   slides "side mount 12" }
+  }
+}
+\`\`\`
 `,
 });

@@ -11,5 +11,21 @@ export const fileNotFound = defineFinding<{ readonly path: string; readonly near
   mends: { 'use-nearest': (values, say) => `Use ${say.name(String(values['name']))}` },
   help: `
 'use' makes the names of another file known. Its path is read from the folder of the file that uses it.
+
+\`\`\`fettle wrong
+use "shp.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
+
+\`\`\`fettle right
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides "birch ply" }
+}
+\`\`\`
 `,
 });

@@ -42,7 +42,27 @@ Change one of the sizes by exactly what is too much or left over, or let one of 
 whenever another size changes.
 
 \`\`\`fettle wrong
-TO BE WRITTEN
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high
+    drawer "blankets" front 21 high
+    fronts thick 3/4
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high
+    drawer "blankets" rest
+    fronts thick 3/4
+  }
+}
 \`\`\`
 `,
 });

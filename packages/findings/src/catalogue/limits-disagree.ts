@@ -43,5 +43,29 @@ export const limitsDisagree = defineFinding<{
   help: `
 A space may have a size and limits that its size must keep: at least so much, at most so much. Here two of these
 statements exclude each other. The first of them was followed; change one of the two.
+
+\`\`\`fettle wrong
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high, at least 10
+    drawer "blankets" rest
+    fronts thick 3/4
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" at least 10
+    drawer "blankets" rest
+    fronts thick 3/4
+  }
+}
+\`\`\`
 `,
 });

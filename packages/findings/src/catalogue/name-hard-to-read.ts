@@ -32,7 +32,7 @@ Two names are the same when their letters are. Marks that are not seen make two 
 name read differently from what it is.
 
 \`\`\`fettle wrong
-piece " shelf unit" {
+piece "shelf unit " {
   size 30 wide, 36 high, 12 deep
   case { sides thick 3/4 }
 }

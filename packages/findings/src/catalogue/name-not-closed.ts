@@ -10,5 +10,21 @@ export const nameNotClosed = defineFinding<{ readonly name: string }>({
   help: `
 A name stands between two quotation marks on one line. Without the second one it runs on to the end of the line, or to
 the next brace.
+
+\`\`\`fettle wrong
+use "shop.fettle
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides "birch ply" }
+}
+\`\`\`
+
+\`\`\`fettle right
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides "birch ply" }
+}
+\`\`\`
 `,
 });

@@ -10,5 +10,20 @@ export const notCheckedYet = defineFinding<{ readonly words: string }>({
   mends: {},
   help: `
 The words are part of the language, and nothing is computed from them yet. They stay in the text unharmed.
+
+\`\`\`fettle wrong
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+  site { window-sill 36 above floor }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
 `,
 });

@@ -9,5 +9,20 @@ export const saidTwice = defineFinding<{ readonly words: string }>({
   mends: { remove: (values) => `Take out the second '${values['words']}'` },
   help: `
 One fact is said once. Where it is said again, the first one counts.
+
+\`\`\`fettle wrong
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  size 30 wide, 36 high, 14 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
 `,
 });

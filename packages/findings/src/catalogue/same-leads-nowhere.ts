@@ -32,5 +32,29 @@ export const sameLeadsNowhere = defineFinding<{
   help: `
 A size may be copied from another space by its name. The other space must have a size that does not itself depend on
 this one, and to copy the size of a front both of them must have one.
+
+\`\`\`fettle wrong
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" same as "blankets"
+    drawer "blankets" same as "linen"
+    fronts thick 3/4
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" rest
+    drawer "blankets" same as "linen"
+    fronts thick 3/4
+  }
+}
+\`\`\`
 `,
 });

@@ -9,5 +9,19 @@ export const sizeIncomplete = defineFinding<{ readonly missing: string }>({
   mends: {},
   help: `
 Width, height and depth of a piece are said in one line: \`size 60 wide, 34 high, 17 deep\`.
+
+\`\`\`fettle wrong
+piece "shelf unit" {
+  size 30 wide, 36 high
+  case { sides thick 3/4 }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
 `,
 });

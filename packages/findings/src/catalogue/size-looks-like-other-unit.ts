@@ -19,11 +19,12 @@ export const sizeLooksLikeOtherUnit = defineFinding<{
 A number without a unit counts the units of its piece: inches, unless the piece or its file says otherwise. A piece of
 more than 200 inches, or of less than 100 millimetres, is most often one whose units were not said.
 
-Say the units once, \`units mm\`, or beside the number, \`600mm\`.
+Say the units once, \`units mm\`, or beside the number, \`600mm\`. A piece that is really so large or so small says its
+unit beside the number too. Parts that come out with no size left because of it are not told apart from this.
 
 \`\`\`fettle wrong
 piece "vanity" {
-  size 30 wide, 600mm high, 500mm deep
+  size 32 wide, 24 high, 20 deep
   units mm
   case { sides thick 18 }
 }

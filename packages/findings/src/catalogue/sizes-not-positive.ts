@@ -49,5 +49,29 @@ Sizes that are written down come first, then gaps, dividers and thicknesses; wha
 what is left. Here nothing is left, or less than nothing.
 
 Make one of the written sizes smaller, or let the neighbours share the space too.
+
+\`\`\`fettle wrong
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 29 high
+    drawer "blankets" rest
+    fronts thick 3/4
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "chest" {
+  size 20 wide, 30 high, 15 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high
+    drawer "blankets" rest
+    fronts thick 3/4
+  }
+}
+\`\`\`
 `,
 });

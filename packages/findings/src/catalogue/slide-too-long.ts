@@ -33,5 +33,33 @@ the case's back, with the free depth that the slide's maker asks for behind it.
 
 Choose a shorter slide, or make the piece deeper: the overhang of a top, a thick front and a back that stands in a
 groove all take from the depth inside.
+
+\`\`\`fettle wrong
+use "shop.fettle"
+piece "chest" {
+  size 20 wide, 30 high, 14 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high
+    drawer "blankets" rest
+    fronts thick 3/4
+    drawers { sides "oak" thick 1/2   bottom "thin ply"   corners dovetail   slides "side mount 14" }
+  }
+}
+\`\`\`
+
+\`\`\`fettle right
+use "shop.fettle"
+piece "chest" {
+  size 20 wide, 30 high, 14 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset, gap 1/8 {
+    drawer "linen" front 9 high
+    drawer "blankets" rest
+    fronts thick 3/4
+    drawers { sides "oak" thick 1/2   bottom "thin ply"   corners dovetail   slides "side mount 12" }
+  }
+}
+\`\`\`
 `,
 });

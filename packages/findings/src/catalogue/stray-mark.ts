@@ -10,5 +10,19 @@ export const strayMark = defineFinding<{ readonly mark: string }>({
   help: `
 A brace, a sign of arithmetic or some other mark stands where nothing can use it. It was left out when the text was
 read.
+
+\`\`\`fettle wrong
+piece "shelf unit" {
+  size 30 wide; 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
 `,
 });

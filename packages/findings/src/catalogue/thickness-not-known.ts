@@ -14,5 +14,21 @@ export const thicknessNotKnown = defineFinding<{ readonly part: string; readonly
   help: `
 Sizes are computed from actual thicknesses. A sheet brings its own; solid wood is planed to what the part asks for, so
 the part has to say it: \`thick 3/4\`.
+
+\`\`\`fettle wrong
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides "oak" }
+}
+\`\`\`
+
+\`\`\`fettle right
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides "oak" thick 3/4 }
+}
+\`\`\`
 `,
 });

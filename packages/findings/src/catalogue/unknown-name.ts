@@ -24,5 +24,21 @@ export const unknownName = defineFinding<{
   help: `
 A name in quotes stands for something that is declared once: stock and hardware in a shop file, a front in the piece.
 This one is declared nowhere, neither here nor in a file that this text uses. Most often it is a slip of the pen.
+
+\`\`\`fettle wrong
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides "birch plie" }
+}
+\`\`\`
+
+\`\`\`fettle right
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides "birch ply" }
+}
+\`\`\`
 `,
 });

@@ -21,5 +21,19 @@ export const unknownWord = defineFinding<{
   help: `
 Each statement knows its own words. These are not among them, so nothing was computed from them; everything around them
 was read as if they were not there.
+
+\`\`\`fettle wrong
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep, painted
+  case { sides thick 3/4 }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
 `,
 });

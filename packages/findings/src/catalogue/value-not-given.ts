@@ -12,5 +12,23 @@ export const valueNotGiven = defineFinding<{ readonly name: string; readonly pat
   help: `
 A pattern says what it takes: \`takes "width"\`. Each piece made from it gives the value,
 \`piece "A1" from "wall case" with "width" 18\`, unless the pattern has one of its own: \`takes "width" or 24\`.
+
+\`\`\`fettle wrong
+pattern "wall case" {
+  takes "width"
+  size "width" wide, 30 high, 12 deep
+  case { sides thick 3/4 }
+}
+piece "A1" from "wall case"
+\`\`\`
+
+\`\`\`fettle right
+pattern "wall case" {
+  takes "width"
+  size "width" wide, 30 high, 12 deep
+  case { sides thick 3/4 }
+}
+piece "A1" from "wall case" with "width" 18
+\`\`\`
 `,
 });

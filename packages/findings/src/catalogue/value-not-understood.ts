@@ -10,8 +10,7 @@ export const valueNotUnderstood = defineFinding<{
     | 'area'
     | 'unknown-name'
     | 'unreadable'
-    | 'too-large'
-    | 'circle';
+    | 'too-large';
 }>({
   code: 'value-not-understood',
   severity: 'error',
@@ -26,7 +25,6 @@ export const valueNotUnderstood = defineFinding<{
       'unknown-name': 'its name stands for no value',
       unreadable: 'it cannot be read as a number',
       'too-large': 'it is beyond any size of furniture',
-      circle: 'it is defined by itself',
     }[facts.problem];
     return `${wanted} belongs here, and '${facts.words}' is none: ${why}`;
   },
@@ -35,5 +33,19 @@ export const valueNotUnderstood = defineFinding<{
   help: `
 A length is written as the trade writes it: \`17-1/2\`, \`3/4"\`, \`19mm\`, \`5'-2-3/8"\`. A count is a whole number. Sums,
 differences, products with a number and quotients are worked out exactly.
+
+\`\`\`fettle wrong
+piece "shelf unit" {
+  size 30 wide, 36/0 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides thick 3/4 }
+}
+\`\`\`
 `,
 });

@@ -5,12 +5,14 @@ import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
 import { fileDeclarations, specOf } from '../names/declarations.ts';
 import { nearestName } from '../names/nearest.ts';
 import { documentsAt, usedDocuments, useStatements } from '../names/used-files.ts';
+import { neverUsedFindings } from '../reading/never-used.ts';
 import { readPiece } from '../reading/read-piece.ts';
 import { readSlide } from '../reading/read-shop.ts';
 import { type ReadContext, unitsAt } from '../reading/reader.ts';
 import { reportUnread } from '../reading/report-unread.ts';
 import { slipFindings } from '../reading/slip-findings.ts';
 import { entryText, entryUnit, fileUnitId, type Place, pieceUnitId, placeOf } from '../reading/text-units.ts';
+import { causesOnly } from './one-cause.ts';
 import { type PlacedFinding, placeFinding } from './placed-findings.ts';
 import { sayIn } from './say.ts';
 
@@ -116,6 +118,7 @@ export class DocumentEvaluator {
         reportUnread(fileContext, statement);
       }
     }
+    neverUsedFindings(fileContext);
     add(fileContext.findings, fileContext.units, 0);
     return {
       pieces,
@@ -173,7 +176,7 @@ export class DocumentEvaluator {
       ...keys,
       entries: new Map(units.map((unit) => [unit, entryText(unit, documents)])),
       evaluation,
-      findings: [...read.findings, ...evaluation.findings],
+      findings: causesOnly(read.findings, evaluation.findings),
     };
   }
 

@@ -8,7 +8,7 @@ import { sayIn } from '../evaluation/say.ts';
 import type { FettleServices } from '../fettle-module.ts';
 import { type Expression, isExpression, isPlainText, isReference, type Statement } from '../generated/ast.ts';
 import { fileDeclarations, pieceOf, specOf } from '../names/declarations.ts';
-import { kindOfReference } from '../names/fettle-scopes.ts';
+import { kindOfReference } from '../names/kind-of-reference.ts';
 import { resolveUse } from '../names/used-files.ts';
 import { findName, nameKindWords } from '../names/visible-names.ts';
 import type { ReadPhrase } from '../reading/phrases.ts';

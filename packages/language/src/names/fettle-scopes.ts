@@ -12,27 +12,9 @@ import {
   type ReferenceInfo,
   type Scope,
 } from 'langium';
-import { isReference, isStatement, type Reference, type Statement } from '../generated/ast.ts';
-import { readParts } from '../reading/phrases.ts';
-import type { NameKind } from '../schema/index.ts';
-import { specOf } from './declarations.ts';
-import { findName, nameKindOfSlot } from './visible-names.ts';
-
-/** The kind of name a reference stands for, by the slot it stands in. */
-export function kindOfReference(reference: Reference): { statement: Statement; kind: NameKind } | undefined {
-  const statement = AstUtils.getContainerOfType(reference, isStatement);
-  if (statement === undefined) return undefined;
-  for (const read of readParts(statement, specOf(statement).spec).phrases) {
-    let slot = 0;
-    for (const item of read.phrase.items) {
-      if (item.kind === 'word') continue;
-      if (read.slots[slot] === reference) return { statement, kind: nameKindOfSlot(item.slot) };
-      slot++;
-    }
-  }
-  // Inside a sum, or where no phrase takes it: a named value.
-  return { statement, kind: 'value' };
-}
+import { isReference, type Statement } from '../generated/ast.ts';
+import { kindOfReference } from './kind-of-reference.ts';
+import { findName } from './visible-names.ts';
 
 /** Names are looked up by kind in a table, not by walking scopes. */
 export class FettleScopeProvider extends DefaultScopeProvider {

@@ -6,6 +6,7 @@ import { specOf } from '../names/declarations.ts';
 import { patternOf } from '../names/visible-names.ts';
 import * as vocabulary from '../schema/piece.ts';
 import { expressionIn, readParts } from './phrases.ts';
+import { judgeWhole } from './piece-as-a-whole.ts';
 import { readCarcase } from './read-carcase.ts';
 import { readFace } from './read-face.ts';
 import {
@@ -63,6 +64,7 @@ export function readPiece(documents: LangiumDocuments, document: LangiumDocument
   const carcase = cased === undefined ? { origin } : readCarcase(cased.context, cased.statement);
   const faced = section('face');
   const face = faced && readFace(faced.context, faced.statement, carcase.sides);
+  judgeWhole(own, statement, { pattern, size: sized?.statement, hasParts: cased !== undefined || faced !== undefined });
   const findings = inherited === undefined ? own.findings : [...own.findings, ...inherited.findings];
   const design: PieceDesign = {
     name: statement.name ?? 'piece',

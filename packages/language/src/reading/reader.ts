@@ -8,9 +8,10 @@ import {
   Rational,
   type Units,
 } from '@fettle/engine';
-import { type Finding, type Origin, saidTwice, valueNotUnderstood } from '@fettle/findings';
+import { type Finding, type Origin, saidTwice, valueCircle, valueNotUnderstood } from '@fettle/findings';
 import type { AstNode, LangiumDocument, LangiumDocuments } from 'langium';
 import { type Expression, isExpression, isReference, type Part, type Statement } from '../generated/ast.ts';
+import { circleIsToldIn } from '../names/circles-of-values.ts';
 import { specOf } from '../names/declarations.ts';
 import { findName, nameKindOfSlot } from '../names/visible-names.ts';
 import type { NameKind, StatementSpec } from '../schema/index.ts';
@@ -274,6 +275,12 @@ function reportValue(
 ): void {
   // The unknown name has a finding of its own.
   if (problem === 'unknown-name') return;
+  if (problem === 'circle') {
+    // Told where its first value stands, unless that is another file.
+    if (!isReference(at) || circleIsToldIn(context.documents, context.unit.document, at)) return;
+    context.findings.push(valueCircle.at(originOf(context, at), { names: [at.target.$refText] }));
+    return;
+  }
   const words = (expression.$cstNode?.text ?? '').slice(0, 60);
   context.findings.push(valueNotUnderstood.at(originOf(context, at), { words, wanted, problem }));
 }
@@ -337,11 +344,17 @@ export function unitsAt(node: AstNode): Units {
 }
 
 function unitsOf(statement: Statement): Units {
+  const { unit, ruler } = rulerOf(statement);
+  return { unit, ruler: ruler !== undefined && ruler.sign() > 0 ? ruler : defaultRulers[unit] };
+}
+
+/** What a `units` statement says: its unit, and the finest mark as far as it can be read; it may be zero or negative. */
+export function rulerOf(statement: Statement): { readonly unit: LengthUnit; readonly ruler: Rational | undefined } {
   const { phrases } = readParts(statement, specOf(statement).spec);
   const unit = phrases.map((read) => unitWords[read.phrase.pattern]).find((each) => each !== undefined) ?? 'in';
   const to = expressionIn(phrases.find((read) => read.phrase.pattern === 'to <number>'));
   if (to === undefined) return { unit, ruler: defaultRulers[unit] };
   const value = evaluateExpression(to, (at) => ({ kind: 'problem', problem: 'unknown-name', at }), unit);
   const ruler = value.kind === 'number' ? value.number : value.kind === 'length' ? value.length.in(unit) : undefined;
-  return { unit, ruler: ruler !== undefined && ruler.sign() > 0 ? ruler : defaultRulers[unit] };
+  return { unit, ruler };
 }

@@ -1,11 +1,21 @@
-import { notCheckedYet, type Origin, unknownName, unknownWord } from '@fettle/findings';
-import { isReference, type Part, type Statement } from '../generated/ast.ts';
+import {
+  type Mend,
+  notCheckedYet,
+  type Origin,
+  unknownName,
+  unknownWord,
+  wordBelongsElsewhere,
+} from '@fettle/findings';
+import { isReference, isWord, type Part, type Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import { nearestName } from '../names/nearest.ts';
 import { findName, nameKindWords, visibleNames } from '../names/visible-names.ts';
 import { bodyOf, type StatementSpec } from '../schema/index.ts';
+import { homesOfPhrase, homesOfStatement } from '../schema/where-words-belong.ts';
+import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
 import { headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
+import { sizeOfWhatIn, unitApartIn } from './sizes-half-said.ts';
 
 /** Says what in this statement, and in its body, means nothing, is not known or is not computed yet. */
 export function reportUnread(context: ReadContext, statement: Statement): void {
@@ -15,7 +25,7 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
     const at = { ...origin, end: origin.start + statement.head.length };
     const container = statement.$container;
     const place = container.$type === 'Statement' ? placeWords(specOf(container as Statement).spec) : 'a file';
-    reportWord(context, at, statement.head, place, spec.word);
+    reportWord(context, at, statement.head, place, spec.word, homesOfStatement(statement.head));
     // One cause, one finding: nothing below an unknown statement is judged.
     if (spec.word === '') return;
   }
@@ -32,6 +42,7 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
   }
   reportNames(context, statement, phrases);
   for (const run of unread) reportRun(context, statement, run);
+  if (exact) judgeStatement(context, statement);
   for (const child of statement.statements) reportUnread(context, child);
 }
 
@@ -73,6 +84,7 @@ function reportNames(context: ReadContext, statement: Statement, phrases: readon
 function reportRun(context: ReadContext, statement: Statement, run: readonly Part[]): void {
   const [first, last] = [run[0], run.at(-1)];
   if (first === undefined || last === undefined) return;
+  if (unitApartIn(context, statement, run) || sizeOfWhatIn(context, statement, run)) return;
   const { spec } = specOf(statement);
   const words = run
     .map((part) => part.$cstNode?.text ?? '')
@@ -82,7 +94,7 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     ...spec.phrases.flatMap((phrase) => phrase.items.flatMap((item) => (item.kind === 'word' ? [item.word] : []))),
     ...bodyOf(spec).statements.keys(),
   ];
-  const typed = first.$type === 'Word' ? (first as { word: string }).word : '';
+  const typed = isWord(first) ? first.word : '';
   const near = typed === '' ? undefined : nearestName(typed, candidates);
   reportWord(
     context,
@@ -90,28 +102,41 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     words,
     placeWords(spec),
     run.length === 1 && near !== typed ? (near ?? '') : '',
+    candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
   );
 }
 
-function reportWord(context: ReadContext, at: Origin, words: string, place: string, nearest: string): void {
+/** Words of another statement, or a whole statement that stands where none may. */
+function homesOfRun(words: string, first: string): readonly string[] {
+  const homes = homesOfPhrase(words);
+  return homes.length > 0 ? homes : homesOfStatement(first);
+}
+
+/** `homes`: where the words belong, if the language knows them at all. */
+function reportWord(
+  context: ReadContext,
+  at: Origin,
+  words: string,
+  place: string,
+  nearest: string,
+  homes: readonly string[],
+): void {
+  const mends: readonly Mend[] = [
+    ...(nearest === ''
+      ? []
+      : [
+          {
+            how: 'use-nearest',
+            values: { word: nearest },
+            changes: [{ kind: 'set-words', at, words: nearest } as const],
+          },
+        ]),
+    { how: 'remove', values: { words }, changes: [{ kind: 'remove', at }] },
+  ];
+  const belongs = homes.filter((each) => each !== place).slice(0, 3);
   context.findings.push(
-    unknownWord.at(
-      at,
-      { words, place, nearest },
-      {
-        mends: [
-          ...(nearest === ''
-            ? []
-            : [
-                {
-                  how: 'use-nearest',
-                  values: { word: nearest },
-                  changes: [{ kind: 'set-words', at, words: nearest } as const],
-                },
-              ]),
-          { how: 'remove', values: { words }, changes: [{ kind: 'remove', at }] },
-        ],
-      },
-    ),
+    belongs.length === 0
+      ? unknownWord.at(at, { words, place, nearest }, { mends })
+      : wordBelongsElsewhere.at(at, { words, place, belongs, nearest }, { mends }),
   );
 }

@@ -20,6 +20,22 @@ export function slipFindings(document: LangiumDocument): Finding[] {
   return (report?.slips ?? []).map((slip) => toFinding(slip, text));
 }
 
+/** Whether braces had to be guessed in this stretch of the text: what seems to be missing there may only be misplaced. */
+export function bracesWereGuessed(document: LangiumDocument, start: number, end: number): boolean {
+  const report = document.parseResult.lexerReport as StructureReport | undefined;
+  return (report?.slips ?? []).some(
+    (slip) => bracesGuessed.has(slip.kind) && slip.start < end && start < Math.max(slip.end, slip.start + 1),
+  );
+}
+
+const bracesGuessed: ReadonlySet<Slip['kind']> = new Set([
+  'brace-not-closed',
+  'brace-not-opened',
+  'stray-brace',
+  'too-deep',
+  'too-long',
+]);
+
 function toFinding(slip: Slip, text: string): Finding {
   const at = (start: number, end: number): Origin => ({ unit: fileUnitId, start, end });
   const here = at(slip.start, slip.end);

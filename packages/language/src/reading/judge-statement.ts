@@ -1,0 +1,18 @@
+import type { Statement } from '../generated/ast.ts';
+import { nameFindings } from './names-as-written.ts';
+import { notationFindings } from './notation.ts';
+import { phraseFindings } from './phrases-together.ts';
+import type { ReadContext } from './reader.ts';
+import { rulerFindings } from './rulers-and-units.ts';
+import { sizeFindings } from './sizes-as-said.ts';
+import { circleFindings } from './value-circles.ts';
+
+/** All that the words of one statement show without anything being worked out from them. Its body is not looked into. */
+export function judgeStatement(context: ReadContext, statement: Statement): void {
+  nameFindings(context, statement);
+  notationFindings(context, statement);
+  phraseFindings(context, statement);
+  sizeFindings(context, statement);
+  rulerFindings(context, statement);
+  circleFindings(context, statement);
+}

@@ -1,0 +1,83 @@
+import { cannotBeBoth, type Mend, saidTwice } from '@fettle/findings';
+import type { Statement } from '../generated/ast.ts';
+import { specOf } from '../names/declarations.ts';
+import { type ReadPhrase, readParts } from './phrases.ts';
+import { originOf, type ReadContext } from './reader.ts';
+
+/** What one statement says twice, and what it says that excludes something else it says. */
+
+/** In each list, at most one can be. Sizes of a space are judged apart: they know what the row or stack decides. */
+const excluding: readonly (readonly string[])[] = [
+  ['over sides', 'between sides', 'under sides'],
+  ['in groove <length> deep', 'in rabbet <length> deep', 'applied'],
+  ['shown', 'behind fronts'],
+  ['centred on gap', 'upper face on gap', 'lower face on gap', 'left face on gap', 'right face on gap'],
+  ['web-frame', 'panel'],
+  ['inset', 'overlay full', 'overlay half', 'overlay <length>', 'lipped <length>'],
+  ['dovetail', 'box-joint', 'rabbet', 'butt'],
+  ['inches', 'mm', 'cm', 'feet'],
+  ['<stock>', 'of <stock>'],
+  ['<count> adjustable', '<count> fixed'],
+  ['graded by <length>', 'graded by ratio <number>'],
+  ['carries <number> lb', 'carries <number> kg'],
+];
+
+export function phraseFindings(context: ReadContext, statement: Statement): void {
+  const { spec } = specOf(statement);
+  const first = new Map<string, ReadPhrase>();
+  for (const read of readParts(statement, spec).phrases) {
+    const { pattern, checked } = read.phrase;
+    // A piece gives its pattern several values, each by a name of its own.
+    if (!checked || pattern.includes('<parameter>')) continue;
+    if (first.has(pattern)) again(context, pattern, first.get(pattern) as ReadPhrase, read);
+    else first.set(pattern, read);
+  }
+  for (const group of excluding) {
+    const [one, ...others] = group.flatMap((pattern) => first.get(pattern) ?? []);
+    for (const other of one === undefined ? [] : others) both(context, statement, one as ReadPhrase, other);
+  }
+}
+
+function again(context: ReadContext, pattern: string, first: ReadPhrase, read: ReadPhrase): void {
+  const words = pattern.replaceAll(/<\w+>/g, '…');
+  const at = whereSaid(context, read);
+  context.findings.push(
+    saidTwice.at(
+      at,
+      { words },
+      {
+        related: [{ role: 'first', values: {}, origin: whereSaid(context, first) }],
+        mends: [{ how: 'remove', values: { words }, changes: [{ kind: 'remove', at }] }],
+      },
+    ),
+  );
+}
+
+function both(context: ReadContext, statement: Statement, one: ReadPhrase, two: ReadPhrase): void {
+  const [earlier, later] =
+    (one.parts[0]?.$cstNode?.offset ?? 0) < (two.parts[0]?.$cstNode?.offset ?? 0) ? [one, two] : [two, one];
+  const remove = (read: ReadPhrase): Mend => ({
+    how: 'remove',
+    values: { words: wordsOf(read) },
+    changes: [{ kind: 'remove', at: whereSaid(context, read) }],
+  });
+  context.findings.push(
+    cannotBeBoth.at(
+      whereSaid(context, later),
+      { words: wordsOf(later), other: wordsOf(earlier), place: `'${statement.head ?? specOf(statement).spec.word}'` },
+      {
+        related: [{ role: 'other', values: { words: wordsOf(earlier) }, origin: whereSaid(context, earlier) }],
+        mends: [remove(later), remove(earlier)],
+      },
+    ),
+  );
+}
+
+export function whereSaid(context: ReadContext, read: Pick<ReadPhrase, 'parts'>) {
+  // A phrase has at least one part.
+  return originOf(context, read.parts[0] as (typeof read.parts)[number], read.parts.at(-1));
+}
+
+export function wordsOf(read: Pick<ReadPhrase, 'parts'>): string {
+  return read.parts.map((part) => part.$cstNode?.text ?? '').join(' ');
+}
