@@ -1,16 +1,19 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { colour, written } from './colouring.ts';
+import { wordsOfVocabulary } from './words-of-vocabulary.ts';
+
+const examples = new URL('../../examples/', import.meta.url);
+const exampleFiles = readdirSync(examples).filter((name) => name.endsWith('.fettle'));
 
 async function line(text: string): Promise<string> {
   return written((await colour(text))[0] ?? []);
 }
 
 describe('colouring', () => {
-  test.each(['sideboard', 'shop'])('of %s.fettle is as approved', async (name) => {
-    const text = readFileSync(new URL(`../../examples/${name}.fettle`, import.meta.url), 'utf8');
-    const lines = (await colour(text)).map(written).join('\n');
-    await expect(lines).toMatchFileSnapshot(`../approved/${name}.colours.txt`);
+  test.each(['sideboard.fettle', 'shop.fettle'])('of %s is as approved', async (name) => {
+    const lines = (await colour(readFileSync(new URL(name, examples), 'utf8'))).map(written).join('\n');
+    await expect(lines).toMatchFileSnapshot(`../approved/${name.replace('.fettle', '.colours.txt')}`);
   });
 
   test('an inch mark closes its number and opens no name', async () => {
@@ -54,11 +57,37 @@ describe('colouring', () => {
     ]);
   });
 
-  test('nothing in the examples is left without a colour', async () => {
-    for (const name of ['sideboard', 'shop']) {
-      const text = readFileSync(new URL(`../../examples/${name}.fettle`, import.meta.url), 'utf8');
-      const plain = (await colour(text)).flat().filter((word) => word.colour === 'plain');
-      expect(plain).toEqual([]);
+  test.each(exampleFiles)('nothing in %s is left without a colour', async (name) => {
+    const words = (await colour(readFileSync(new URL(name, examples), 'utf8'))).flat();
+    expect(words.filter((word) => word.colour === 'plain')).toEqual([]);
+  });
+
+  test('a word of the vocabulary that only begins statements is seen as one, wherever it stands', async () => {
+    const { statements, small } = wordsOfVocabulary();
+    const missed: string[] = [];
+    for (const word of statements) {
+      if (small.has(word)) continue;
+      const [, , found] = (await colour(`size 1   ${word} 2`))[0] ?? [];
+      if (found?.text !== word || found.colour !== 'statement') missed.push(word);
     }
+    expect(missed).toEqual([]);
+  });
+
+  test('every statement of the vocabulary is seen as one at the beginning of a line', async () => {
+    const missed: string[] = [];
+    for (const word of wordsOfVocabulary().statements) {
+      const [found] = (await colour(`  ${word} 2`))[0] ?? [];
+      if (found?.text !== word || found.colour !== 'statement') missed.push(word);
+    }
+    expect(missed).toEqual([]);
+  });
+
+  test('what gives a thing its name is seen to do so', async () => {
+    const missed: string[] = [];
+    for (const word of wordsOfVocabulary().declaring) {
+      const [, found] = (await colour(`  ${word} "thing"`))[0] ?? [];
+      if (found?.colour !== 'declaration') missed.push(word);
+    }
+    expect(missed).toEqual([]);
   });
 });
