@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/findings';
 import { drawerFindings } from './checks/drawers.ts';
+import { lapFindings } from './checks/laps.ts';
 import { positiveCarcase, positiveFace, positiveParts } from './checks/positive-sizes.ts';
 import { sumFindings } from './checks/sums.ts';
 import type { PieceDesign } from './design/design.ts';
@@ -32,6 +33,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   if (design.face !== undefined && face !== undefined) {
     findings.push(...sumFindings(face));
     findings.push(...positiveFace(face));
+    findings.push(...lapFindings(design.face, carcase));
     findings.push(...drawerFindings(design, design.face, carcase, face.face, shop.slides));
   }
 

@@ -9,7 +9,9 @@ import { fileNeverNeeded } from './file-never-needed.ts';
 import { fileNotFound } from './file-not-found.ts';
 import { fileUsesItself } from './file-uses-itself.ts';
 import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
+import { frontsMeet } from './fronts-meet.ts';
 import { gradingWithoutEffect } from './grading-without-effect.ts';
+import { lapBeyondEdge } from './lap-beyond-edge.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
 import { limitsDisagree } from './limits-disagree.ts';
 import { looksLikeDifference } from './looks-like-difference.ts';
@@ -60,6 +62,7 @@ const kinds: readonly AnyKind[] = [
   drawerBoxDoesNotFit,
   fileNotFound,
   frontsDoNotAddUp,
+  frontsMeet,
   limitsDisagree,
   nameNotClosed,
   notCheckedYet,
@@ -81,6 +84,7 @@ const kinds: readonly AnyKind[] = [
   fileNeverNeeded,
   fileUsesItself,
   gradingWithoutEffect,
+  lapBeyondEdge,
   limitWithoutEffect,
   looksLikeDifference,
   looksLikeMixedNumber,
