@@ -24,6 +24,7 @@ export { nameEmpty } from './catalogue/name-empty.ts';
 export { nameHardToRead } from './catalogue/name-hard-to-read.ts';
 export { nameMissing } from './catalogue/name-missing.ts';
 export { nameNotClosed } from './catalogue/name-not-closed.ts';
+export { nameNotOpened } from './catalogue/name-not-opened.ts';
 export { notCheckedYet } from './catalogue/not-checked-yet.ts';
 export { nothingToMake } from './catalogue/nothing-to-make.ts';
 export { offTheRuler } from './catalogue/off-the-ruler.ts';

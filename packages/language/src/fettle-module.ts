@@ -17,6 +17,7 @@ import { FettleGeneratedModule, FettleGeneratedSharedModule } from './generated/
 import { FettleScopeComputation, FettleScopeProvider } from './names/fettle-scopes.ts';
 import { UsingDocumentBuilder } from './names/using-document-builder.ts';
 import { FettleLexer } from './tokens/fettle-lexer.ts';
+import { FettleTokenBuilder } from './tokens/fettle-token-builder.ts';
 import { QuotedNameConverter } from './tokens/names-in-quotes.ts';
 import { createSurvivingParser } from './tokens/surviving-parser.ts';
 
@@ -36,6 +37,7 @@ const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedS
     HoverProvider: (services) => new FettleHoverProvider(services),
   },
   parser: {
+    TokenBuilder: () => new FettleTokenBuilder(),
     Lexer: (services) => new FettleLexer(services),
     ValueConverter: () => new QuotedNameConverter(),
     LangiumParser: (services) => createSurvivingParser(services),

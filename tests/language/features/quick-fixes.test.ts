@@ -96,7 +96,7 @@ describe('names', () => {
 
 describe('words', () => {
   test('a misspelt word', () =>
-    checkFix('piece "a" { siz<|>e2 20 wide }', "Write 'size'", 'piece "a" { size 20 wide }'));
+    checkFix('piece "a" { siz<|>ee 20 wide }', "Write 'size'", 'piece "a" { size 20 wide }'));
 
   test('what means nothing goes with its comma', () =>
     checkFix(

@@ -37,6 +37,7 @@ describe('fixtures', () => {
 describe('check', () => {
   test('passes where findings and marks are the same', async () => {
     await check(`
+      // notes not shown
       piece "chest" {
         size 20 wide, 30 high, 15 deep, painted
         //                              ^^^^^^^ error unknown-word: 'painted' means nothing
@@ -91,6 +92,7 @@ describe('check', () => {
 
   test('findings of each file are marked in that file', async () => {
     await check(`
+      // notes not shown
       use "shop.fettle"
       piece "a" { size 20 wide, 30 high, 15 deep   case { sides "oak" } }
       //                                                        ^^^^^ error unknown-name: no stock is called "oak"

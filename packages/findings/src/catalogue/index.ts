@@ -22,6 +22,7 @@ import { nameEmpty } from './name-empty.ts';
 import { nameHardToRead } from './name-hard-to-read.ts';
 import { nameMissing } from './name-missing.ts';
 import { nameNotClosed } from './name-not-closed.ts';
+import { nameNotOpened } from './name-not-opened.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
 import { nothingToMake } from './nothing-to-make.ts';
 import { offTheRuler } from './off-the-ruler.ts';
@@ -65,6 +66,7 @@ const kinds: readonly AnyKind[] = [
   frontsMeet,
   limitsDisagree,
   nameNotClosed,
+  nameNotOpened,
   notCheckedYet,
   saidTwice,
   sameLeadsNowhere,

@@ -14,6 +14,7 @@ import { slipFindings } from '../reading/slip-findings.ts';
 import { entryText, entryUnit, fileUnitId, type Place, pieceUnitId, placeOf } from '../reading/text-units.ts';
 import { causesOnly } from './one-cause.ts';
 import { type PlacedFinding, placeFinding } from './placed-findings.ts';
+import { withoutConsequences } from './root-findings.ts';
 import { sayIn } from './say.ts';
 
 /** One piece of a document: what the engine makes of it, and where its origins lie in the documents of now. */
@@ -122,7 +123,7 @@ export class DocumentEvaluator {
     add(fileContext.findings, fileContext.units, 0);
     return {
       pieces,
-      findings,
+      findings: withoutConsequences(findings, document),
       readable: slips.every(
         (slip) => slip.severity !== 'error' || slip.code === 'stray-mark' || slip.code === 'name-not-closed',
       ),

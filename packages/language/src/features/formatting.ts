@@ -5,7 +5,8 @@ import type { FettleServices } from '../fettle-module.ts';
 import { printText } from '../printing/print-text.ts';
 import { piecesOf, toItems } from '../printing/text-items.ts';
 import type { WrittenLines } from '../printing/written-lines.ts';
-import { FettleLexer, type SortedTokens } from '../tokens/fettle-lexer.ts';
+import { FettleLexer } from '../tokens/fettle-lexer.ts';
+import type { Structured } from '../tokens/structure.ts';
 
 /**
  * Formatting, as edits of white space only. A text that had to be mended to be read is left alone: what looks like
@@ -40,7 +41,7 @@ export class FettleFormatter implements Formatter {
   #edits(document: LangiumDocument): TextEdit[] {
     const { textDocument } = document;
     const text = textDocument.getText();
-    const before = piecesOf(this.#lexer.sortTokens(text));
+    const before = piecesOf(this.#lexer.structure(text));
     const printed = this.#settled(text);
     if (printed === undefined) return [];
     const edits: TextEdit[] = [];
@@ -65,7 +66,7 @@ export class FettleFormatter implements Formatter {
   /** Printed until printing changes nothing more; undefined where the text is better left alone. */
   #settled(text: string): WrittenLines | undefined {
     const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
-    let sorted = this.#lexer.sortTokens(text);
+    let sorted = this.#lexer.structure(text);
     const first = sorted;
     let last = text;
     for (let times = 0; times < mostTimes; times++) {
@@ -73,7 +74,7 @@ export class FettleFormatter implements Formatter {
       if (items === undefined) return undefined;
       const printed = printText(items, lineEnd);
       if (printed.text === last) return printed;
-      sorted = this.#lexer.sortTokens(printed.text);
+      sorted = this.#lexer.structure(printed.text);
       // The last guard: whatever the printer did, the words are the same and mean the same.
       if (!meansTheSame(first, sorted)) return undefined;
       last = printed.text;
@@ -85,11 +86,11 @@ export class FettleFormatter implements Formatter {
 /** A body that no longer fits on its line can cost its neighbours their alignment, and that another line its own. */
 const mostTimes = 5;
 
-function meansTheSame(before: SortedTokens, after: SortedTokens): boolean {
-  return after.slips.length === 0 && alike(before.sorted, after.sorted) && alike(before.hidden, after.hidden);
+function meansTheSame(before: Structured, after: Structured): boolean {
+  return after.slips.length === 0 && alike(before.tokens, after.tokens) && alike(before.hidden, after.hidden);
 }
 
-type Tokens = SortedTokens['hidden'];
+type Tokens = Structured['hidden'];
 
 function alike(before: Tokens, after: Tokens): boolean {
   if (before.length !== after.length) return false;

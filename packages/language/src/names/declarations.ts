@@ -22,7 +22,12 @@ export function specOf(statement: Statement): SpecifiedStatement {
   const container = statement.$container;
   const noun = isStatement(container) ? bodyOf(specOf(container).spec) : fileNoun;
   const found: SpecifiedStatement =
-    statement.head === undefined ? { spec: bareStatement(noun), exact: true } : findStatement(noun, statement.head);
+    statement.head === undefined
+      ? { spec: bareStatement(noun), exact: true }
+      : findStatement(noun, statement.head, {
+          hasName: statement.name !== undefined,
+          hasBody: statement.open !== undefined,
+        });
   specs.set(statement, found);
   return found;
 }

@@ -1,11 +1,15 @@
 /**
  * The nearest known name to one that is not known: at most one slip in three letters (a letter too many, missing,
  * wrong, or two swapped). Undefined when nothing is near. Cost is bounded: long names are compared by their first
- * 64 letters.
+ * 64 letters. `most` allows fewer slips.
  */
-export function nearestName(name: string, known: readonly string[]): string | undefined {
+export function nearestName(
+  name: string,
+  known: Iterable<string>,
+  most = Number.POSITIVE_INFINITY,
+): string | undefined {
   const wanted = name.slice(0, 64).toLowerCase();
-  const limit = Math.max(1, Math.floor(wanted.length / 3));
+  const limit = Math.min(most, Math.max(1, Math.floor(wanted.length / 3)));
   let best: string | undefined;
   let bestDistance = limit + 1;
   for (const candidate of known) {

@@ -1,5 +1,5 @@
 import type { IToken } from 'chevrotain';
-import type { SortedTokens } from '../tokens/fettle-lexer.ts';
+import type { Structured } from '../tokens/structure.ts';
 
 /**
  * A text as the printer sees it: statements with their bodies, and comments where they stand. Every token and every
@@ -44,17 +44,17 @@ export interface LooseItem {
 export type Item = StatementItem | LooseItem;
 
 /** Every token and comment of a text, in order. */
-export function piecesOf({ raw, hidden }: Pick<SortedTokens, 'raw' | 'hidden'>): Piece[] {
-  return [...raw, ...hidden].map(toPiece).sort((a, b) => a.start - b.start);
+export function piecesOf({ words, hidden }: Pick<Structured, 'words' | 'hidden'>): Piece[] {
+  return [...words, ...hidden].map(toPiece).sort((a, b) => a.start - b.start);
 }
 
 /** Undefined when braces do not balance. */
-export function toItems({ raw, hidden, sorted }: SortedTokens): readonly Item[] | undefined {
+export function toItems({ words, hidden, tokens }: Structured): readonly Item[] | undefined {
   const beginnings = new Set<number>();
-  for (const token of sorted) {
+  for (const token of tokens) {
     if (token.tokenType.name === 'HEAD' || token.tokenType.name === 'BEGIN') beginnings.add(token.startOffset);
   }
-  const pieces = piecesOf({ raw, hidden });
+  const pieces = piecesOf({ words, hidden });
   const root: Item[] = [];
   const bodies: BodyItem[] = [];
   let items = root;

@@ -3,6 +3,7 @@ import {
   braceNotOpened,
   type Finding,
   nameNotClosed,
+  nameNotOpened,
   type Origin,
   strayMark,
   textTooLarge,
@@ -43,14 +44,14 @@ function toFinding(slip: Slip, text: string): Finding {
     case 'brace-not-closed':
       return braceNotClosed.at(
         here,
-        { word: slip.word },
+        { word: slip.word, atEnd: slip.atEnd, others: slip.around.length },
         {
           mends: [
             {
               how: 'close',
-              values: {},
+              values: { braces: slip.around.length + 1 },
               changes: [
-                { kind: 'insert-words', after: at(slip.closeAt, slip.closeAt), words: closingBrace(slip, text) },
+                { kind: 'insert-words', after: at(slip.closeAt, slip.closeAt), words: closingBraces(slip, text) },
               ],
             },
           ],
@@ -92,6 +93,20 @@ function toFinding(slip: Slip, text: string): Finding {
         },
       );
     }
+    case 'name-not-opened':
+      return nameNotOpened.at(
+        here,
+        { name: nameInQuotes(text.slice(slip.start, slip.end)).slice(0, 60) },
+        {
+          mends: [
+            {
+              how: 'open',
+              values: {},
+              changes: [{ kind: 'insert-words', after: at(slip.start, slip.start), words: '"' }],
+            },
+          ],
+        },
+      );
     case 'too-deep':
       return textTooLarge.at(here, { what: slip.limit === 0 ? 'text' : 'braces', limit: slip.limit });
     case 'too-long':
@@ -103,10 +118,14 @@ function toFinding(slip: Slip, text: string): Finding {
   }
 }
 
-/** On the line of its statement, or on a line of its own below what it encloses. */
-function closingBrace(slip: { readonly start: number; readonly closeAt: number }, text: string): string {
-  const lineStart = text.lastIndexOf('\n', slip.start - 1) + 1;
-  if (!text.slice(slip.start, slip.closeAt).includes('\n')) return ' }';
-  const indent = /^[ \t]*/.exec(text.slice(lineStart, slip.start))?.[0] ?? '';
+/** Each on the line of its statement, or on a line of its own below what it encloses. */
+function closingBraces(slip: Slip & { readonly kind: 'brace-not-closed' }, text: string): string {
+  return [slip.start, ...slip.around].map((start) => closingBrace(start, slip.closeAt, text)).join('');
+}
+
+function closingBrace(start: number, closeAt: number, text: string): string {
+  if (!text.slice(start, closeAt).includes('\n')) return ' }';
+  const lineStart = text.lastIndexOf('\n', start - 1) + 1;
+  const indent = /^[ \t]*/.exec(text.slice(lineStart, start))?.[0] ?? '';
   return `\n${indent}}`;
 }

@@ -15,13 +15,47 @@ export interface FoundStatement {
   readonly exact: boolean;
 }
 
-/** The statement a word opens in this noun; a misspelt word is taken for the nearest one. */
-export function findStatement(noun: Noun, word: string): FoundStatement {
-  const exact = noun.statements.get(word.toLowerCase());
+/** What follows a word, for telling which of two was meant. */
+export interface AfterWord {
+  readonly hasName: boolean;
+  readonly hasBody: boolean;
+}
+
+/** The statement a word opens in this noun; a misspelt word is taken for the nearest one that suits what follows it. */
+export function findStatement(noun: Noun, word: string, after: AfterWord): FoundStatement {
+  const lower = word.toLowerCase();
+  const exact = noun.statements.get(lower);
   if (exact !== undefined) return { spec: exact, exact: true };
-  const near = nearestName(word.toLowerCase(), [...noun.statements.keys()]);
+  const key = `${after.hasName} ${after.hasBody} ${lower}`;
+  const known = takenFor.get(noun)?.get(key);
+  if (known !== undefined) return known;
+  const suiting = [...noun.statements.values()].sort((a, b) => misfits(a, after) - misfits(b, after));
+  const near = nearestName(
+    lower,
+    suiting.map((spec) => spec.word),
+  );
   const spec = near === undefined ? undefined : noun.statements.get(near);
-  return { spec: spec ?? unknownStatement, exact: false };
+  const found: FoundStatement = { spec: spec ?? unknownStatement, exact: false };
+  remember(noun, key, found);
+  return found;
+}
+
+/** What misspelt words were taken for: in a text that is no text of ours there are thousands of them. */
+const takenFor = new WeakMap<Noun, Map<string, FoundStatement>>();
+const mostRemembered = 500;
+
+function remember(noun: Noun, key: string, found: FoundStatement): void {
+  let words = takenFor.get(noun);
+  if (words === undefined || words.size >= mostRemembered) {
+    words = new Map();
+    takenFor.set(noun, words);
+  }
+  words.set(key, found);
+}
+
+function misfits(spec: StatementSpec, after: AfterWord): number {
+  const body = (spec.body !== undefined) === after.hasBody ? 0 : 2;
+  return body + ((spec.declares !== undefined) === after.hasName ? 0 : 1);
 }
 
 export function bareStatement(noun: Noun): StatementSpec {

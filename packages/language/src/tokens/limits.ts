@@ -5,4 +5,7 @@
 export const deepestBraces = 40;
 export const deepestParentheses = 12;
 export const longestSum = 200;
-export const mostTokens = 400_000;
+export const mostTokens = 200_000;
+/** Words parted in one text, and tokens of a line whose braces are mended by trial: both cost as they multiply. */
+export const mostPartedWords = 100;
+export const longestMendedLine = 200;

@@ -1,4 +1,5 @@
 import type { IToken } from 'chevrotain';
+import { nearestName } from '../names/nearest.ts';
 import type { Noun, Phrase, StatementSpec } from '../schema/phrase.ts';
 import { deepestParentheses, longestSum } from './limits.ts';
 
@@ -24,7 +25,7 @@ export function isQuoted(token: IToken | undefined): token is IToken {
   return token?.tokenType.name === 'NAME';
 }
 export function isMark(token: IToken | undefined, mark: string): boolean {
-  return token !== undefined && token.image === mark && token.tokenType.name === mark;
+  return token !== undefined && token.tokenType.name === mark;
 }
 
 const operators = new Set(['+', '-', '*', '/']);
@@ -62,24 +63,57 @@ function skipOperand(tokens: readonly IToken[], start: number, depth: number): n
 
 /** The longest phrase of `spec` that starts at `start`. */
 export function matchPhrase(view: TokenView, spec: StatementSpec, start: number, noun: Noun): PhraseMatch | undefined {
+  return longest(spec, (phrase) => tryPhrase(view, phrase, start, noun, () => false));
+}
+
+/**
+ * As `matchPhrase`, with one word of the phrase misspelt: `1/2 n from back edge`. Words that mean something here
+ * are never taken for others.
+ */
+export function matchMisspeltPhrase(
+  view: TokenView,
+  spec: StatementSpec,
+  start: number,
+  noun: Noun,
+): PhraseMatch | undefined {
+  return longest(spec, (phrase) => {
+    if (phrase.items.length < 2) return undefined;
+    let slips = 0;
+    return tryPhrase(view, phrase, start, noun, (word, wanted) => {
+      const meansSomething = noun.statements.has(word) || beginsPhrase(spec, word);
+      if (meansSomething || nearestName(word, [wanted]) === undefined) return false;
+      return ++slips === 1;
+    });
+  });
+}
+
+function longest(spec: StatementSpec, match: (phrase: Phrase) => PhraseMatch | undefined): PhraseMatch | undefined {
   let best: PhraseMatch | undefined;
   for (const phrase of spec.phrases) {
-    const match = tryPhrase(view, phrase, start, noun);
-    if (match !== undefined && (best === undefined || match.end > best.end)) best = match;
+    const found = match(phrase);
+    if (found !== undefined && (best === undefined || found.end > best.end)) best = found;
   }
   return best;
 }
 
-function tryPhrase(view: TokenView, phrase: Phrase, start: number, noun: Noun): PhraseMatch | undefined {
+function tryPhrase(
+  view: TokenView,
+  phrase: Phrase,
+  start: number,
+  noun: Noun,
+  forgives: (word: string, wanted: string) => boolean,
+): PhraseMatch | undefined {
   const { tokens, firstOnLine } = view;
   const texts: number[] = [];
   let at = start;
   for (const item of phrase.items) {
     const token = tokens[at];
     if (item.kind === 'word') {
-      if (!isWord(token) || token.image.toLowerCase() !== item.word) return undefined;
+      if (!isWord(token)) return undefined;
+      const word = token.image.toLowerCase();
+      if (word !== item.word && !forgives(word, item.word)) return undefined;
       // 'between' at the end of a half-typed line must not swallow the statement 'sides' below it.
-      if (at > start && firstOnLine[at] && noun.statements.has(item.word)) return undefined;
+      if (at > start && firstOnLine[at] && noun.statements.has(word)) return undefined;
       at++;
     } else if (item.refers || item.slot === 'path') {
       if (!isQuoted(token)) return undefined;
