@@ -1,6 +1,6 @@
 import { Command, CommanderError, Option } from 'commander';
 import manifest from '../package.json' with { type: 'json' };
-import { check } from './check.ts';
+import { type CheckFormat, check, checkFormats } from './check.ts';
 import type { NamedText } from './evaluated-texts.ts';
 import { make } from './make.ts';
 import { type ExitCode, exit, type Terminal } from './terminal.ts';
@@ -44,10 +44,10 @@ function describeProgram(terminal: Terminal, end: (code: ExitCode) => void): Com
     .command('check')
     .description('Tell what is wrong: one line `file:line:column severity code sentence` for each finding.')
     .argument('<files...>', 'texts to check; - is the standard input')
-    .addOption(new Option('--format <format>', 'how to tell it').choices(['text', 'json']).default('text'))
+    .addOption(new Option('--format <format>', 'how to tell it').choices(checkFormats).default('text'))
     .addOption(asOption())
     .addHelpText('after', exitCodesHelp)
-    .action(async (files: string[], options: { format: 'text' | 'json'; as: string }) => {
+    .action(async (files: string[], options: { format: CheckFormat; as: string }) => {
       end(
         await check(
           files.map((file) => namedText(file, options.as)),
