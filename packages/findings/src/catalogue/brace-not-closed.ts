@@ -17,6 +17,7 @@ export const braceNotClosed = defineFinding<{
       ? `the '{' after '${facts.word}' is not closed where the text ends${others}`
       : `the '{' after '${facts.word}' is never closed; by the way the lines are indented it ends before the next line at this depth`;
   },
+  brief: (facts) => `'{' after '${facts.word}' not closed`,
   related: {},
   mends: { close: (values) => `Close it with '${'}'.repeat(Number(values['braces']))}'` },
   help: `

@@ -5,6 +5,7 @@ export const braceNotOpened = defineFinding<{ readonly word: string }>({
   severity: 'error',
   title: 'A brace that is not opened',
   headline: (facts) => `what follows '${facts.word}' belongs inside it, and no '{' opens it`,
+  brief: (facts) => `no '{' after '${facts.word}'`,
   related: {},
   mends: { open: () => `Open it with '{'` },
   help: `

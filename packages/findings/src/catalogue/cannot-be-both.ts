@@ -6,6 +6,7 @@ export const cannotBeBoth = defineFinding<{ readonly words: string; readonly oth
   severity: 'error',
   title: 'Two things that exclude each other',
   headline: (facts) => `${facts.place} cannot be both '${facts.other}' and '${facts.words}'`,
+  brief: (facts) => `'${facts.other}' or '${facts.words}'`,
   related: { other: (values) => `'${values['words']}' is said here` },
   mends: { remove: (values) => `Take out '${values['words']}'` },
   help: `

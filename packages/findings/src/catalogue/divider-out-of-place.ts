@@ -14,6 +14,7 @@ export const dividerOutOfPlace = defineFinding<{
       : facts.where === 'last'
         ? 'stands after the last space: it has nothing on one side'
         : 'stands right beside another one: there is no space between them'),
+  brief: (facts) => `a ${facts.word} with nothing to divide`,
   related: {},
   mends: { remove: (values) => `Take out this ${values['word']}` },
   help: `

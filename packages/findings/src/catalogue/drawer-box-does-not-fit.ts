@@ -62,6 +62,16 @@ export const drawerBoxDoesNotFit = defineFinding<{
       }
     }
   },
+  brief: (facts, say) => {
+    const how = {
+      'wider-than-slides-leave': 'wide',
+      'narrower-than-slides-reach': 'narrow',
+      'wider-than-opening': 'wide',
+      'higher-than-opening': 'high',
+      'lower-than-slides': 'low',
+    }[facts.clash];
+    return `box ${say.length(facts.difference)} too ${how}`;
+  },
   related: {
     slides: (values, say) => `${say.name(String(values['slides']))} is chosen here`,
     opening: (values, say) => `${subject(values, say)} has an opening of ${say.length(values['opening'] as Measure)}`,

@@ -6,6 +6,7 @@ export const emptyGroup = defineFinding<{ readonly group: 'row' | 'stack' | 'fac
   severity: 'warning',
   title: 'A row, a stack or a face with nothing in it',
   headline: (facts) => `this ${facts.group} holds no front and no open space`,
+  brief: (facts) => `an empty ${facts.group}`,
   related: {},
   mends: { remove: (values) => `Take out the ${values['group']}` },
   help: `

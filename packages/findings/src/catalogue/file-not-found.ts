@@ -7,6 +7,7 @@ export const fileNotFound = defineFinding<{ readonly path: string; readonly near
   headline: (facts, say) =>
     `there is no file ${say.name(facts.path)} beside this one, so none of its names is known` +
     (facts.nearest === '' ? '' : `; did you mean ${say.name(facts.nearest)}?`),
+  brief: (facts, say) => `no file ${say.name(facts.path)}`,
   related: {},
   mends: { 'use-nearest': (values, say) => `Use ${say.name(String(values['name']))}` },
   help: `

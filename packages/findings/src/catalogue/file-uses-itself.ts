@@ -6,6 +6,7 @@ export const fileUsesItself = defineFinding<{ readonly path: string }>({
   severity: 'warning',
   title: 'A file that uses itself',
   headline: (facts, say) => `${say.name(facts.path)} is this very file, whose names are known here anyway`,
+  brief: () => 'a file uses itself',
   related: {},
   mends: { remove: (values, say) => `Take out the use of ${say.name(String(values['path']))}` },
   help: `

@@ -20,6 +20,7 @@ export const frontsDoNotAddUp = defineFinding<{
     `${facts.of === 'openings' ? 'openings and dividers' : 'fronts and gaps'} need ${say.length(facts.needed)}, ` +
     `there is ${say.length(facts.available)} of ${facts.axis}: ` +
     `${say.length(facts.difference)} ${facts.tooMuch ? 'too much' : 'left over'}`,
+  brief: (facts, say) => `${say.length(facts.difference)} ${facts.tooMuch ? 'too much' : 'left over'}`,
   related: {
     total: (values, say) =>
       `the ${String(values['axis'])} there is, ${say.length(values['available'] as Measure)}, follows from here`,

@@ -20,6 +20,8 @@ export const frontsMeet = defineFinding<{
     `${subject(facts, say)} and the front beside it lap ` +
     `${say.length(facts.laps)} together, there is ${say.length(facts.thickness)} between them: ` +
     (facts.over.exactInches === '0' ? 'no gap is left' : `${say.length(facts.over)} too much`),
+  brief: (facts, say) =>
+    facts.over.exactInches === '0' ? 'no gap left' : `fronts meet, ${say.length(facts.over)} too much`,
   related: {
     beside: (values, say) => `${subject(values, say)} laps ${say.length(values['lap'] as Measure)}`,
     divider: (values, say) => `what is between them, ${say.length(values['thickness'] as Measure)} thick`,

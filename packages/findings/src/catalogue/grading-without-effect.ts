@@ -16,6 +16,7 @@ export const gradingWithoutEffect = defineFinding<{
       : facts.graded === 0
         ? `every space of this ${facts.group} has a size of its own, so none is graded`
         : `all spaces of this ${facts.group} but one have sizes of their own, so nothing is graded`,
+  brief: () => 'a grading without effect',
   related: {},
   mends: { remove: (values) => `Take out '${values['words']}'` },
   help: `

@@ -17,6 +17,7 @@ export const lapBeyondEdge = defineFinding<{
   headline: (facts, say) =>
     `${subject(facts, say)} laps the ${facts.side} edge by ` +
     `${say.length(facts.lap)}, the edge is ${say.length(facts.edge)}: it stands out ${say.length(facts.over)} beyond the case`,
+  brief: (facts, say) => `${say.length(facts.over)} beyond the case`,
   related: { edge: (values, say) => `the edge, ${say.length(values['edge'] as Measure)}, follows from here` },
   mends: { 'lap-less': (values, say) => `Lap ${say.length(values['size'] as Measure)}` },
   help: `

@@ -35,6 +35,9 @@ export const limitsDisagree = defineFinding<{
       }
     }
   },
+  brief: (facts, say) =>
+    `${say.length(facts.difference)} ` +
+    { 'size-under-least': 'too little', 'size-over-most': 'too much', 'least-over-most': 'apart' }[facts.clash],
   related: { limit: (values, say) => `the limit of ${say.length(values['limit'] as Measure)} is set here` },
   mends: {
     'set-size': (values, say) => `Make ${subject(values, say)} ${say.length(values['size'] as Measure)}`,

@@ -10,6 +10,7 @@ export const looksLikeDifference = defineFinding<{
   title: 'A mixed number that looks like a difference',
   headline: (facts) =>
     `'(${facts.mixed})' is one mixed number, nothing is taken away in it; a minus has a space on each side`,
+  brief: (facts) => `(${facts.mixed}): number or difference?`,
   related: {},
   mends: {
     mixed: (values) => `Write the mixed number ${values['mixed']}`,

@@ -14,6 +14,7 @@ export const looksLikeMixedNumber = defineFinding<{
   title: 'A difference that looks like a mixed number',
   headline: (facts) =>
     `'${facts.words}' is a difference and comes to ${facts.result}; the mixed number ${facts.mixed} has no spaces in it`,
+  brief: (facts) => `${facts.words} comes to ${facts.result}`,
   related: {},
   mends: {
     mixed: (values) => `Write the mixed number ${values['mixed']}`,

@@ -11,6 +11,7 @@ export const nameDeclaredTwice = defineFinding<{
   title: 'A name given twice',
   headline: (facts, say) =>
     `${say.name(facts.name)} is the name of a ${facts.what} already; whoever says it means the first`,
+  brief: (facts, say) => `${say.name(facts.name)} given twice`,
   related: { first: (values, say) => `${say.name(String(values['name']))} is first given here` },
   mends: { rename: (values, say) => `Call this one ${say.name(String(values['name']))}` },
   help: `

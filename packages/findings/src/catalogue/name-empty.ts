@@ -6,6 +6,7 @@ export const nameEmpty = defineFinding<{ readonly word: string }>({
   severity: 'warning',
   title: 'An empty name',
   headline: (facts) => `the name of this '${facts.word}' is empty`,
+  brief: () => 'an empty name',
   related: {},
   mends: {
     remove: () => 'Leave it without a name',

@@ -25,6 +25,7 @@ export const nameHardToRead = defineFinding<{
       }
     }
   },
+  brief: () => 'a name hard to read',
   related: {},
   mends: { clean: (values, say) => `Write ${say.name(String(values['name']))} wherever it is said here` },
   help: `

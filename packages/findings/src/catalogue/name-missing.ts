@@ -12,6 +12,7 @@ export const nameMissing = defineFinding<{
   headline: (facts) =>
     `this '${facts.word}' has no name` +
     (facts.usable ? ' to tell it from others in drawings and lists' : ', so nothing can make use of it'),
+  brief: (facts) => `a ${facts.word} without a name`,
   related: {},
   mends: { give: (values, say) => `Call it ${say.name(String(values['name']))}` },
   help: `

@@ -5,6 +5,7 @@ export const nameNotClosed = defineFinding<{ readonly name: string }>({
   severity: 'error',
   title: 'A name without its closing mark',
   headline: (facts, say) => `the name ${say.name(facts.name)} has no closing quotation mark on its line`,
+  brief: () => 'a name without its closing mark',
   related: {},
   mends: { close: () => 'Close the name with "' },
   help: `

@@ -5,6 +5,7 @@ export const nameNotOpened = defineFinding<{ readonly name: string }>({
   severity: 'error',
   title: 'A name without its opening mark',
   headline: (facts, say) => `the name ${say.name(facts.name)} has no opening quotation mark`,
+  brief: () => 'a name without its opening mark',
   related: {},
   mends: { open: () => 'Open the name with "' },
   help: `

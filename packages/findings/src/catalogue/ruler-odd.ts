@@ -6,6 +6,7 @@ export const rulerOdd = defineFinding<{ readonly words: string; readonly unit: s
   severity: 'warning',
   title: 'A ruler that nobody has',
   headline: (facts) => `no ruler in ${facts.unit} has marks ${facts.words} apart; one with ${facts.usual} is usual`,
+  brief: (facts) => `a ruler with marks ${facts.words} apart`,
   related: {},
   mends: { write: (values) => `Write ${values['ruler']}` },
   help: `

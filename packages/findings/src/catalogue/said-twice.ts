@@ -5,6 +5,7 @@ export const saidTwice = defineFinding<{ readonly words: string }>({
   severity: 'warning',
   title: 'Something said twice',
   headline: (facts) => `'${facts.words}' is said already; only the first one counts`,
+  brief: (facts) => `'${facts.words}' said twice`,
   related: { first: () => 'said first here' },
   mends: { remove: (values) => `Take out the second '${values['words']}'` },
   help: `

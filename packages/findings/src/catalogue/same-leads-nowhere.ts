@@ -27,6 +27,7 @@ export const sameLeadsNowhere = defineFinding<{
       }
     }
   },
+  brief: (facts, say) => `same as ${say.name(facts.as)} leads nowhere`,
   related: { circle: (values, say) => `${subject(values, say)} is part of the circle` },
   mends: { 'let-rest': () => 'Let it take the rest instead' },
   help: `

@@ -9,6 +9,7 @@ export const shareNotPositive = defineFinding<{
   severity: 'error',
   title: 'A share has to be more than nothing',
   headline: (facts) => `a share of ${facts.weight} leaves nothing: a share has to be more than 0`,
+  brief: (facts) => `a share of ${facts.weight}`,
   related: {},
   mends: { 'one-share': () => 'Give it one share' },
   help: `

@@ -12,6 +12,7 @@ export const sizeAcross = defineFinding<{
     facts.group === 'row'
       ? `all spaces of a row are as high as the row, so '${facts.words}' counts for nothing`
       : `all spaces of a ${facts.group} are as wide as the ${facts.group}, so '${facts.words}' counts for nothing`,
+  brief: (facts) => `'${facts.words}' counts for nothing`,
   related: { group: (values) => `the ${values['group']} they stand in` },
   mends: { remove: (values) => `Take out '${values['words']}'` },
   help: `

@@ -5,6 +5,7 @@ export const sizeIncomplete = defineFinding<{ readonly missing: string }>({
   severity: 'warning',
   title: 'A piece whose size is not complete',
   headline: (facts) => `the piece has no ${facts.missing} yet, so its parts cannot be worked out`,
+  brief: (facts) => `no ${facts.missing} yet`,
   related: {},
   mends: {},
   help: `

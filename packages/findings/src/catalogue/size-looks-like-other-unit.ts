@@ -13,6 +13,7 @@ export const sizeLooksLikeOtherUnit = defineFinding<{
   title: 'A size that looks like another unit',
   headline: (facts, say) =>
     `'${facts.words}' is ${say.length(facts.size)}, for bare numbers are ${facts.unit} here; it looks like ${facts.other}`,
+  brief: (facts) => `${facts.unit} or ${facts.other}?`,
   related: {},
   mends: { say: (values) => `Write ${values['words']}` },
   help: `

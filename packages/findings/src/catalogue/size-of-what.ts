@@ -9,6 +9,7 @@ export const sizeOfWhat = defineFinding<{ readonly words: string; readonly front
     facts.fronted
       ? `'${facts.words}' does not say what it is the size of: of the front, or of the opening`
       : `'${facts.words}' does not say what it is the size of: here it is the opening's`,
+  brief: (facts) => `'${facts.words}' of what?`,
   related: {},
   mends: { say: (values) => `Write '${values['words']}'` },
   help: `

@@ -13,6 +13,7 @@ export const sizeSaidInTwoWays = defineFinding<{
   title: 'A size said in two ways',
   headline: (facts) =>
     `the ${facts.axis} is said by '${facts.followed}' already, so '${facts.words}' counts for nothing`,
+  brief: () => 'a size said in two ways',
   related: { followed: () => 'this is followed' },
   mends: {
     remove: (values) => `Take out '${values['words']}'`,

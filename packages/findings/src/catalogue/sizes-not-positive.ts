@@ -36,6 +36,8 @@ export const sizesNotPositive = defineFinding<{
         : `: what stands beside it takes ${say.length(facts.taken)} of the ${say.length(facts.available)} there is`;
     return `${what} comes out ${say.length(facts.size)} ${direction}${why}`;
   },
+  brief: (facts, say) =>
+    `nothing left for ${facts.name === undefined ? (facts.words ?? `the ${facts.what}`) : say.name(facts.name)}`,
   related: {
     total: (values, say) =>
       `the ${String(values['axis'])} there is, ${say.length(values['available'] as Measure)}, follows from here`,

@@ -18,6 +18,7 @@ export const slideTooLong = defineFinding<{
   headline: (facts, say) =>
     `${say.name(facts.slides)} needs ${say.length(facts.needed)} of depth, behind the front there is ` +
     `${say.length(facts.available)}: ${say.length(facts.difference)} too long`,
+  brief: (facts, say) => `slides ${say.length(facts.difference)} too long`,
   related: {
     drawer: (values, say) => `${subject(values, say)} runs on it`,
     depth: (values, say) => `the depth there is, ${say.length(values['available'] as Measure)}, follows from here`,

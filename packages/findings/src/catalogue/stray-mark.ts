@@ -5,6 +5,7 @@ export const strayMark = defineFinding<{ readonly mark: string }>({
   severity: 'error',
   title: 'A mark that belongs to nothing',
   headline: (facts) => `'${facts.mark}' belongs to nothing here`,
+  brief: (facts) => `a stray '${facts.mark}'`,
   related: {},
   mends: { remove: (values) => `Take out '${values['mark']}'` },
   help: `

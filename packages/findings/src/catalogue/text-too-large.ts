@@ -10,6 +10,7 @@ export const textTooLarge = defineFinding<{ readonly what: 'braces' | 'words' | 
       : facts.what === 'words'
         ? `only the first ${facts.limit} words and signs of this text are read`
         : 'this text could not be read at all',
+  brief: () => 'too large to be read',
   related: {},
   mends: {},
   help: `

@@ -6,6 +6,7 @@ export const unitApart = defineFinding<{ readonly words: string; readonly writte
   severity: 'error',
   title: 'A unit written as a word',
   headline: (facts) => `'${facts.words}' is no length as it stands; it is written ${facts.written}`,
+  brief: (facts) => `'${facts.words}', written ${facts.written}`,
   related: {},
   mends: { write: (values) => `Write ${values['written']}` },
   help: `

@@ -15,6 +15,7 @@ export const unitsMixedInSum = defineFinding<{
   title: 'A sum that mixes units by a slip',
   headline: (facts) =>
     `'${facts.bare}' counts ${facts.unit} here, beside '${facts.beside}' it looks like ${facts.other}`,
+  brief: (facts) => `${facts.unit} or ${facts.other}?`,
   related: {},
   mends: { say: (values) => `Write ${values['words']}` },
   help: `

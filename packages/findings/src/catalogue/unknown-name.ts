@@ -19,6 +19,7 @@ export const unknownName = defineFinding<{
           ? `no ${facts.what} is declared in this text or in a file it uses`
           : `${facts.known} others are known`)
       : `no ${facts.what} is called ${say.name(facts.name)}; did you mean ${say.name(facts.nearest)}?`,
+  brief: (facts, say) => `no ${facts.what} ${say.name(facts.name)}`,
   related: { nearest: (values, say) => `${say.name(String(values['name']))} is declared here` },
   mends: { 'use-nearest': (values, say) => `Write ${say.name(String(values['name']))}` },
   help: `

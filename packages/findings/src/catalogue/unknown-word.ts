@@ -13,6 +13,7 @@ export const unknownWord = defineFinding<{
   headline: (facts) =>
     `'${facts.words}' means nothing in ${facts.place}` +
     (facts.nearest === '' ? '' : `; did you mean '${facts.nearest}'?`),
+  brief: (facts) => `'${facts.words}' means nothing here`,
   related: {},
   mends: {
     'use-nearest': (values) => `Write '${values['word']}'`,

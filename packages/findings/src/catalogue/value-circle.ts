@@ -16,6 +16,7 @@ export const valueCircle = defineFinding<{
       ': none of it ever comes to a number'
     );
   },
+  brief: (facts, say) => `${say.name(facts.names[0] ?? '')} defined by itself`,
   related: { member: (values, say) => `${say.name(String(values['name']))} is part of the circle` },
   mends: {},
   help: `

@@ -7,6 +7,7 @@ export const valueNotGiven = defineFinding<{ readonly name: string; readonly pat
   title: 'A pattern needs a value that is not given',
   headline: (facts, say) =>
     `the pattern ${say.name(facts.pattern)} takes ${say.name(facts.name)}, and this piece does not give it`,
+  brief: (facts, say) => `${say.name(facts.name)} not given`,
   related: {},
   mends: {},
   help: `

@@ -28,6 +28,7 @@ export const valueNotUnderstood = defineFinding<{
     }[facts.problem];
     return `${wanted} belongs here, and '${facts.words}' is none: ${why}`;
   },
+  brief: (facts) => `'${facts.words}' is no ${facts.wanted === 'count' ? 'whole number' : facts.wanted}`,
   related: {},
   mends: {},
   help: `

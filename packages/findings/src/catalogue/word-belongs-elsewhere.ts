@@ -16,6 +16,7 @@ export const wordBelongsElsewhere = defineFinding<{
   headline: (facts) =>
     `'${facts.words}' belongs in ${facts.belongs.join(' or ')}, not in ${facts.place}` +
     (facts.nearest === '' ? '' : `; here it may be '${facts.nearest}'`),
+  brief: (facts) => `'${facts.words}' in the wrong place`,
   related: {},
   mends: {
     'use-nearest': (values) => `Write '${values['word']}'`,

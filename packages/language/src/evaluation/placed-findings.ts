@@ -7,6 +7,8 @@ export interface PlacedFinding extends Place {
   readonly code: string;
   readonly severity: Severity;
   readonly sentence: string;
+  /** The sentence in a few words, where the catalogue has some; otherwise the sentence itself. */
+  readonly brief: string;
   readonly related: readonly (Place & { readonly sentence: string })[];
   readonly fixes: readonly PlacedFix[];
   readonly finding: Finding;
@@ -45,11 +47,13 @@ export function placeFinding(
     if (title === undefined || edits.some((edit) => edit === undefined)) return [];
     return [{ title, preferred: index === 0, edits: edits as TextChange[] }];
   });
+  const sentence = entry.headline(finding.facts, say);
   return {
     ...at,
     code: finding.code,
     severity: finding.severity,
-    sentence: entry.headline(finding.facts, say),
+    sentence,
+    brief: entry.brief?.(finding.facts, say) ?? sentence,
     related,
     fixes,
     finding,
