@@ -4,6 +4,7 @@ import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { Rational } from '../length/rational.ts';
 import type { AxisResult, SolvedCell } from './axis.ts';
+import { gathered } from './axis-plan.ts';
 import { type CellEdges, edgesAgainstCase, lapAt, turned } from './front-edges.ts';
 import { edgesOfCells } from './group-axis.ts';
 import { placeAlong } from './place-along.ts';
@@ -118,10 +119,13 @@ function layOutFront(
   };
   const width =
     along.width ??
-    derive('width of the front', [plus('width of the opening', opening.x.size), ...laps.left, ...laps.right]);
+    derive('width of the front', gathered([plus('width of the opening', opening.x.size), ...laps.left, ...laps.right]));
   const height =
     along.height ??
-    derive('height of the front', [plus('height of the opening', opening.y.size), ...laps.top, ...laps.bottom]);
+    derive(
+      'height of the front',
+      gathered([plus('height of the opening', opening.y.size), ...laps.top, ...laps.bottom]),
+    );
   const left = derive('where the front begins', [
     plus('where the opening begins', opening.x.start),
     ...turned(laps.left),

@@ -1,5 +1,4 @@
 import { assumed, type Figure, type FrontFit, Length, Rational } from '@fettle/engine';
-import { saidTwice } from '@fettle/findings';
 import type { Reader } from './reader.ts';
 
 /** How fronts sit in or on the case, as the face says for all of them or one front for itself. */
@@ -70,28 +69,13 @@ function fitFrom(
   }
 }
 
-/** The first that is said; any other is said to count for nothing. */
+/** The first that is said; that it cannot be another way as well is said elsewhere. */
 function onlyFit(reader: Reader<FitPattern>): FitPattern | undefined {
-  const said = fitPatterns
-    .flatMap((pattern) => {
-      const origin = reader.originOf(pattern);
-      return origin === undefined ? [] : [{ pattern, origin }];
-    })
-    .sort((a, b) => a.origin.start - b.origin.start);
-  const [first, ...others] = said;
-  for (const { origin } of others) {
-    reader.context.findings.push(
-      saidTwice.at(
-        origin,
-        { words: 'how it sits' },
-        {
-          related: first === undefined ? [] : [{ role: 'first', values: {}, origin: first.origin }],
-          mends: [{ how: 'remove', values: { words: 'how it sits' }, changes: [{ kind: 'remove', at: origin }] }],
-        },
-      ),
-    );
-  }
-  return first?.pattern;
+  const said = fitPatterns.flatMap((pattern) => {
+    const origin = reader.originOf(pattern);
+    return origin === undefined ? [] : [{ pattern, start: origin.start }];
+  });
+  return said.sort((a, b) => a.start - b.start)[0]?.pattern;
 }
 
 function usualGap(said: FitPattern | undefined): Figure {
