@@ -1,4 +1,4 @@
-import { EmptyFileSystem, inject, type LangiumSharedCoreServices, type Module } from 'langium';
+import { createGrammarConfig, EmptyFileSystem, inject, type LangiumSharedCoreServices, type Module } from 'langium';
 import {
   createDefaultModule,
   createDefaultSharedModule,
@@ -12,7 +12,10 @@ import { DocumentEvaluator } from './evaluation/evaluate-document.ts';
 import { FettleValidator } from './evaluation/fettle-validator.ts';
 import { FettleFormatter } from './features/formatting.ts';
 import { FettleHoverProvider } from './features/hover.ts';
+import { FettleDocumentSymbolProvider } from './features/outline.ts';
 import { FettleCodeActionProvider } from './features/quick-fixes.ts';
+import { FettleRenameProvider } from './features/rename.ts';
+import { FettleDocumentLinkProvider } from './features/use-links.ts';
 import { FettleGeneratedModule, FettleGeneratedSharedModule } from './generated/module.ts';
 import { FettleScopeComputation, FettleScopeProvider } from './names/fettle-scopes.ts';
 import { UsingDocumentBuilder } from './names/using-document-builder.ts';
@@ -33,10 +36,14 @@ const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedS
   },
   lsp: {
     CodeActionProvider: (services) => new FettleCodeActionProvider(services),
+    DocumentLinkProvider: (services) => new FettleDocumentLinkProvider(services),
+    DocumentSymbolProvider: (services) => new FettleDocumentSymbolProvider(services),
     Formatter: (services) => new FettleFormatter(services),
     HoverProvider: (services) => new FettleHoverProvider(services),
+    RenameProvider: (services) => new FettleRenameProvider(services),
   },
   parser: {
+    GrammarConfig: (services) => ({ ...createGrammarConfig(services), multilineCommentRules: ['BLOCK_COMMENT'] }),
     TokenBuilder: () => new FettleTokenBuilder(),
     Lexer: (services) => new FettleLexer(services),
     ValueConverter: () => new QuotedNameConverter(),

@@ -9,11 +9,12 @@ import type { FettleServices } from '../fettle-module.ts';
 import { type Expression, isExpression, isPlainText, isReference, type Statement } from '../generated/ast.ts';
 import { fileDeclarations, pieceOf, specOf } from '../names/declarations.ts';
 import { kindOfReference } from '../names/kind-of-reference.ts';
-import { resolveUse } from '../names/used-files.ts';
+import { documentsAt } from '../names/used-files.ts';
 import { findName, nameKindWords } from '../names/visible-names.ts';
 import type { ReadPhrase } from '../reading/phrases.ts';
 import { type ReadContext, readLength, readNumber, unitsAt } from '../reading/reader.ts';
 import { fileUnitId, pieceUnitId } from '../reading/text-units.ts';
+import type { NameKind } from '../schema/index.ts';
 import { type ComputedSize, type StatementSizes, sizesByStatement, stepsTo } from './computed-sizes.ts';
 import { derivations } from './derivations.ts';
 import { fenced, plainMarkdown } from './markdown.ts';
@@ -127,10 +128,10 @@ export class FettleHoverProvider implements HoverProvider {
   }
 
   #usedFile(document: LangiumDocument, path: string): string[] {
-    const uri = resolveUse(document, path);
-    const used = uri === undefined ? undefined : this.#documents.getDocument(uri);
-    if (used === undefined) return [];
-    const counts = [...fileDeclarations(used)].map(([kind, names]) => `${nameKindWords[kind]} ${names.size}`);
+    const tables = documentsAt(this.#documents, document, path).map(fileDeclarations);
+    const sizes = new Map<NameKind, number>();
+    for (const table of tables) for (const [kind, names] of table) sizes.set(kind, (sizes.get(kind) ?? 0) + names.size);
+    const counts = [...sizes].map(([kind, size]) => `${nameKindWords[kind]} ${size}`);
     return counts.length === 0 ? [] : [`Declares: ${counts.join(', ')}`];
   }
 
