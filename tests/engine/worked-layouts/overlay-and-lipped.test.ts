@@ -99,18 +99,18 @@ describe('5. overlay by an amount, on a face frame', () => {
   });
 
   it('has a rail of the frame before a divider, and the divider behind it from side to side', () => {
-    // The divider is 3/4: a rail 32-1/2 x 3/4 of the frame's 3/4; behind it 34-1/2 between the sides. The body is
+    // The divider is 1-1/4: a rail 32-1/2 x 1-1/4 of the frame's 3/4; behind it 34-1/2 between the sides. The body is
     // 11-1/2 deep, the back stands in by 1/2 and is 1/4: 10-3/4.
     const root = stack(
       'stack',
       rest,
       [door('pair', rest, { leaves: 2 }), drawer('below', front('6'))],
-      [partition('d', '3/4', { form: 'panel' })],
+      [partition('d', '1-1/4', { form: 'panel' })],
     );
     const evaluation = framed(root);
-    expect(sizeOf(partWithId(evaluation, 'd/frame'))).toBe('65/2 x 3/4 x 3/4');
+    expect(sizeOf(partWithId(evaluation, 'd/frame'))).toBe('65/2 x 5/4 x 3/4');
     expect(stretch(partWithId(evaluation, 'd/frame').box.z)).toEqual(['3/4', exactly('1-1/2')]);
-    expect(sizeOf(partWithId(evaluation, 'd'))).toBe('69/2 x 43/4 x 3/4');
+    expect(sizeOf(partWithId(evaluation, 'd'))).toBe('69/2 x 43/4 x 5/4');
     expect(stretch(partWithId(evaluation, 'd').box.z)[0]).toBe(exactly('1-1/2'));
   });
 
