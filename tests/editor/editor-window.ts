@@ -22,6 +22,13 @@ const themes: Readonly<Record<Theme, { readonly setting: string; readonly sign: 
   'high contrast light': { setting: 'Default High Contrast Light', sign: 'hc-light' },
 };
 
+export type Trust = 'trusted' | 'restricted';
+
+const answers: Readonly<Record<Trust, string>> = {
+  trusted: 'Yes, I trust the authors',
+  restricted: "No, I don't trust the authors",
+};
+
 export class EditorWindow {
   readonly #page: Page;
   readonly #folder: string;
@@ -34,11 +41,11 @@ export class EditorWindow {
     page.setDefaultTimeout(patienceMs);
   }
 
-  /** Opens the editor, says that the folder's authors are trusted, and makes room for text and picture. */
-  async open(address: string): Promise<void> {
+  /** Opens the editor, says whether the folder's authors are trusted, and makes room for text and picture. */
+  async open(address: string, trust: Trust): Promise<void> {
     await this.#page.goto(address);
     await this.#page.locator('.monaco-workbench').waitFor();
-    await this.#page.getByRole('button', { name: 'Yes, I trust the authors' }).click();
+    await this.#page.getByRole('button', { name: answers[trust] }).click();
     await this.#page.locator('.monaco-dialog-box').waitFor({ state: 'detached' });
     const sideBar = this.#page.locator('.part.sidebar');
     await sideBar.waitFor();
@@ -136,6 +143,26 @@ export class EditorWindow {
   /** Every underlined stretch of the open text that is on the screen. */
   async squiggles(severity: Severity): Promise<readonly string[]> {
     return await squiggledWords(this.#page, severity);
+  }
+
+  /** What is told of the words when a reader asks for it by key. */
+  async hoverOn(words: string): Promise<string> {
+    await this.placeCaret(words);
+    await this.#page.keyboard.press('Control+K');
+    await this.#page.keyboard.press('Control+I');
+    const hover = this.#page.locator('.monaco-hover:not(.hidden) .hover-contents').filter({ hasNotText: 'Loading...' });
+    await hover.first().waitFor();
+    const told = (await hover.allTextContents()).join('\n').replaceAll('\u00a0', ' ');
+    await this.#page.keyboard.press('Escape');
+    return told;
+  }
+
+  /** Names in the outline's trail above the text, from the file down to where the caret stands. */
+  async trailAt(words: string, last: string): Promise<readonly string[]> {
+    await this.placeCaret(words);
+    const trail = this.#page.locator('.editor-group-container .monaco-breadcrumb-item');
+    await trail.last().filter({ hasText: last }).waitFor();
+    return (await trail.allTextContents()).map((name) => name.trim());
   }
 
   /** Takes the quick fix offered at the caret whose title contains `title`. */

@@ -2,11 +2,11 @@
  * One running editor for a file of tests: the set-up from the cache, the packaged extension, a browser, and a fresh
  * state that goes away with it. Each test opens a window of its own on a folder of its own.
  */
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
-import { EditorWindow } from './editor-window.ts';
+import { EditorWindow, type Trust } from './editor-window.ts';
 import { browserArguments, ensureChromium } from './set-up/browser.mjs';
 import { setUpRealEditor } from './set-up/real-editor.mjs';
 import { type RunningEditor, startEditor, unpackExtension } from './set-up/running-editor.mjs';
@@ -66,17 +66,16 @@ export class RealEditorServer {
   }
 
   /**
-   * A window on a fresh folder that holds copies of the examples, and `files` beside or over them. The window is closed
-   * when `story` ends, however it ends; when it fails, what was on the screen is kept as a picture named after it.
+   * A window on a fresh folder that holds copies of the examples. The window is closed when `story` ends, however it ends;
+   * when it fails, what was on the screen is kept as a picture named after it.
    */
   async inWindow(
     name: string,
     story: (window: EditorWindow) => Promise<void>,
-    files: Readonly<Record<string, string>> = {},
+    trust: Trust = 'trusted',
   ): Promise<void> {
     const folder = join(this.#state, `folder-${++this.#folders}`);
     cpSync(join(repository, 'examples'), folder, { recursive: true });
-    for (const [file, text] of Object.entries(files)) writeFileSync(join(folder, file), text);
     mkdirSync(screenshots, { recursive: true });
     const context = await this.#browser.newContext({
       viewport: { width: 1600, height: 1000 },
@@ -90,7 +89,7 @@ export class RealEditorServer {
         const address = this.#editor.addressOf(folder);
         const web = this.#webExtension;
         const location = web === undefined ? undefined : await serveExtension(context, new URL(address).origin, web);
-        await window.open(address);
+        await window.open(address, trust);
         if (location !== undefined) await window.installExtensionFrom(location);
         await story(window);
       } catch (error) {
@@ -110,9 +109,4 @@ export class RealEditorServer {
       rmSync(this.#state, { recursive: true, force: true, maxRetries: 5 });
     }
   }
-}
-
-/** The text of an example, to make variants of. */
-export function example(name: string): string {
-  return readFileSync(join(repository, 'examples', name), 'utf8');
 }

@@ -90,6 +90,35 @@ describe('the sideboard', () => {
     });
   });
 
+  test('a number tells where it comes from, and the trail above the text is the piece itself', async () => {
+    await editor.inWindow('reading', async (window) => {
+      await window.openFile(file);
+      await (await window.showPicture()).waitForDrawing();
+      expect(await window.hoverOn('rest')).toContain('10-5/32"');
+      const trail = await window.trailAt('"dice"', 'dice');
+      expect(trail[0]).toBe(file);
+      expect(trail[1]).toContain('Games sideboard');
+    });
+  });
+
+  test('everything works in a folder whose authors are not trusted', async () => {
+    await editor.inWindow(
+      'restricted',
+      async (window) => {
+        await window.openFile(file);
+        const picture = await window.showPicture();
+        await picture.waitForVerdict(/fits/);
+        await window.showProblems();
+        await window.typeOver(blankets, `drawer "blankets" ${tooHigh}`);
+        expect(await window.waitForSquiggle('too much')).toBe(tooHigh);
+        await window.placeCaret(tooHigh);
+        await window.applyQuickFix('blankets');
+        await window.waitForNoSquiggle('too much');
+      },
+      'restricted',
+    );
+  });
+
   test('broken text keeps the last good picture, marked as such, until it can be read again', async () => {
     await editor.inWindow('broken', async (window) => {
       await window.openFile(file);
