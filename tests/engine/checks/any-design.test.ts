@@ -1,6 +1,8 @@
-import { cutList, evaluatePiece, explain, Length, type PieceDesign, Rational } from '@fettle/engine';
+import { cutList, evaluatePiece, explain, type FrontFit, Length, type PieceDesign, Rational } from '@fettle/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { anyFit, mixedFits, withFits } from '../arbitrary-fits.ts';
+import { panel, written } from '../design-builder.ts';
 import { say } from '../reading-layouts.ts';
 import { sideboard, sideMount12, sideMount14 } from '../sideboard-design.ts';
 import { mendTitles, relatedSentences, sentence } from './wording.ts';
@@ -13,6 +15,7 @@ const optional = new Set([
   'bottom',
   'stretchers',
   'back',
+  'frame',
   'face',
   'fronts',
   'drawers',
@@ -59,6 +62,16 @@ function spoiled(design: PieceDesign, spoils: readonly Length[], every: number, 
   return walk(design, 'piece') as PieceDesign;
 }
 
+/** The sideboard behind a face frame, its fronts sitting in any way. */
+function framedSideboard(fit: FrontFit, fits: readonly (FrontFit | undefined)[]): PieceDesign {
+  const design = sideboard();
+  const { face } = design;
+  const root = face?.root;
+  if (face === undefined || root?.kind !== 'row') throw new Error('the sideboard is a row');
+  const frame = { ...panel('3/4'), stiles: written('1-1/2'), topRail: written('1-1/2'), bottomRail: written('1') };
+  return { ...design, carcase: { ...design.carcase, frame }, face: { ...face, fit, root: withFits(root, fits) } };
+}
+
 describe('any design', () => {
   it('is evaluated without a throw, and everything said of it can be said', () => {
     fc.assert(
@@ -66,8 +79,10 @@ describe('any design', () => {
         fc.array(odd, { minLength: 1, maxLength: 6 }),
         fc.integer({ min: 1, max: 20 }),
         fc.integer({ min: 2, max: 30 }),
-        (spoils, every, dropEvery) => {
-          const design = spoiled(sideboard(), spoils, every, dropEvery);
+        fc.option(fc.tuple(anyFit, mixedFits)),
+        (spoils, every, dropEvery, fits) => {
+          const whole = fits === null ? sideboard() : framedSideboard(...fits);
+          const design = spoiled(whole, spoils, every, dropEvery);
           const evaluation = evaluatePiece(design, { slides: [sideMount12, sideMount14] });
           for (const finding of evaluation.findings) {
             for (const words of [sentence(finding), ...relatedSentences(finding), ...mendTitles(finding)]) {
