@@ -12,8 +12,18 @@ export const say: Say = {
 
 export function evaluateSound(design: PieceDesign): Evaluation {
   const evaluation = evaluatePiece(design);
-  if (evaluation.findings.length > 0) throw new Error(`not sound: ${evaluation.findings.map((one) => one.code)}`);
+  const wrong = errorsIn(evaluation);
+  if (wrong.length > 0) throw new Error(`not sound: ${wrong.map((one) => one.code)}`);
   return evaluation;
+}
+
+export function errorsIn(evaluation: Evaluation): readonly Finding[] {
+  return evaluation.findings.filter(({ severity }) => severity === 'error');
+}
+
+/** Errors and warnings: a note is worth knowing, and nothing is wrong. */
+export function wrongIn(evaluation: Evaluation): readonly Finding[] {
+  return evaluation.findings.filter(({ severity }) => severity !== 'note');
 }
 
 export function cellNamed(evaluation: Evaluation, id: string): LaidCell {

@@ -3,8 +3,9 @@ import { drawerFindings } from './checks/drawers.ts';
 import { lapFindings } from './checks/laps.ts';
 import { positiveCarcase, positiveFace, positiveParts } from './checks/positive-sizes.ts';
 import { sumFindings } from './checks/sums.ts';
+import { absurdFindings, designFindings, tradeFindings } from './checks/trade/trade-findings.ts';
 import type { PieceDesign } from './design/design.ts';
-import type { SlideEntry } from './design/shop.ts';
+import type { ShopOffer } from './design/shop.ts';
 import type { CarcaseLayout, Evaluation, Layout } from './evaluation.ts';
 import { layOutCarcase } from './layout/carcase.ts';
 import { type FaceLayout, layOutFace } from './layout/lay-out-face.ts';
@@ -13,10 +14,7 @@ import { faceParts } from './parts/face-parts.ts';
 import { markParts } from './parts/marks.ts';
 import { isSound } from './parts/slab.ts';
 
-/** What the shop has besides what the design chose: mends pick from it. */
-export interface ShopOffer {
-  readonly slides: readonly SlideEntry[];
-}
+export type { ShopOffer } from './design/shop.ts';
 
 const emptyShop: ShopOffer = { slides: [] };
 
@@ -25,25 +23,52 @@ const emptyShop: ShopOffer = { slides: [] };
  * cannot be known is absent, and what is wrong is in the findings.
  */
 export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop): Evaluation {
+  const written = designFindings(design);
+  const absurd = absurdFindings(design);
   const carcase = layOutCarcase(design);
-  if (carcase === undefined) return { design, layout: {}, parts: [], findings: [] };
+  if (carcase === undefined) return { design, layout: {}, parts: [], findings: [...absurd, ...written] };
 
-  const findings: Finding[] = [...positiveCarcase(design, carcase)];
-  const face = design.face === undefined || findings.length > 0 ? undefined : layOutFace(design.face, carcase);
-  if (design.face !== undefined && face !== undefined) {
-    findings.push(...sumFindings(face));
-    findings.push(...positiveFace(face));
-    findings.push(...lapFindings(design.face, carcase));
-    findings.push(...drawerFindings(design, design.face, carcase, face.face, shop.slides));
-  }
+  const unsound: Finding[] = [...positiveCarcase(design, carcase)];
+  const face = design.face === undefined || unsound.length > 0 ? undefined : layOutFace(design.face, carcase);
+  if (face !== undefined) unsound.push(...sumFindings(face), ...positiveFace(face));
+  const boxes =
+    design.face === undefined || face === undefined
+      ? []
+      : [...lapFindings(design.face, carcase), ...drawerFindings(design, design.face, carcase, face.face, shop.slides)];
 
   const parts = [
     ...carcaseParts(design, carcase),
     ...(design.face === undefined || face === undefined ? [] : faceParts(design.face, carcase, face.face)),
   ];
   // A part without a size has its cause in what was already found; it is a finding of its own only where nothing was.
-  if (findings.length === 0) findings.push(...positiveParts(parts));
-  return { design, layout: layoutOf(carcase, face), parts: markParts(parts.filter(isSound)), findings };
+  if (unsound.length === 0 && boxes.length === 0) unsound.push(...positiveParts(parts));
+
+  const sound = parts.filter(isSound);
+  const fromTrade =
+    unsound.length > 0 || absurd.length > 0
+      ? []
+      : tradeFindings({
+          design,
+          shop,
+          layout: carcase,
+          parts: sound,
+          ...(design.face === undefined || face === undefined
+            ? {}
+            : { face: { design: design.face, root: face.face } }),
+        });
+  // One cause, one finding: what a slip of the unit breaks is not reported beside it, and then the slip is the error.
+  const followed = [...unsound, ...boxes];
+  const isCause = absurd.length > 0 && followed.some(({ severity }) => severity === 'error');
+  return {
+    design,
+    layout: layoutOf(carcase, face),
+    parts: markParts(sound),
+    findings: [
+      ...(isCause ? absurd.map((finding) => ({ ...finding, severity: 'error' as const })) : [...absurd, ...followed]),
+      ...written,
+      ...fromTrade,
+    ],
+  };
 }
 
 function layoutOf(carcase: CarcaseLayout, face: FaceLayout | undefined): Layout {

@@ -1,7 +1,7 @@
 import { type DrawerDesign, evaluatePiece, type PieceDesign, type SlideEntry } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
 import { caseWithFace, drawer, drawers, opening, partition, rest, row, sideMount, written } from '../design-builder.ts';
-import { onlyFinding } from '../reading-layouts.ts';
+import { onlyFinding, wrongIn } from '../reading-layouts.ts';
 import { drawerStack, gameDrawers, sideboard, sideMount12, sideMount14 } from '../sideboard-design.ts';
 import { mended } from './applying-changes.ts';
 import { mendTitles, relatedSentences, sentence } from './wording.ts';
@@ -25,14 +25,14 @@ function findingIn(design: PieceDesign, code: string, slides: readonly SlideEntr
 function isMended(design: PieceDesign, code: string, slides: readonly SlideEntry[] = []) {
   const { mends } = findingIn(design, code, slides);
   expect(mends.length).toBeGreaterThan(0);
-  for (const mend of mends) expect(evaluatePiece(mended(design, mend, slides), { slides }).findings).toEqual([]);
+  for (const mend of mends) expect(wrongIn(evaluatePiece(mended(design, mend, slides), { slides }))).toEqual([]);
 }
 
 describe('the width of a box on side-mount slides', () => {
   const code = 'drawer-box-does-not-fit';
   // Source: one maker's installation page: 1/2 in (12.7 mm) at each side, box = opening less 1 in: 14 in an opening of 15.
   it.each(['14', '13-31/32'])('%s in an opening of 15 is no finding', (width) => {
-    expect(evaluatePiece(oneDrawer({ boxWidth: written(width) })).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(oneDrawer({ boxWidth: written(width) })))).toEqual([]);
   });
 
   it('14-1/64 is 1/64 too wide', () => {
@@ -55,7 +55,7 @@ describe('the width of a box on side-mount slides', () => {
 
   it('without slides the opening is the limit', () => {
     const { slides: _none, ...plain } = drawers({ boxWidth: written('15') });
-    expect(evaluatePiece(oneDrawerOf(plain)).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(oneDrawerOf(plain)))).toEqual([]);
     const design = oneDrawerOf({ ...plain, boxWidth: written('15-1/64') });
     expect(sentence(findingIn(design, code))).toBe(
       'the box of "d" is 961/64" wide, its opening takes at most 15": 1/64" too wide',
@@ -84,7 +84,7 @@ describe('the height of a box', () => {
   const code = 'drawer-box-does-not-fit';
   // Opening 6 less 1/4 under and 1/4 over the box.
   it('of 5-1/2 in an opening of 6 is no finding', () => {
-    expect(evaluatePiece(oneDrawer({ boxHeight: written('5-1/2') })).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(oneDrawer({ boxHeight: written('5-1/2') })))).toEqual([]);
   });
 
   it('of 5-33/64 is 1/64 too high', () => {
@@ -98,7 +98,7 @@ describe('the height of a box', () => {
   const tall = sideMount('tall', '14', { height: written('2') });
   const low = sideMount('low', '14', { height: written('1-1/2') });
   it('as high as its slides is no finding', () => {
-    expect(evaluatePiece(oneDrawer({ slides: tall, boxHeight: written('2') })).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(oneDrawer({ slides: tall, boxHeight: written('2') })))).toEqual([]);
   });
 
   it('1/64 lower than its slides is mended by a higher box or by lower slides', () => {
@@ -114,8 +114,8 @@ describe('the length of a slide', () => {
   const code = 'slide-too-long';
   // The test case is 18 deep, its back 1/4 thick and 1/2 in, its fronts 3/4 thick: 16-1/2 behind the front.
   it('of exactly the depth there is is no finding', () => {
-    expect(evaluatePiece(oneDrawer({ slides: sideMount('s', '16-1/2') })).findings).toEqual([]);
-    expect(evaluatePiece(oneDrawer({ slides: sideMount('s', '16', { extraDepth: written('1/2') }) })).findings).toEqual(
+    expect(wrongIn(evaluatePiece(oneDrawer({ slides: sideMount('s', '16-1/2') })))).toEqual([]);
+    expect(wrongIn(evaluatePiece(oneDrawer({ slides: sideMount('s', '16', { extraDepth: written('1/2') }) })))).toEqual(
       [],
     );
   });
@@ -145,7 +145,7 @@ describe('the length of a slide', () => {
 
   it('is said once for the four drawers of the sideboard, with each of them', () => {
     // 15-1/2 inside less fronts of 1/2: 15 behind the front.
-    expect(evaluatePiece(sideboard(drawerStack(), gameDrawers({ slides: sideMount('s', '15') }))).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(sideboard(drawerStack(), gameDrawers({ slides: sideMount('s', '15') }))))).toEqual([]);
     const design = sideboard(drawerStack(), gameDrawers({ slides: sideMount('s', '15-1/64') }));
     const finding = findingIn(design, code);
     expect(finding.origin).toEqual(design.face?.drawers?.slidesOrigin);

@@ -14,7 +14,7 @@ import {
   webFrame,
   written,
 } from '../design-builder.ts';
-import { cellNamed, onlyFinding } from '../reading-layouts.ts';
+import { cellNamed, onlyFinding, wrongIn } from '../reading-layouts.ts';
 import { drawerStack, sideboard } from '../sideboard-design.ts';
 import { mended } from './applying-changes.ts';
 import { mendTitles, relatedSentences, sentence } from './wording.ts';
@@ -26,7 +26,7 @@ const findingOf = (design: PieceDesign) => onlyFinding(evaluatePiece(design), co
 
 describe('a stack of written fronts', () => {
   it('that fills its face exactly is no finding', () => {
-    expect(evaluatePiece(sideboard(drawerStack(front('10-5/32')))).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(sideboard(drawerStack(front('10-5/32')))))).toEqual([]);
   });
 
   it('that is 1/64 too high is said with all its numbers', () => {
@@ -69,7 +69,7 @@ describe('a stack of written fronts', () => {
       const design = sideboard(drawerStack(front(size)));
       const { mends } = findingOf(design);
       expect(mends.length).toBeGreaterThanOrEqual(3);
-      for (const mend of mends) expect(evaluatePiece(mended(design, mend)).findings).toEqual([]);
+      for (const mend of mends) expect(wrongIn(evaluatePiece(mended(design, mend)))).toEqual([]);
     },
   );
 
@@ -101,7 +101,7 @@ describe('other sums', () => {
     const design = caseWithFace('20', '10', root);
     const finding = findingOf(design);
     expect(mendTitles(finding)).toEqual(['Make "b" 9", 1/4" less', 'Let "b" take the rest']);
-    for (const mend of finding.mends) expect(evaluatePiece(mended(design, mend)).findings).toEqual([]);
+    for (const mend of finding.mends) expect(wrongIn(evaluatePiece(mended(design, mend)))).toEqual([]);
   });
 
   it('a size that another copies counts twice', () => {
@@ -109,7 +109,7 @@ describe('other sums', () => {
     const design = caseWithFace('20', '10', root);
     const finding = findingOf(design);
     expect(mendTitles(finding)[0]).toBe('Make "a" 77/8", 3/8" less');
-    for (const mend of finding.mends) expect(evaluatePiece(mended(design, mend)).findings).toEqual([]);
+    for (const mend of finding.mends) expect(wrongIn(evaluatePiece(mended(design, mend)))).toEqual([]);
   });
 
   it('a front that must keep a limit is not made smaller than it', () => {
@@ -123,7 +123,7 @@ describe('other sums', () => {
     const finding = findingOf(design);
     expect(mendTitles(finding)[0]).toMatch(/^Make "b" /);
     expect(mendTitles(finding).some((title) => title.startsWith('Make "a"'))).toBe(false);
-    for (const mend of finding.mends) expect(evaluatePiece(mended(design, mend)).findings).toEqual([]);
+    for (const mend of finding.mends) expect(wrongIn(evaluatePiece(mended(design, mend)))).toEqual([]);
   });
 
   it('unnamed spaces are named by their place', () => {

@@ -20,12 +20,12 @@ import {
   webFrame,
   written,
 } from '../design-builder.ts';
-import { onlyFinding } from '../reading-layouts.ts';
+import { errorsIn, onlyFinding, wrongIn } from '../reading-layouts.ts';
 import { mended } from './applying-changes.ts';
 import { mendTitles, relatedSentences, sentence } from './wording.ts';
 
 const code = 'sizes-not-positive';
-const codes = (design: PieceDesign) => evaluatePiece(design).findings.map((finding) => finding.code);
+const codes = (design: PieceDesign) => wrongIn(evaluatePiece(design)).map((finding) => finding.code);
 const findingIn = (design: PieceDesign, which = code) => onlyFinding(evaluatePiece(design), which);
 
 describe('a front that takes the rest', () => {
@@ -94,8 +94,9 @@ describe('openings, fronts and leaves across a row or stack', () => {
       material: material('3/4'),
       shyEachEnd: written('0'),
     };
-    expect(codes(caseWithFace('20', '2-1/4', open('o', rest, { shelves })))).toEqual([code]);
-    expect(codes(caseWithFace('20', '2-17/64', open('o', rest, { shelves })))).toEqual([]);
+    const filled = (height: string) => evaluatePiece(caseWithFace('20', height, open('o', rest, { shelves })));
+    expect(errorsIn(filled('2-1/4')).map((finding) => finding.code)).toEqual(['shelves-fill-opening']);
+    expect(errorsIn(filled('2-17/64'))).toEqual([]);
   });
 });
 
@@ -115,7 +116,13 @@ describe('a case eaten up by its own parts', () => {
   });
 
   it('without depth behind its back has no inside', () => {
-    expect(sentence(findingIn(sized({ depth: written('3/4') })))).toMatch(/^the inside comes out 0" deep/);
+    const { back, ...carcase } = caseWithFace('20', '10', drawer('d', rest)).carcase;
+    if (back === undefined) throw new Error('the test case has a back');
+    const shallow = {
+      ...sized({ depth: written('2') }),
+      carcase: { ...carcase, back: { ...back, inset: written('1-3/4') } },
+    };
+    expect(sentence(findingIn(shallow))).toMatch(/^the inside comes out 0" deep/);
   });
 
   it.each(['0', '-3'])('a piece %s high is none', (height) => {
@@ -127,7 +134,7 @@ describe('parts with nothing left', () => {
   it('a box for which its opening leaves no height is one finding', () => {
     const boxed = (height: string) => caseWithFace('20', height, drawer('d', rest), { drawers: drawers() });
     expect(sentence(findingIn(boxed('1/2')))).toBe('the left box side of "d" comes out 0" wide');
-    expect(codes(boxed('33/64'))).toEqual([]);
+    expect(errorsIn(evaluatePiece(boxed('33/64')))).toEqual([]);
   });
 
   it('is no part, and the other parts are still there', () => {
@@ -192,13 +199,13 @@ describe('a piece that makes no sense', () => {
   it('is answered all the same', () => {
     const huge = given(Length.inches(10n ** 60n, 7n), place());
     const design = caseWithFace('20', '10', row('row', rest, [], []));
-    expect(evaluatePiece(design).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(design))).toEqual([]);
     expect(evaluatePiece({ ...design, size: { ...design.size, width: huge } }).parts.length).toBeGreaterThan(0);
     const negative = caseWithFace('20', '10', drawer('d', rest), {
       fit: { kind: 'inset', gap: given(inches('-3'), place()) },
     });
     expect(evaluatePiece(negative).layout.face).toBeDefined();
     const fewDividers = row('row', rest, [drawer('a', rest), drawer('b', rest), drawer('c', rest)], []);
-    expect(evaluatePiece(caseWithFace('20', '10', fewDividers)).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(caseWithFace('20', '10', fewDividers)))).toEqual([]);
   });
 });

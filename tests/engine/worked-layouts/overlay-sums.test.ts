@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { mended } from '../checks/applying-changes.ts';
 import { mendTitles, sentence } from '../checks/wording.ts';
 import { caseWithFace, drawer, front, partition, rest, stack } from '../design-builder.ts';
-import { onlyFinding } from '../reading-layouts.ts';
+import { onlyFinding, wrongIn } from '../reading-layouts.ts';
 import { lipped, overlay, overlayBy } from './reading-faces.ts';
 
 // Worked by hand before the code was written; no published source.
@@ -32,7 +32,7 @@ describe('written fronts that lie on the case', () => {
     const finding = onlyFinding(evaluatePiece(design), code);
     expect(sentence(finding)).toBe(`fronts and gaps ${words}`);
     expect(finding.mends.length).toBeGreaterThan(2);
-    for (const mend of finding.mends) expect(evaluatePiece(mended(design, mend)).findings).toEqual([]);
+    for (const mend of finding.mends) expect(wrongIn(evaluatePiece(mended(design, mend)))).toEqual([]);
   });
 
   it.each([
@@ -41,7 +41,7 @@ describe('written fronts that lie on the case', () => {
     [overlayBy('1/4', '1/8'), 'shown', '11', '11-3/4'],
     [lipped('5/16', '1/16'), 'shown', '11-1/2', '11-1/2'],
   ] as const)('%#: that add up are no finding', (fit, mode, upper, lower) => {
-    expect(evaluatePiece(twoDrawers(fit, mode, upper, lower)).findings).toEqual([]);
+    expect(wrongIn(evaluatePiece(twoDrawers(fit, mode, upper, lower)))).toEqual([]);
   });
 
   it('are told how to come out', () => {

@@ -29,9 +29,15 @@ export function drawerFindings(
   root: LaidCell,
   slides: readonly SlideEntry[],
 ): readonly Finding[] {
+  const drawers = laidDrawers(face, layout, root);
+  return [...slideFindings(design, drawers, slides), ...boxFindings(drawers, slides)];
+}
+
+/** Every drawer that has a box and an opening, in the order they are written. */
+export function laidDrawers(face: FaceDesign, layout: CarcaseLayout, root: LaidCell): readonly LaidDrawer[] {
   const drawers: LaidDrawer[] = [];
   collect(face, layout, root, undefined, drawers);
-  return [...slideFindings(design, drawers, slides), ...boxFindings(drawers, slides)];
+  return drawers;
 }
 
 function collect(
@@ -135,7 +141,7 @@ function slideFinding(
 }
 
 /** Its length and the free depth it asks for behind it. */
-function depthNeeded(slides: SlideEntry): Length {
+export function depthNeeded(slides: SlideEntry): Length {
   return slides.length.length.plus(slides.extraDepth.length);
 }
 

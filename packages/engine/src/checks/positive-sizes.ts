@@ -5,7 +5,6 @@ import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, Rectangle, Span } from '../evaluation.ts';
 import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
 import type { FaceLayout } from '../layout/lay-out-face.ts';
-import { shelfSpacing } from '../parts/shelves.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 
 /**
@@ -53,7 +52,7 @@ function firstWithout(
   return [];
 }
 
-/** Openings, fronts and leaves, and the heights between shelves. */
+/** Openings, fronts and leaves. */
 export function positiveFace(layout: FaceLayout): readonly Finding[] {
   const reported = new Set<string>();
   for (const { result } of layout.axes) {
@@ -77,14 +76,6 @@ function inspect(
   if (first !== undefined) {
     findings.push(sizesNotPositive.at(cell.sizeOrigin, { ...whoIs(cell, parent), ...first }));
     return;
-  }
-  if (cell.kind === 'open' || cell.kind === 'front') {
-    const shelves = cell.shelves;
-    const spacing = shelves === undefined ? undefined : shelfSpacing(shelves, laid.opening);
-    if (shelves !== undefined && spacing !== undefined && !spacing.length.isPositive()) {
-      const words = `the space between the shelves of ${cell.name === undefined ? `the ${cellWord(cell)}` : `"${cell.name}"`}`;
-      findings.push(sizesNotPositive.at(shelves.origin, { what: 'part', words, axis: 'height', size: spacing.length }));
-    }
   }
   const crosswise = cell.kind === 'row' ? 'height' : 'width';
   let saidCrosswise = false;

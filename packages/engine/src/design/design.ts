@@ -1,7 +1,7 @@
 import type { Origin } from '@fettle/findings';
 import type { Rational } from '../length/rational.ts';
 import type { Figure } from './figure.ts';
-import type { SlideEntry, Stock } from './shop.ts';
+import type { HingeEntry, SlideEntry, Stock } from './shop.ts';
 
 /**
  * The Design: what the maker asked for, as plain readonly data. Names of stock and hardware are already resolved to
@@ -35,8 +35,12 @@ export interface OverallSize {
 
 export interface Material {
   readonly stock?: Stock;
+  /** The words that name the stock. */
+  readonly stockOrigin?: Origin;
   /** The actual thickness that fits are made to. */
   readonly thickness: Figure;
+  /** The thickness that is written, where one is; the actual one may be another. */
+  readonly asked?: Figure;
 }
 
 export interface CarcaseDesign {
@@ -179,7 +183,10 @@ export interface FrontCell extends CellCommon {
   readonly what: 'drawer' | 'door' | 'lid' | 'false-front';
   /** A pair of doors has two. */
   readonly leaves: 1 | 2;
-  readonly hinges?: string;
+  readonly hinges?: HingeEntry;
+  readonly hingesOrigin?: Origin;
+  /** The word `door`, where `doors` would make a pair of it. */
+  readonly singleOrigin?: Origin;
   readonly shelves?: ShelfDesign;
   /** Overrides the face's fit. */
   readonly fit?: FrontFit;
@@ -206,6 +213,7 @@ export interface Divider {
 export interface ShelfDesign {
   readonly origin: Origin;
   readonly count: number;
+  readonly countOrigin?: Origin;
   readonly adjustable: boolean;
   readonly material: Material;
   /** Taken off the opening's width at each end. */
@@ -219,6 +227,8 @@ export interface DrawerDesign {
   readonly corners: 'dovetail' | 'box-joint' | 'rabbet' | 'butt';
   readonly slides?: SlideEntry;
   readonly slidesOrigin?: Origin;
+  /** The last statement about these drawers, after which another may be written. */
+  readonly lastStatement?: Origin;
   /** Free height under and over the box inside its opening. */
   readonly clearBelow: Figure;
   readonly clearAbove: Figure;

@@ -1,7 +1,15 @@
 import type { Origin } from '@fettle/findings';
+import type { Rational } from '../length/rational.ts';
 import type { Figure } from './figure.ts';
 
-/** What a shop file tells: stock and hardware with the figures of the real thing. */
+/** What a shop file tells: stock, hardware, cutters and machines, with the figures of the real thing. */
+
+export interface Price {
+  /** In the shop's own currency; never converted. */
+  readonly amount: Rational;
+  readonly per: 'each' | 'board-foot';
+}
+
 export interface Stock {
   readonly name: string;
   readonly origin: Origin;
@@ -15,6 +23,7 @@ export interface Stock {
   readonly width?: Figure;
   readonly grain: 'along-length' | 'none';
   readonly species?: string;
+  readonly price?: Price;
 }
 
 export interface SlideEntry {
@@ -29,4 +38,55 @@ export interface SlideEntry {
   readonly extraDepth: Figure;
   /** Height of the slide itself; the box side must be at least this high. */
   readonly height?: Figure;
+  /** What its maker rates the pair for. */
+  readonly carries?: { readonly load: Rational; readonly unit: 'lb' | 'kg' };
+  readonly price?: Price;
+}
+
+/** Limits that are absent are not known and are not checked. */
+export interface HingeEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  /** The door thicknesses it is made for. */
+  readonly thinnestDoor?: Figure;
+  readonly thickestDoor?: Figure;
+  readonly widestDoor?: Figure;
+  /** The highest door that a pair of it carries. */
+  readonly highestDoor?: Figure;
+  /** Empty while the entry does not say. */
+  readonly madeFor: readonly ('inset' | 'overlay')[];
+  readonly price?: Price;
+}
+
+export interface CutterEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  /** The narrowest and the widest groove it cuts in one pass; equal where it cannot be set. */
+  readonly narrowest: Figure;
+  readonly widest: Figure;
+  readonly deepest?: Figure;
+}
+
+/** Limits that are absent are not known and are not checked. */
+export interface MachineEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  /** From the fence to the blade at its widest. */
+  readonly ripWidth?: Figure;
+  /** The longest part it cuts to length, and the widest it cuts across. */
+  readonly crosscutLength?: Figure;
+  readonly crosscutWidth?: Figure;
+  readonly planeWidth?: Figure;
+  /** Shorter pieces are not safe on it. */
+  readonly leastLength?: Figure;
+  readonly kerf?: Figure;
+}
+
+/** What the shop has besides what a design chose: checks measure against it and mends pick from it. */
+export interface ShopOffer {
+  readonly slides: readonly SlideEntry[];
+  readonly hinges?: readonly HingeEntry[];
+  readonly cutters?: readonly CutterEntry[];
+  readonly machines?: readonly MachineEntry[];
+  readonly stocks?: readonly Stock[];
 }

@@ -1,16 +1,31 @@
 import type { FindingKind } from '../finding.ts';
+import { anchorToWall } from './anchor-to-wall.ts';
 import { braceNotClosed } from './brace-not-closed.ts';
 import { braceNotOpened } from './brace-not-opened.ts';
 import { cannotBeBoth } from './cannot-be-both.ts';
+import { crosscutTooLong } from './crosscut-too-long.ts';
+import { crosscutTooWide } from './crosscut-too-wide.ts';
 import { dividerOutOfPlace } from './divider-out-of-place.ts';
+import { doorTooWide } from './door-too-wide.ts';
+import { doorWiderThanHigh } from './door-wider-than-high.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
+import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
+import { drawersWithoutSlides } from './drawers-without-slides.ts';
 import { emptyGroup } from './empty-group.ts';
 import { fileNeverNeeded } from './file-never-needed.ts';
 import { fileNotFound } from './file-not-found.ts';
 import { fileUsesItself } from './file-uses-itself.ts';
+import { frontTooLow } from './front-too-low.ts';
 import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
 import { frontsMeet } from './fronts-meet.ts';
+import { gapUnusual } from './gap-unusual.ts';
 import { gradingWithoutEffect } from './grading-without-effect.ts';
+import { grooveBreaksOut } from './groove-breaks-out.ts';
+import { grooveTooDeep } from './groove-too-deep.ts';
+import { hingeDoorThickness } from './hinge-door-thickness.ts';
+import { hingeDoorTooHigh } from './hinge-door-too-high.ts';
+import { hingeDoorTooWide } from './hinge-door-too-wide.ts';
+import { hingeWrongFit } from './hinge-wrong-fit.ts';
 import { lapBeyondEdge } from './lap-beyond-edge.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
 import { limitsDisagree } from './limits-disagree.ts';
@@ -23,14 +38,23 @@ import { nameHardToRead } from './name-hard-to-read.ts';
 import { nameMissing } from './name-missing.ts';
 import { nameNotClosed } from './name-not-closed.ts';
 import { nameNotOpened } from './name-not-opened.ts';
+import { noCutterForGroove } from './no-cutter-for-groove.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
 import { nothingToMake } from './nothing-to-make.ts';
 import { offTheRuler } from './off-the-ruler.ts';
+import { partLongerThanStock } from './part-longer-than-stock.ts';
+import { partTooShortForMachine } from './part-too-short-for-machine.ts';
+import { partWiderThanStock } from './part-wider-than-stock.ts';
 import { patternNeverUsed } from './pattern-never-used.ts';
+import { ripTooWide } from './rip-too-wide.ts';
 import { rulerOdd } from './ruler-odd.ts';
 import { saidTwice } from './said-twice.ts';
 import { sameLeadsNowhere } from './same-leads-nowhere.ts';
 import { shareNotPositive } from './share-not-positive.ts';
+import { sheetMayNotEnterGroove } from './sheet-may-not-enter-groove.ts';
+import { shelfTooLong } from './shelf-too-long.ts';
+import { shelvesFillOpening } from './shelves-fill-opening.ts';
+import { sizeAbsurd } from './size-absurd.ts';
 import { sizeAcross } from './size-across.ts';
 import { sizeIncomplete } from './size-incomplete.ts';
 import { sizeLooksLikeOtherUnit } from './size-looks-like-other-unit.ts';
@@ -39,9 +63,13 @@ import { sizeSaidInTwoWays } from './size-said-in-two-ways.ts';
 import { sizesNotPositive } from './sizes-not-positive.ts';
 import { slideTooLong } from './slide-too-long.ts';
 import { stockNeverUsed } from './stock-never-used.ts';
+import { stockThicknessDiffers } from './stock-thickness-differs.ts';
 import { strayMark } from './stray-mark.ts';
 import { textTooLarge } from './text-too-large.ts';
+import { thicknessAbsurd } from './thickness-absurd.ts';
+import { thicknessIsNominal } from './thickness-is-nominal.ts';
 import { thicknessNotKnown } from './thickness-not-known.ts';
+import { toeSpaceSmall } from './toe-space-small.ts';
 import { unitApart } from './unit-apart.ts';
 import { unitsMixedInSum } from './units-mixed-in-sum.ts';
 import { unknownName } from './unknown-name.ts';
@@ -57,37 +85,36 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  anchorToWall,
   braceNotClosed,
   braceNotOpened,
-  dividerOutOfPlace,
-  drawerBoxDoesNotFit,
-  fileNotFound,
-  frontsDoNotAddUp,
-  frontsMeet,
-  limitsDisagree,
-  nameNotClosed,
-  nameNotOpened,
-  notCheckedYet,
-  saidTwice,
-  sameLeadsNowhere,
-  shareNotPositive,
-  sizeIncomplete,
-  sizesNotPositive,
-  slideTooLong,
-  strayMark,
-  textTooLarge,
-  thicknessNotKnown,
-  unknownName,
-  unknownWord,
-  valueNotUnderstood,
-  valueNotGiven,
   cannotBeBoth,
+  crosscutTooLong,
+  crosscutTooWide,
+  dividerOutOfPlace,
+  doorTooWide,
+  doorWiderThanHigh,
+  drawerBoxDoesNotFit,
+  drawerTooWideForItsDepth,
+  drawersWithoutSlides,
   emptyGroup,
   fileNeverNeeded,
+  fileNotFound,
   fileUsesItself,
+  frontTooLow,
+  frontsDoNotAddUp,
+  frontsMeet,
+  gapUnusual,
   gradingWithoutEffect,
+  grooveBreaksOut,
+  grooveTooDeep,
+  hingeDoorThickness,
+  hingeDoorTooHigh,
+  hingeDoorTooWide,
+  hingeWrongFit,
   lapBeyondEdge,
   limitWithoutEffect,
+  limitsDisagree,
   looksLikeDifference,
   looksLikeMixedNumber,
   measuredFarFromPlanned,
@@ -95,19 +122,48 @@ const kinds: readonly AnyKind[] = [
   nameEmpty,
   nameHardToRead,
   nameMissing,
+  nameNotClosed,
+  nameNotOpened,
+  noCutterForGroove,
+  notCheckedYet,
   nothingToMake,
   offTheRuler,
+  partLongerThanStock,
+  partTooShortForMachine,
+  partWiderThanStock,
   patternNeverUsed,
+  ripTooWide,
   rulerOdd,
+  saidTwice,
+  sameLeadsNowhere,
+  shareNotPositive,
+  sheetMayNotEnterGroove,
+  shelfTooLong,
+  shelvesFillOpening,
+  sizeAbsurd,
   sizeAcross,
+  sizeIncomplete,
   sizeLooksLikeOtherUnit,
   sizeOfWhat,
   sizeSaidInTwoWays,
+  sizesNotPositive,
+  slideTooLong,
   stockNeverUsed,
+  stockThicknessDiffers,
+  strayMark,
+  textTooLarge,
+  thicknessAbsurd,
+  thicknessIsNominal,
+  thicknessNotKnown,
+  toeSpaceSmall,
   unitApart,
   unitsMixedInSum,
+  unknownName,
+  unknownWord,
   valueCircle,
   valueNeverUsed,
+  valueNotGiven,
+  valueNotUnderstood,
   wordBelongsElsewhere,
 ];
 

@@ -1,15 +1,15 @@
-import { type Evaluation, evaluatePiece, type SlideEntry, type Units } from '@fettle/engine';
+import { type Evaluation, evaluatePiece, type Units } from '@fettle/engine';
 import { type Finding, fileNotFound, type Origin, type Say } from '@fettle/findings';
 import { type LangiumDocument, type LangiumSharedCoreServices, URI, UriUtils } from 'langium';
 import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
-import { fileDeclarations, specOf } from '../names/declarations.ts';
+import { specOf } from '../names/declarations.ts';
 import { nearestName } from '../names/nearest.ts';
 import { documentsAt, usedDocuments, useStatements } from '../names/used-files.ts';
 import { neverUsedFindings } from '../reading/never-used.ts';
 import { readPiece } from '../reading/read-piece.ts';
-import { readSlide } from '../reading/read-shop.ts';
 import { type ReadContext, unitsAt } from '../reading/reader.ts';
 import { reportUnread } from '../reading/report-unread.ts';
+import { type OfferList, ShopInReach } from '../reading/shop-in-reach.ts';
 import { slipFindings } from '../reading/slip-findings.ts';
 import { entryText, entryUnit, fileUnitId, type Place, pieceUnitId, placeOf } from '../reading/text-units.ts';
 import { causesOnly } from './one-cause.ts';
@@ -40,6 +40,8 @@ interface KeptPiece {
   /** Shop entries and values from elsewhere, by unit, with their words. */
   readonly entries: ReadonlyMap<string, string>;
   readonly around: string;
+  /** Lists of the shop that were looked at for something to choose from, with what stood in them. */
+  readonly offered: ReadonlyMap<OfferList, string>;
   readonly evaluation: Evaluation;
   readonly findings: readonly Finding[];
 }
@@ -108,10 +110,10 @@ export class DocumentEvaluator {
       touched: new Set(),
     };
     this.#reportMissingFiles(document, fileContext);
-    const slides = this.#slides([document, ...used]);
+    const shop = new ShopInReach(documents, [document, ...used]);
     for (const statement of root.statements) {
       if (specOf(statement).spec.declares === 'piece') {
-        const piece = this.#piece(document, statement, slides);
+        const piece = this.#piece(document, statement, shop);
         pieces.push(piece.evaluated);
         const { design } = piece.evaluated.evaluation;
         add(piece.findings, design.units, piece.evaluated.range.start, piece.evaluated.locate(design.origin));
@@ -133,22 +135,23 @@ export class DocumentEvaluator {
   #piece(
     document: LangiumDocument,
     statement: Statement,
-    slides: readonly SlideEntry[],
+    shop: ShopInReach,
   ): { evaluated: EvaluatedPiece; findings: readonly Finding[] } {
     const documents = this.#shared.workspace.LangiumDocuments;
     const uri = document.uri.toString();
     const text = statement.$cstNode?.text ?? '';
     const start = statement.$cstNode?.offset ?? 0;
     const name = statement.name ?? 'piece';
-    // What the piece depends on beside its own words: units of the file and the slides there are to choose from.
-    const around = JSON.stringify([unitsAt(statement), slides.map((each) => [each.name, each.length.length])]);
+    // What the piece depends on beside its own words.
+    const around = JSON.stringify(unitsAt(statement));
     const slot = `${uri}\n${name}`;
     const kept = this.#kept.get(slot);
     const stillHolds =
       kept?.text === text &&
       kept.around === around &&
-      [...kept.entries].every(([unit, words]) => entryText(unit, documents) === words);
-    const current = kept !== undefined && stillHolds ? kept : this.#work(document, statement, { text, around }, slides);
+      [...kept.entries].every(([unit, words]) => entryText(unit, documents) === words) &&
+      [...kept.offered].every(([list, key]) => shop.key(list) === key);
+    const current = kept !== undefined && stillHolds ? kept : this.#work(document, statement, { text, around }, shop);
     this.#kept.set(slot, current);
     const { evaluation, findings } = current;
     const evaluated: EvaluatedPiece = {
@@ -166,30 +169,21 @@ export class DocumentEvaluator {
     document: LangiumDocument,
     statement: Statement,
     keys: { readonly text: string; readonly around: string },
-    slides: readonly SlideEntry[],
+    shop: ShopInReach,
   ): KeptPiece {
     this.evaluations++;
     const documents = this.#shared.workspace.LangiumDocuments;
     const read = readPiece(documents, document, statement);
-    const evaluation = evaluatePiece(read.design, { slides });
+    const asked = new Set<OfferList>();
+    const evaluation = evaluatePiece(read.design, shop.offer(asked));
     const units = [...read.touched].map((each) => entryUnit(each).id).filter((unit) => unit !== pieceUnitId);
     return {
       ...keys,
       entries: new Map(units.map((unit) => [unit, entryText(unit, documents)])),
+      offered: new Map([...asked].map((list) => [list, shop.key(list)])),
       evaluation,
       findings: causesOnly(read.findings, evaluation.findings),
     };
-  }
-
-  #slides(documents: readonly LangiumDocument[]): SlideEntry[] {
-    const entries: SlideEntry[] = [];
-    for (const document of documents) {
-      for (const { statement } of fileDeclarations(document).get('slide')?.values() ?? []) {
-        const entry = readSlide(statement, this.#shared.workspace.LangiumDocuments);
-        if (entry !== undefined) entries.push(entry);
-      }
-    }
-    return entries;
   }
 
   #reportMissingFiles(document: LangiumDocument, context: ReadContext): void {

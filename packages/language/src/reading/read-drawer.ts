@@ -4,7 +4,7 @@ import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
 import { readPanel } from './read-material.ts';
 import { readSlide } from './read-shop.ts';
-import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } from './reader.ts';
+import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** What a drawer box is made of and runs on, said for all drawers or for one. */
 
@@ -35,8 +35,10 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerDe
     clearReaders.map((each) => each.length(pattern)).find((each) => each !== undefined) ?? assumed(fallback, because);
   const boxWidth = box?.length('<length> wide');
   const boxHeight = box?.length('<length> high');
+  const last = statement.statements.at(-1);
   return {
     origin: headOrigin(context, statement),
+    ...(last === undefined ? {} : { lastStatement: originOf(context, last) }),
     ...(sidePanel === undefined ? {} : { sides: sidePanel }),
     ...(bottomPanel === undefined ? {} : { bottom: bottomPanel }),
     corners: joint,

@@ -5,13 +5,14 @@ import {
   type FaceDesign,
   type FrontFit,
   type GroupCell,
+  type HingeEntry,
   Length,
   type Material,
   type PanelDesign,
   type ShelfDesign,
   type SizeAsked,
 } from '@fettle/engine';
-import { saidTwice, shareNotPositive, valueNotUnderstood } from '@fettle/findings';
+import { type Origin, saidTwice, shareNotPositive, valueNotUnderstood } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
@@ -19,7 +20,8 @@ import { dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
 import { hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readMaterial, readPanel } from './read-material.ts';
-import { bodyStatements, onlyStatement, type ReadContext, Reader } from './reader.ts';
+import { readHinge } from './read-shop.ts';
+import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } from './reader.ts';
 
 /** The face as the maker wrote it: rows, stacks, fronts and openings with the sizes asked for. */
 
@@ -127,6 +129,8 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         kind: 'front',
         what: word === 'drawer' || word === 'false-front' || word === 'lid' ? word : 'door',
         leaves: pair ? 2 : 1,
+        ...(word === 'door' && !pair ? { singleOrigin: wordOrigin(context, statement) } : {}),
+        ...hingesIn(context, statement),
         ...shelvesIn(reading, statement),
         ...(fit === undefined ? {} : { fit }),
         ...(front === undefined ? {} : { front }),
@@ -134,6 +138,23 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
       };
     }
   }
+}
+
+/** The first word of a statement, without its name. */
+function wordOrigin(context: ReadContext, statement: Statement): Origin {
+  const { unit, start } = headOrigin(context, statement);
+  return { unit, start, end: start + (statement.head?.length ?? 0) };
+}
+
+function hingesIn(
+  context: ReadContext,
+  statement: Statement,
+): { readonly hinges?: HingeEntry; readonly hingesOrigin?: Origin } {
+  const found = onlyStatement(context, statement, 'hinges');
+  const target = found && new Reader(found, vocabulary.frontSpecs.hinges, context).target('<hinge>');
+  if (target === undefined) return {};
+  context.touched.add(target.statement);
+  return { hinges: readHinge(target.statement, context.documents), hingesOrigin: target.origin };
 }
 
 function readBasics(reading: FaceReading, statement: Statement, parent: 'row' | 'stack'): CellBasics {
@@ -281,6 +302,7 @@ function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelv
   if (found === undefined) return {};
   const reader = new Reader(found, vocabulary.frontSpecs.shelves, context);
   const count = reader.count('<count> adjustable') ?? reader.count('<count> fixed');
+  const countOrigin = reader.slotOrigin('<count> adjustable') ?? reader.slotOrigin('<count> fixed');
   const own = reader.has('of <stock>') || reader.has('thick <length>');
   const material: Material | undefined = own
     ? readMaterial(reader as unknown as Reader<'<stock>' | 'of <stock>' | 'thick <length>'>, 'shelves')
@@ -290,6 +312,7 @@ function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelv
     shelves: {
       origin: reader.origin,
       count,
+      ...(countOrigin === undefined ? {} : { countOrigin }),
       adjustable: reader.has('<count> adjustable'),
       material,
       shyEachEnd: assumed(Length.inches(1, 16), 'adjustable shelves are 1/16" shy at each end'),

@@ -1,5 +1,5 @@
 import type { Figure, Material, PanelDesign, Stock } from '@fettle/engine';
-import { thicknessNotKnown } from '@fettle/findings';
+import { type Origin, thicknessNotKnown } from '@fettle/findings';
 import { readStock } from './read-shop.ts';
 import type { Reader } from './reader.ts';
 
@@ -7,13 +7,15 @@ type MaterialPattern = '<stock>' | 'of <stock>' | 'thick <length>';
 
 /** Stock and actual thickness of a statement; undefined, with a finding, when no thickness can be known. */
 export function readMaterial(reader: Reader<MaterialPattern>, part: string): Material | undefined {
-  const stock = readStockOf(reader);
-  const thickness = actualThickness(stock, reader.length('thick <length>'));
+  const named = readStockOf(reader);
+  const stock = named?.stock;
+  const asked = reader.length('thick <length>');
+  const thickness = actualThickness(stock, asked);
   if (thickness === undefined) {
     // A stock that is not known has its own finding, and a thickness cannot be blamed as well.
-    const named = reader.has('<stock>') || reader.has('of <stock>');
+    const names = reader.has('<stock>') || reader.has('of <stock>');
     const unreadable = reader.has('thick <length>');
-    if (!unreadable && (!named || stock !== undefined)) {
+    if (!unreadable && (!names || stock !== undefined)) {
       reader.context.findings.push(
         thicknessNotKnown.at(
           reader.origin,
@@ -32,7 +34,7 @@ export function readMaterial(reader: Reader<MaterialPattern>, part: string): Mat
     }
     return undefined;
   }
-  return stock === undefined ? { thickness } : { stock, thickness };
+  return { ...named, thickness, ...(asked === undefined ? {} : { asked }) };
 }
 
 export function readPanel(reader: Reader<MaterialPattern>, part: string): PanelDesign | undefined {
@@ -40,11 +42,13 @@ export function readPanel(reader: Reader<MaterialPattern>, part: string): PanelD
   return material === undefined ? undefined : { ...material, origin: reader.origin };
 }
 
-function readStockOf(reader: Reader<MaterialPattern>): Stock | undefined {
+function readStockOf(
+  reader: Reader<MaterialPattern>,
+): { readonly stock: Stock; readonly stockOrigin: Origin } | undefined {
   const target = reader.target('<stock>', 'of <stock>');
   if (target === undefined) return undefined;
   reader.context.touched.add(target.statement);
-  return readStock(target.statement, reader.context.documents);
+  return { stock: readStock(target.statement, reader.context.documents), stockOrigin: target.origin };
 }
 
 /** Fits use what the caliper reads: a part that asks for the nominal thickness gets the actual one. */

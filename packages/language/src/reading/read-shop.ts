@@ -1,4 +1,16 @@
-import { assumed, type Figure, fromShop, Length, type SlideEntry, type Stock } from '@fettle/engine';
+import {
+  assumed,
+  type CutterEntry,
+  type Figure,
+  fromShop,
+  type HingeEntry,
+  Length,
+  type MachineEntry,
+  type Price,
+  type Rational,
+  type SlideEntry,
+  type Stock,
+} from '@fettle/engine';
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
@@ -10,6 +22,7 @@ import { entryUnit } from './text-units.ts';
 
 const stocks = new WeakMap<Statement, Stock>();
 const slides = new WeakMap<Statement, SlideEntry | undefined>();
+const hinges = new WeakMap<Statement, HingeEntry>();
 
 export function readStock(statement: Statement, documents: LangiumDocuments): Stock {
   const known = stocks.get(statement);
@@ -17,8 +30,9 @@ export function readStock(statement: Statement, documents: LangiumDocuments): St
   const form = specOf(statement).spec.word === 'sheet' ? 'sheet' : 'board';
   const reader = new Reader(statement, shop.board, quietContext(statement, documents));
   const figure = (figured: Figure | undefined) => shopFigure(figured, statement);
-  const optional = <Key extends string>(key: Key, value: Figure | undefined) =>
-    value === undefined ? {} : ({ [key]: value } as Record<Key, Figure>);
+  const price =
+    priceOf('each', reader.number('costs <number> each')) ??
+    priceOf('board-foot', reader.number('costs <number> a board foot'));
   const stock: Stock = {
     name: statement.name ?? '',
     origin: reader.origin,
@@ -28,6 +42,7 @@ export function readStock(statement: Statement, documents: LangiumDocuments): St
     ...optional('length', figure(reader.length('<length> long'))),
     ...optional('width', figure(reader.length('<length> wide'))),
     grain: reader.has('no grain') ? 'none' : 'along-length',
+    ...optional('price', price),
   };
   stocks.set(statement, stock);
   return stock;
@@ -39,6 +54,7 @@ export function readSlide(statement: Statement, documents: LangiumDocuments): Sl
   const reader = new Reader(statement, shop.slide, quietContext(statement, documents));
   const length = shopFigure(reader.length('<length> long'), statement);
   const height = shopFigure(reader.length('<length> high'), statement);
+  const load = loadOf('lb', reader.number('carries <number> lb')) ?? loadOf('kg', reader.number('carries <number> kg'));
   const entry: SlideEntry | undefined =
     length === undefined
       ? undefined
@@ -53,10 +69,80 @@ export function readSlide(statement: Statement, documents: LangiumDocuments): Sl
           extraDepth:
             shopFigure(reader.length('<length> free behind'), statement) ??
             assumed(Length.zero, 'the slide needs no room behind the box'),
-          ...(height === undefined ? {} : { height }),
+          ...optional('height', height),
+          ...optional('carries', load),
+          ...optional('price', priceOf('each', reader.number('costs <number> each'))),
         };
   slides.set(statement, entry);
   return entry;
+}
+
+export function readHinge(statement: Statement, documents: LangiumDocuments): HingeEntry {
+  const known = hinges.get(statement);
+  if (known !== undefined) return known;
+  const reader = new Reader(statement, shop.hinge, quietContext(statement, documents));
+  const figure = (figured: Figure | undefined) => shopFigure(figured, statement);
+  const [thinnest, thickest] = reader.lengths('doors <length> to <length> thick');
+  const entry: HingeEntry = {
+    name: statement.name ?? '',
+    origin: reader.origin,
+    ...optional('thinnestDoor', figure(thinnest)),
+    ...optional('thickestDoor', figure(thickest)),
+    ...optional('widestDoor', figure(reader.length('doors at most <length> wide'))),
+    ...optional('highestDoor', figure(reader.length('doors at most <length> high'))),
+    madeFor: [
+      ...(reader.has('for inset doors') ? (['inset'] as const) : []),
+      ...(reader.has('for overlay doors') ? (['overlay'] as const) : []),
+    ],
+    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
+  };
+  hinges.set(statement, entry);
+  return entry;
+}
+
+/** Undefined while the entry does not say what it cuts. */
+export function readCutter(statement: Statement, documents: LangiumDocuments): CutterEntry | undefined {
+  const reader = new Reader(statement, shop.cutter, quietContext(statement, documents));
+  const figure = (figured: Figure | undefined) => shopFigure(figured, statement);
+  const [from, to] = reader.lengths('cuts <length> to <length> wide');
+  const fixed = reader.length('cuts <length> wide');
+  const narrowest = figure(from ?? fixed);
+  const widest = figure(to ?? fixed);
+  if (narrowest === undefined || widest === undefined) return undefined;
+  return {
+    name: statement.name ?? '',
+    origin: reader.origin,
+    narrowest,
+    widest,
+    ...optional('deepest', figure(reader.length('at most <length> deep'))),
+  };
+}
+
+export function readMachine(statement: Statement, documents: LangiumDocuments): MachineEntry {
+  const reader = new Reader(statement, shop.machine, quietContext(statement, documents));
+  const figure = (figured: Figure | undefined) => shopFigure(figured, statement);
+  return {
+    name: statement.name ?? '',
+    origin: reader.origin,
+    ...optional('ripWidth', figure(reader.length('rips at most <length> wide'))),
+    ...optional('crosscutLength', figure(reader.length('crosscuts at most <length>'))),
+    ...optional('crosscutWidth', figure(reader.length('crosscuts at most <length> wide'))),
+    ...optional('planeWidth', figure(reader.length('planes at most <length> wide'))),
+    ...optional('leastLength', figure(reader.length('least length <length>'))),
+    ...optional('kerf', figure(reader.length('kerf <length>'))),
+  };
+}
+
+function optional<Key extends string, Value>(key: Key, value: Value | undefined): { readonly [key in Key]?: Value } {
+  return value === undefined ? {} : ({ [key]: value } as { readonly [key in Key]?: Value });
+}
+
+function priceOf(per: Price['per'], amount: Rational | undefined): Price | undefined {
+  return amount === undefined ? undefined : { amount, per };
+}
+
+function loadOf(unit: 'lb' | 'kg', load: Rational | undefined): SlideEntry['carries'] {
+  return load === undefined ? undefined : { load, unit };
 }
 
 function shopFigure(figure: Figure | undefined, statement: Statement): Figure | undefined {

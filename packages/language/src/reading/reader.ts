@@ -103,6 +103,21 @@ export class Reader<Pattern extends string> {
     return undefined;
   }
 
+  /** The lengths in all slots of a phrase, in their order; empty when the phrase is absent. */
+  lengths(pattern: Pattern): readonly (Figure | undefined)[] {
+    const read = this.#phrases.get(pattern);
+    return (read?.slots ?? []).map((_slot, at) => {
+      const expression = expressionIn(read, at);
+      return expression === undefined ? undefined : readLength(this.context, expression);
+    });
+  }
+
+  /** The words in the first slot of a phrase. */
+  slotOrigin(pattern: Pattern): Origin | undefined {
+    const slot = this.#phrases.get(pattern)?.slots[0];
+    return slot === undefined ? undefined : originOf(this.context, slot);
+  }
+
   /** As `length`, or what the trade would take for granted. */
   lengthOr(fallback: Length, because: string, ...patterns: Pattern[]): Figure {
     return this.length(...patterns) ?? assumed(fallback, because);

@@ -50,8 +50,7 @@ const holds = statement('holds', 'What must fit in here.', {
   phrases: { '<count> <thing>': { later: 'So many of that thing.' }, '<thing>': { later: 'That thing.' } },
 });
 const hinges = statement('hinges', 'The hinges of this door.', {
-  checked: false,
-  phrases: { '<hinge>': { later: 'By their name in the shop file.' } },
+  phrases: { '<hinge>': 'By their name in the shop file.' },
 });
 const pair = statement('pair', 'Two doors that meet in the middle.');
 const single = statement('single', 'One door.');
@@ -209,4 +208,4 @@ export const face = statement('face', 'Fronts and openings of the piece.', {
 });
 
 export const drawerSpecs = { boxSides, boxBottom, corners, slides, boxSize, clear };
-export const frontSpecs = { shelves, pair, single, ownFront };
+export const frontSpecs = { shelves, hinges, pair, single, ownFront };

@@ -1,0 +1,66 @@
+import type { Origin } from '@fettle/findings';
+import type { Cell, GroupCell } from '../../design/design.ts';
+import type { LaidCell } from '../../evaluation.ts';
+import { cellWord, plainCellLabel } from '../../layout/cell-names.ts';
+
+/** Things that are wrong in the same way for the same reason are one finding, with the others beside it. */
+
+/** In the order in which the first of each group comes. */
+export function groupAlike<Thing>(things: readonly Thing[], key: (thing: Thing) => unknown): readonly Group<Thing>[] {
+  const groups = new Map<string, [Thing, ...Thing[]]>();
+  for (const thing of things) {
+    const words = JSON.stringify(key(thing));
+    const group = groups.get(words);
+    if (group === undefined) groups.set(words, [thing]);
+    else group.push(thing);
+  }
+  return [...groups.values()];
+}
+
+export type Group<Thing> = readonly [Thing, ...Thing[]];
+
+export interface NamedCell {
+  readonly laid: LaidCell;
+  /** Absent for the root of the face. */
+  readonly group?: GroupCell;
+}
+
+/** Every cell of a face, groups too, as they are written. */
+export function cellsIn(root: LaidCell): readonly NamedCell[] {
+  const found: NamedCell[] = [];
+  const visit = (laid: LaidCell, group: GroupCell | undefined): void => {
+    found.push(group === undefined ? { laid } : { laid, group });
+    const { cell } = laid;
+    for (const inner of laid.cells) visit(inner, cell.kind === 'row' || cell.kind === 'stack' ? cell : undefined);
+  };
+  visit(root, undefined);
+  return found;
+}
+
+export function whoIs(cell: Cell, group: GroupCell | undefined): { readonly name?: string; readonly words: string } {
+  const words = group === undefined ? `the ${cellWord(cell)}` : plainCellLabel(cell, group);
+  return cell.name === undefined ? { words } : { name: cell.name, words };
+}
+
+/** The other cells of a group, as parties to its finding. */
+export function alsoRelated(others: readonly NamedCell[]): readonly {
+  readonly role: 'also';
+  readonly values: { readonly name?: string; readonly words: string };
+  readonly origin: Origin;
+}[] {
+  return others.map(({ laid, group }) => ({
+    role: 'also',
+    values: whoIs(laid.cell, group),
+    origin: laid.cell.origin,
+  }));
+}
+
+/** Each place once, so that a mend changes nothing twice. */
+export function distinctOrigins(origins: readonly (Origin | undefined)[]): readonly Origin[] | undefined {
+  const found = new Map<string, Origin>();
+  for (const origin of origins) {
+    if (origin === undefined) return undefined;
+    found.set(`${origin.unit} ${origin.start} ${origin.end}`, origin);
+  }
+  return [...found.values()];
+}

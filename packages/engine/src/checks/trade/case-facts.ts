@@ -1,0 +1,14 @@
+import type { FaceDesign, PieceDesign } from '../../design/design.ts';
+import type { ShopOffer } from '../../design/shop.ts';
+import type { CarcaseLayout, LaidCell } from '../../evaluation.ts';
+import type { UnmarkedPart } from '../../parts/slab.ts';
+
+/** What the checks from the trade look at: one piece, laid out soundly, and what its shop has. */
+export interface TradeCase {
+  readonly design: PieceDesign;
+  readonly shop: ShopOffer;
+  readonly layout: CarcaseLayout;
+  readonly parts: readonly UnmarkedPart[];
+  /** Absent while there is no face. */
+  readonly face?: { readonly design: FaceDesign; readonly root: LaidCell };
+}

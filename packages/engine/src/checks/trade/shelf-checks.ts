@@ -1,0 +1,139 @@
+import { type Finding, type Mend, shelfTooLong, shelvesFillOpening } from '@fettle/findings';
+import type { FrontCell, OpenCell, ShelfDesign } from '../../design/design.ts';
+import { Length } from '../../length/length.ts';
+import { shelfCount, shelfSpacing } from '../../parts/shelves.ts';
+import { LEAST_BETWEEN_SHELVES, longestShelf, SHELF_LOAD_PSF, type ShelfMaterial } from '../../tables/trade-limits.ts';
+import { givenAt } from '../written-sizes.ts';
+import { alsoRelated, cellsIn, type Group, groupAlike, type NamedCell, whoIs } from './alike.ts';
+import type { TradeCase } from './case-facts.ts';
+
+/** Shelves: whether anything goes between them, and a screening of their length. No strength is computed. */
+
+interface Shelved extends NamedCell {
+  readonly cell: OpenCell | FrontCell;
+  readonly shelves: ShelfDesign;
+  readonly count: number;
+  /** From one end of a shelf to the other. */
+  readonly length: Length;
+  readonly clear: Length;
+}
+
+export function shelfFindings(one: TradeCase): readonly Finding[] {
+  if (one.face === undefined) return [];
+  const shelved = cellsIn(one.face.root).flatMap(shelvedCell);
+  return [...filled(shelved), ...tooLong(one, shelved)];
+}
+
+function shelvedCell(named: NamedCell): readonly Shelved[] {
+  const { cell, opening } = named.laid;
+  if ((cell.kind !== 'open' && cell.kind !== 'front') || cell.shelves === undefined) return [];
+  const { shelves } = cell;
+  const count = shelfCount(shelves);
+  const length = opening.x.size.length.minus(shelves.shyEachEnd.length.times(2));
+  if (count === 0 || !length.isPositive() || !opening.y.size.length.isPositive()) return [];
+  return [{ ...named, cell, shelves, count, length, clear: shelfSpacing(shelves, opening).length }];
+}
+
+function filled(shelved: readonly Shelved[]): readonly Finding[] {
+  return shelved
+    .filter(({ clear, shelves }) => isFilled(clear) && shelves.material.thickness.length.isPositive())
+    .map(({ laid, group, cell, shelves, count, clear }) => {
+      const opening = laid.opening.y.size.length;
+      const who = whoIs(cell, group);
+      const fits = clear.isPositive();
+      return shelvesFillOpening.at(
+        shelves.countOrigin ?? shelves.origin,
+        {
+          ...who,
+          count,
+          thickness: shelves.material.thickness.length,
+          opening,
+          clear,
+          fits,
+          limit: LEAST_BETWEEN_SHELVES,
+        },
+        {
+          severity: fits ? 'warning' : 'error',
+          related: [{ role: 'opening', values: { ...who, opening }, origin: cell.origin }],
+          mends: fewerShelves(shelves, count, opening),
+        },
+      );
+    });
+}
+
+function isFilled(clear: Length): boolean {
+  return clear.compare(LEAST_BETWEEN_SHELVES) < 0;
+}
+
+/** As many as leave enough between them; none where not even one does. */
+function fewerShelves(shelves: ShelfDesign, count: number, opening: Length): readonly Mend[] {
+  const at = shelves.countOrigin;
+  if (at === undefined) return [];
+  const thickness = shelves.material.thickness.length;
+  for (let fewer = count - 1; fewer > 0; fewer--) {
+    const clear = opening.minus(thickness.times(fewer)).dividedBy(fewer + 1);
+    if (isFilled(clear)) continue;
+    return [
+      { how: 'fewer', values: { count: fewer, clear }, changes: [{ kind: 'set-words', at, words: String(fewer) }] },
+    ];
+  }
+  return [];
+}
+
+/** Boards, and what names no stock, are taken for hardwood: of the three it is the stiffest, so the screen is mild. */
+function screenedAs({ material: { stock } }: ShelfDesign): ShelfMaterial {
+  if (stock?.form !== 'sheet') return 'solid wood';
+  return stock.grain === 'none' ? 'MDF' : 'plywood';
+}
+
+function tooLong(one: TradeCase, shelved: readonly Shelved[]): readonly Finding[] {
+  const long = shelved.flatMap((each) => {
+    const thickness = each.shelves.material.thickness.length;
+    const material = screenedAs(each.shelves);
+    const limit = longestShelf(material, thickness);
+    if (!thickness.isPositive() || each.length.compare(limit) <= 0) return [];
+    return [{ ...each, thickness, material, limit }];
+  });
+  return groupAlike(long, ({ length, thickness, material }) => [
+    length.exactInches,
+    thickness.exactInches,
+    material,
+  ]).map((same) => {
+    const [{ cell, group, shelves, length, thickness, material, limit }, ...others] = same;
+    return shelfTooLong.at(
+      shelves.origin,
+      {
+        ...whoIs(cell, group),
+        length,
+        thickness,
+        material,
+        loadPsf: SHELF_LOAD_PSF,
+        limit,
+        difference: length.minus(limit),
+      },
+      { related: alsoRelated(others), mends: thickerShelves(one, same) },
+    );
+  });
+}
+
+/** Only where the thickness is one's own to choose; a sheet is as thick as it is. */
+function thickerShelves({ design }: TradeCase, same: Group<Shelved>): readonly Mend[] {
+  const [first] = same;
+  const { material } = first.shelves;
+  const at = givenAt(material.asked);
+  const { stock } = material;
+  if (same.length > 1 || at === undefined || stock?.form === 'sheet') return [];
+  const most = (stock?.actual ?? stock?.nominal)?.length.minus(material.thickness.length);
+  const { unit } = design.units;
+  const step = unit === 'mm' || unit === 'cm' ? Length.millimetres(1) : Length.inches(1, 8);
+  const screened = screenedAs(first.shelves);
+  // At most 2": a thicker shelf is another construction.
+  for (let size = step; size.compare(Length.inches(2)) <= 0; size = size.plus(step)) {
+    if (longestShelf(screened, size).compare(first.length) < 0) continue;
+    const clear = first.laid.opening.y.size.length.minus(size.times(first.count)).dividedBy(first.count + 1);
+    const isThere = most === undefined || size.minus(material.thickness.length).compare(most) <= 0;
+    if (!isThere || isFilled(clear)) return [];
+    return [{ how: 'thicken', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
+  }
+  return [];
+}

@@ -1,0 +1,41 @@
+import type { Finding } from '@fettle/findings';
+import type { PieceDesign } from '../../design/design.ts';
+import type { TradeCase } from './case-facts.ts';
+import { doorFindings } from './doors.ts';
+import { drawerProportions } from './drawer-proportions.ts';
+import { gapFindings } from './gap.ts';
+import { grooveFindings } from './grooves.ts';
+import { absurdSizes, anchorFindings, toeSpaceFindings } from './overall-size.ts';
+import { stockFindings } from './parts-from-stock.ts';
+import { machineFindings } from './parts-on-machines.ts';
+import { shelfFindings } from './shelf-checks.ts';
+import { absurdThicknesses, thicknessFindings } from './thicknesses.ts';
+
+/**
+ * Checks from the trade and from the shop's own data: what can be drawn and still will not work, or not with the stock,
+ * the hardware and the machines there are.
+ */
+
+/** What the text alone shows, laid out or not. */
+export function designFindings(design: PieceDesign): readonly Finding[] {
+  return [...thicknessFindings(design), ...toeSpaceFindings(design)];
+}
+
+/** Sizes that can hardly be meant. Whatever else is wrong where one of these stands most often follows from it. */
+export function absurdFindings(design: PieceDesign): readonly Finding[] {
+  return [...absurdSizes(design), ...absurdThicknesses(design)];
+}
+
+/** What a sound layout shows. */
+export function tradeFindings(one: TradeCase): readonly Finding[] {
+  return [
+    ...grooveFindings(one),
+    ...gapFindings(one),
+    ...doorFindings(one),
+    ...drawerProportions(one),
+    ...shelfFindings(one),
+    ...stockFindings(one),
+    ...machineFindings(one),
+    ...anchorFindings(one),
+  ];
+}

@@ -1,0 +1,54 @@
+import { defineFinding, type Measure } from '../finding.ts';
+import { subject } from '../named.ts';
+
+/** So many shelves that nothing, or hardly anything, is left between them. */
+export const shelvesFillOpening = defineFinding<{
+  readonly name?: string;
+  readonly words: string;
+  readonly count: number;
+  readonly thickness: Measure;
+  readonly opening: Measure;
+  /** The clear height between two of them; zero or less when they do not even fit. */
+  readonly clear: Measure;
+  readonly fits: boolean;
+  readonly limit: Measure;
+}>({
+  code: 'shelves-fill-opening',
+  severity: 'warning',
+  title: 'Shelves that leave no room between them',
+  headline: (facts, say) => {
+    const shelves = `${facts.count} shelves of ${say.length(facts.thickness)} in an opening of ${say.length(facts.opening)}`;
+    return facts.fits
+      ? `${shelves} leave ${say.length(facts.clear)} between them: less than ${say.length(facts.limit)} holds nothing`
+      : `${shelves} leave nothing between them`;
+  },
+  related: {
+    opening: (values, say) =>
+      `the opening of ${subject(values, say)} is ${say.length(values['opening'] as Measure)} high`,
+  },
+  mends: {
+    fewer: (values, say) =>
+      `Make it ${String(values['count'])} ${values['count'] === 1 ? 'shelf' : 'shelves'}, ${say.length(values['clear'] as Measure)} clear`,
+  },
+  help: `
+Shelves are spread evenly over the height of their opening. What is left between them is the height of the opening less
+all their thicknesses, divided by one more than there are shelves. Under 1" (common practice, no source) it holds
+nothing.
+
+\`\`\`fettle wrong
+piece "box" {
+  size 20 wide, 10 high, 12 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset { open "paper" { shelves 6 fixed } }
+}
+\`\`\`
+
+\`\`\`fettle right
+piece "box" {
+  size 20 wide, 10 high, 12 deep
+  case { sides thick 3/4   bottom thick 3/4, between sides }
+  face inset { open "paper" { shelves 3 fixed } }
+}
+\`\`\`
+`,
+});
