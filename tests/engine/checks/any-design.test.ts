@@ -1,13 +1,9 @@
 import { cutList, evaluatePiece, explain, type FrontFit, Length, type PieceDesign, Rational } from '@fettle/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-<<<<<<< HEAD
 import { anyFit, mixedFits, withFits } from '../arbitrary-fits.ts';
 import { panel, written } from '../design-builder.ts';
-import { say } from '../reading-layouts.ts';
-=======
 import { say, wrongIn } from '../reading-layouts.ts';
->>>>>>> 6cdc36a (Checks from the trade and from the shop's own data: thicknesses, grooves, stock, machines, doors, hinges, drawers, shelves; each with its page, run by the tests)
 import { sideboard, sideMount12, sideMount14 } from '../sideboard-design.ts';
 import { mendTitles, relatedSentences, sentence } from './wording.ts';
 
