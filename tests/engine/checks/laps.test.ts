@@ -75,7 +75,7 @@ describe('two fronts over what is between them', () => {
 });
 
 describe('a front at an edge of the case', () => {
-  const alone = (fit: FrontFit) => caseWithFace('30', '20', door('only', rest), { fit });
+  const alone = (fit: FrontFit) => caseWithFace('14', '20', door('only', rest), { fit });
 
   it('may lap all of it', () => {
     expect(codes(alone(overlayBy('3/4', '1/8')))).toEqual([]);
