@@ -10,6 +10,7 @@ import {
 } from 'langium/lsp';
 import { DocumentEvaluator } from './evaluation/evaluate-document.ts';
 import { FettleValidator } from './evaluation/fettle-validator.ts';
+import { FettleCompletionProvider } from './features/completion.ts';
 import { FettleFormatter } from './features/formatting.ts';
 import { FettleHoverProvider } from './features/hover.ts';
 import { FettleDocumentSymbolProvider } from './features/outline.ts';
@@ -36,6 +37,7 @@ const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedS
   },
   lsp: {
     CodeActionProvider: (services) => new FettleCodeActionProvider(services),
+    CompletionProvider: (services) => new FettleCompletionProvider(services),
     DocumentLinkProvider: (services) => new FettleDocumentLinkProvider(services),
     DocumentSymbolProvider: (services) => new FettleDocumentSymbolProvider(services),
     Formatter: (services) => new FettleFormatter(services),

@@ -3,7 +3,7 @@ import { DefaultLexer, type LexerResult, type LexingReport, type TokenizeOptions
 import type { WordKinds } from './mend-words.ts';
 import type { Slip } from './slips.ts';
 import type { TokenKinds } from './sort-words.ts';
-import { type Structured, structure } from './structure.ts';
+import { type Standing, type Structured, standBehind, structure } from './structure.ts';
 
 export interface StructureReport extends LexingReport {
   readonly slips: readonly Slip[];
@@ -20,6 +20,12 @@ export class FettleLexer extends DefaultLexer {
   structure(text: string, options?: TokenizeOptions): Structured {
     const { tokens, hidden } = super.tokenize(text, options);
     return structure(text, tokens, hidden, this.#kinds());
+  }
+
+  /** Where one stands at the end of `text`, which is the beginning of another. */
+  standBehind(text: string): Standing {
+    const { tokens, hidden } = super.tokenize(text);
+    return standBehind(text, tokens, hidden, this.#kinds());
   }
 
   #kinds(): TokenKinds & WordKinds {

@@ -18,13 +18,19 @@ export interface MendedBraces {
   readonly slips: readonly Slip[];
 }
 
-export function mendBraces(tokens: readonly IToken[], strays: readonly number[], kinds: TokenKinds): MendedBraces {
+/** `isBeginning`: the text goes on behind its last token, so nothing is closed there. */
+export function mendBraces(
+  tokens: readonly IToken[],
+  strays: readonly number[],
+  kinds: TokenKinds,
+  isBeginning = false,
+): MendedBraces {
   if (isBalanced(tokens)) return { tokens, slips: [] };
   const lines = toLines(tokens, strays);
   const mender = new BraceMender(lines, kinds);
   if (isIndented(lines)) mender.byIndent();
   else mender.trust(tokens);
-  mender.end();
+  if (!isBeginning) mender.end();
   return { tokens: mender.tokens, slips: mender.slips };
 }
 

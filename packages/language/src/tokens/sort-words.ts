@@ -94,6 +94,16 @@ export class WordSorter {
     return this.#openStatement()?.word;
   }
 
+  /** What the statement that is being read is. */
+  get spec(): StatementSpec | undefined {
+    return this.#openStatement()?.spec;
+  }
+
+  /** What the innermost braces enclose. */
+  get noun(): Noun {
+    return this.#frame.noun;
+  }
+
   feed(tokens: readonly IToken[]): void {
     const firstOnLine = tokens.map((token) => {
       const first = token.startLine !== this.#lastLine;

@@ -1,4 +1,5 @@
 import type { IToken } from 'chevrotain';
+import type { Noun, StatementSpec } from '../schema/index.ts';
 import { mostTokens } from './limits.ts';
 import { mendBraces } from './mend-braces.ts';
 import { mendWords, type WordKinds } from './mend-words.ts';
@@ -31,8 +32,7 @@ export function structure(
   const others = hidden.filter((token) => token.tokenType.name === 'OTHER');
   const cut = raw.length > mostTokens;
   const words = mendWords(text, cut ? raw.slice(0, mostTokens) : raw, cut ? [] : others, kinds);
-  const strays = words.slips.flatMap((slip) => (slip.kind === 'stray-mark' ? [slip.start] : []));
-  const braces = mendBraces(words.tokens, strays, kinds);
+  const braces = mendBraces(words.tokens, strayPlaces(words.slips), kinds);
   const sorter = new WordSorter(kinds);
   sorter.feed(braces.tokens);
   const slips: Slip[] = [...words.slips, ...braces.slips, ...sorter.slips];
@@ -43,4 +43,41 @@ export function structure(
     tokens: sorter.out,
     slips,
   };
+}
+
+/** Where one stands behind the last word of a text that goes on. */
+export interface Standing {
+  /** What the braces around it enclose. */
+  readonly noun: Noun;
+  /** The statement that may still take words. */
+  readonly spec: StatementSpec | undefined;
+  /** Where that statement begins. */
+  readonly start: number | undefined;
+  /** What that statement says so far, without its word and its name. */
+  readonly parts: readonly IToken[];
+}
+
+export function standBehind(
+  text: string,
+  raw: readonly IToken[],
+  hidden: readonly IToken[],
+  kinds: TokenKinds & WordKinds,
+): Standing {
+  const others = hidden.filter((token) => token.tokenType.name === 'OTHER');
+  const words = mendWords(text, raw.slice(0, mostTokens), others, kinds);
+  const { tokens } = mendBraces(words.tokens, strayPlaces(words.slips), kinds, true);
+  const sorter = new WordSorter(kinds);
+  sorter.feed(tokens);
+  const { noun, spec, word } = sorter;
+  if (spec === undefined || word === undefined) return { noun, spec: undefined, start: undefined, parts: [] };
+  const start = word.startOffset;
+  const parts = tokens.filter((token) => token.startOffset >= start);
+  // A statement without a word of its own begins with its first value.
+  if (spec.word === '') return { noun, spec, start, parts };
+  const isNamed = spec.declares !== undefined && parts[1]?.tokenType === kinds.name;
+  return { noun, spec, start, parts: parts.slice(isNamed ? 2 : 1) };
+}
+
+function strayPlaces(slips: readonly Slip[]): number[] {
+  return slips.flatMap((slip) => (slip.kind === 'stray-mark' ? [slip.start] : []));
 }

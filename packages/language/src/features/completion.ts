@@ -1,0 +1,173 @@
+import type { LangiumDocument, LangiumDocuments } from 'langium';
+import type { CompletionProvider } from 'langium/lsp';
+import {
+  type CompletionItem,
+  CompletionItemKind,
+  CompletionList,
+  type CompletionParams,
+  InsertTextFormat,
+  type Range,
+} from 'vscode-languageserver';
+import type { DocumentEvaluator } from '../evaluation/evaluate-document.ts';
+import type { FettleServices } from '../fettle-module.ts';
+import type { Noun, SlotKind, StatementSpec } from '../schema/index.ts';
+import { FettleLexer } from '../tokens/fettle-lexer.ts';
+import { type Caret, caretAt } from './caret.ts';
+import { fenced } from './markdown.ts';
+import { type NamePlace, type OfferedName, offeredNames } from './offered-names.ts';
+import { type Continuation, type PhraseProgress, phraseProgress } from './phrase-progress.ts';
+import { phraseLabel, phraseSnippet, statementSnippet, withoutPlaces } from './snippets.ts';
+
+/**
+ * What may stand at the caret, by the vocabulary: phrases of the statement that is being written, names of the right
+ * kind, statements of the braces around it. The grammar is not asked: to it all words are alike.
+ */
+export class FettleCompletionProvider implements CompletionProvider {
+  readonly completionOptions = { triggerCharacters: ['"', '“'] };
+  readonly #lexer: FettleLexer;
+  readonly #evaluator: DocumentEvaluator;
+  readonly #documents: LangiumDocuments;
+  /** Whether the editor knows places to fill in. */
+  #snippets = true;
+
+  constructor(services: FettleServices) {
+    const lexer = services.parser.Lexer;
+    if (!(lexer instanceof FettleLexer)) throw new Error('completion needs the lexer that sorts words');
+    this.#lexer = lexer;
+    this.#evaluator = services.evaluation.DocumentEvaluator;
+    this.#documents = services.shared.workspace.LangiumDocuments;
+    services.shared.lsp.LanguageServer.onInitialize(({ capabilities }) => {
+      this.#snippets = capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
+    });
+  }
+
+  getCompletion(document: LangiumDocument, params: CompletionParams): CompletionList {
+    const offset = document.textDocument.offsetAt(params.position);
+    const caret = caretAt(this.#lexer, document.textDocument.getText(), offset);
+    if (caret === undefined) return CompletionList.create([]);
+    const { noun, spec, start, parts } = caret.standing;
+    const progress = spec === undefined ? none : phraseProgress(spec, parts, noun);
+    const place: NamePlace = {
+      documents: this.#documents,
+      document,
+      evaluated: this.#evaluator.evaluate(document),
+      offset,
+      own: start,
+    };
+    const offers = caret.typing === 'name' ? nameOffers(place, progress, noun) : this.#all(place, caret, progress);
+    const range: Range = {
+      start: document.textDocument.positionAt(caret.range.start),
+      end: document.textDocument.positionAt(caret.range.end),
+    };
+    return CompletionList.create(offers.map((offer, index) => this.#item(offer, range, index)));
+  }
+
+  #all(place: NamePlace, caret: Caret, progress: PhraseProgress): Offer[] {
+    const { noun, spec } = caret.standing;
+    const fitting = progress.continuations.filter((each) => suits(each, noun, spec));
+    const phrases = fitting.flatMap(phraseOffer);
+    const names = nameOffers(place, { ...progress, continuations: fitting }, noun);
+    if (progress.isWithin) return [...names, ...phrases];
+    const statements = [...noun.statements.values()].map(statementOffer);
+    const bare = (noun.bare?.phrases ?? []).flatMap((phrase) => phraseOffer({ phrase, next: 0 }));
+    const own = spec === noun.bare ? [...phrases, ...names] : [...phrases, ...names, ...bare];
+    // At the beginning of a line one most likely starts a statement, behind its word one goes on.
+    return caret.isFirstOnLine ? [...statements, ...own] : [...own, ...statements];
+  }
+
+  #item(offer: Offer, range: Range, index: number): CompletionItem {
+    const isSnippet = this.#snippets && offer.hasPlaces;
+    return {
+      label: offer.label,
+      kind: offer.kind,
+      ...(offer.detail === '' ? {} : { detail: offer.detail }),
+      ...(offer.doc === '' ? {} : { documentation: { kind: 'markdown', value: offer.doc } }),
+      filterText: offer.filter,
+      sortText: String(index).padStart(4, '0'),
+      insertTextFormat: isSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+      textEdit: { range, newText: isSnippet || !offer.hasPlaces ? offer.text : withoutPlaces(offer.text) },
+    };
+  }
+}
+
+const none: PhraseProgress = { continuations: [], isWithin: false };
+
+interface Offer {
+  readonly label: string;
+  readonly kind: CompletionItemKind;
+  readonly detail: string;
+  readonly doc: string;
+  /** What the letters typed so far are compared with. */
+  readonly filter: string;
+  readonly text: string;
+  /** Whether the text has places to fill in. */
+  readonly hasPlaces: boolean;
+}
+
+function statementOffer(spec: StatementSpec): Offer {
+  return {
+    label: spec.word,
+    kind: CompletionItemKind.Keyword,
+    detail: '',
+    doc: withLater(spec.doc, spec.checked),
+    filter: spec.word,
+    text: statementSnippet(spec),
+    hasPlaces: true,
+  };
+}
+
+/** Nothing where a name comes next: that is offered by itself. */
+function phraseOffer({ phrase, next }: Continuation): Offer[] {
+  const item = phrase.items[next];
+  const word = phrase.items.slice(next).find((each) => each.kind === 'word');
+  if (item === undefined || word?.kind !== 'word') return [];
+  if (item.kind === 'slot' && item.refers) return [];
+  return [
+    {
+      label: phraseLabel(phrase, next),
+      kind: CompletionItemKind.Property,
+      detail: '',
+      doc: withLater(phrase.doc, phrase.checked),
+      filter: word.word,
+      text: phraseSnippet(phrase, next),
+      hasPlaces: true,
+    },
+  ];
+}
+
+/** Names of every kind that may come next, each once. Where a value may stand, so may a value with a name. */
+function nameOffers(place: NamePlace, progress: PhraseProgress, noun: Noun): Offer[] {
+  const beginnings = progress.isWithin ? [] : (noun.bare?.phrases ?? []).map((phrase) => ({ phrase, next: 0 }));
+  const slots = new Set<SlotKind>();
+  for (const { phrase, next } of [...progress.continuations, ...beginnings]) {
+    const item = phrase.items[next];
+    if (item?.kind === 'slot') slots.add(item.slot);
+  }
+  const offers = [...slots].flatMap((slot) => offeredNames(place, slot).map(nameOffer));
+  const seen = new Set<string>();
+  return offers.filter((offer) => !seen.has(offer.label) && seen.add(offer.label) !== undefined);
+}
+
+function nameOffer({ name, detail, written }: OfferedName): Offer {
+  const quoted = `"${name}"`;
+  return {
+    label: quoted,
+    kind: CompletionItemKind.Reference,
+    detail,
+    doc: written === '' ? '' : fenced(written, 'fettle'),
+    filter: quoted,
+    text: quoted,
+    hasPlaces: false,
+  };
+}
+
+/** In a row the sizes are widths, in a stack heights. */
+function suits({ phrase, next }: Continuation, noun: Noun, spec: StatementSpec | undefined): boolean {
+  if (spec?.declares !== 'cell') return true;
+  const wrong = noun.id === 'row' ? 'high' : noun.id === 'stack' || noun.id === 'face' ? 'wide' : undefined;
+  return !phrase.items.slice(next).some((item) => item.kind === 'word' && item.word === wrong);
+}
+
+function withLater(doc: string, checked: boolean): string {
+  return checked ? doc : `${doc}\n\nUnderstood, and not checked yet.`;
+}
