@@ -14,15 +14,19 @@ export const fileUnitId = 'file';
 
 const separator = '\u0000';
 
-/** The unit of a shop entry: its id survives whatever is written above it. */
+/** The unit of a shop entry or a pattern: its id survives whatever is written above it. */
 export function entryUnit(statement: Statement): TextUnit {
   const document = AstUtils.getDocument(statement);
-  const start = statement.$cstNode?.offset ?? 0;
-  // A value or a thing of the piece itself is part of the piece's own text.
-  const piece = pieceOf(statement);
-  if (piece !== undefined) return { id: pieceUnitId, start: piece.$cstNode?.offset ?? 0, document };
-  const kind = specOf(statement).spec.declares ?? 'label';
-  return { id: ['entry', document.uri.toString(), kind, statement.name ?? ''].join(separator), start, document };
+  // A value or a thing of the piece itself is part of the piece's own text, and so it is in a pattern.
+  const whole = pieceOf(statement) ?? statement;
+  const start = whole.$cstNode?.offset ?? 0;
+  const { declares } = specOf(whole).spec;
+  if (declares === 'piece') return { id: pieceUnitId, start, document };
+  return {
+    id: ['entry', document.uri.toString(), declares ?? 'label', whole.name ?? ''].join(separator),
+    start,
+    document,
+  };
 }
 
 export interface Place {
