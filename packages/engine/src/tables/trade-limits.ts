@@ -1,4 +1,4 @@
-import { Length } from '../length/length.ts';
+import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 
 /**
@@ -6,22 +6,39 @@ import { Rational } from '../length/rational.ts';
  * warning or a note, never an error. Knows nothing of designs.
  */
 
+/**
+ * One limit as each system says it: a maker who measures in millimetres is told round figures of them. Of a published
+ * limit the metric figure is rounded so that it demands no more and warns no later.
+ */
+export interface TradeLimit {
+  readonly inches: Length;
+  readonly metric: Length;
+}
+
+export function limitIn(limit: TradeLimit, unit: LengthUnit): Length {
+  return isMetric(unit) ? limit.metric : limit.inches;
+}
+
+export function isMetric(unit: LengthUnit): boolean {
+  return unit === 'mm' || unit === 'cm';
+}
+
 /** No source, common practice: what is thinner is veneer, what is thicker is a beam. */
-export const THINNEST_PART = Length.inches(1, 64);
-export const THICKEST_PART = Length.inches(4);
+export const THINNEST_PART: TradeLimit = { inches: Length.inches(1, 64), metric: Length.millimetres(2, 5) };
+export const THICKEST_PART: TradeLimit = { inches: Length.inches(4), metric: Length.millimetres(100) };
 
 /** No source: smaller or larger than any piece of casework, which is most often a slip of the unit. */
-export const SMALLEST_PIECE = Length.inches(1);
-export const LARGEST_PIECE = Length.inches(240);
+export const SMALLEST_PIECE: TradeLimit = { inches: Length.inches(1), metric: Length.millimetres(25) };
+export const LARGEST_PIECE: TradeLimit = { inches: Length.inches(240), metric: Length.millimetres(6000) };
 
 /** From memory, textbooks: a groove or dado is 1/3 as deep as the wood is thick, never more than 1/2. */
 export const GROOVE_DEPTH = Rational.of(1, 3);
 export const DEEPEST_GROOVE = Rational.of(1, 2);
 
 /** Common practice, no source: less wood than this behind a groove breaks out. */
-export const LEAST_BEHIND_GROOVE = { inches: Length.inches(1, 8), metric: Length.millimetres(4) };
+export const LEAST_BEHIND_GROOVE: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(3) };
 /** Common practice, no source: where a back usually stands. */
-export const USUAL_BEHIND_GROOVE = { inches: Length.inches(1, 2), metric: Length.millimetres(12) };
+export const USUAL_BEHIND_GROOVE: TradeLimit = { inches: Length.inches(1, 2), metric: Length.millimetres(12) };
 
 /** Common practice, no source: a panel may be looser than this in its groove by no more. */
 export const LOOSEST_GROOVE = Length.inches(1, 64);
@@ -44,31 +61,31 @@ export function surfacedBoard(rough: Length): Length {
 }
 
 /** Common practice, no source: a wider single door is heavy on its hinges and swings far into the room. */
-export const WIDEST_DOOR = Length.inches(24);
+export const WIDEST_DOOR: TradeLimit = { inches: Length.inches(24), metric: Length.millimetres(600) };
 
 /** Common practice, no source: a drawer box more than twice as wide as it is deep racks and binds. */
 export const WIDEST_DRAWER_BY_DEPTH = 2;
 
 /** Common practice, no source: a lower front leaves no room for a box behind it or for a pull on it. */
-export const LOWEST_FRONT = Length.inches(2);
+export const LOWEST_FRONT: TradeLimit = { inches: Length.inches(2), metric: Length.millimetres(50) };
 
 /** Common practice, no source: gaps around inset fronts are 1/16" to 1/8"; beyond these limits they are most often a slip. */
-export const NARROWEST_GAP = Length.inches(1, 32);
-export const WIDEST_GAP = Length.inches(3, 16);
-export const USUAL_GAP = { inches: Length.inches(3, 32), metric: Length.millimetres(2) };
+export const NARROWEST_GAP: TradeLimit = { inches: Length.inches(1, 32), metric: Length.millimetres(4, 5) };
+export const WIDEST_GAP: TradeLimit = { inches: Length.inches(3, 16), metric: Length.millimetres(5) };
+export const USUAL_GAP: TradeLimit = { inches: Length.inches(3, 32), metric: Length.millimetres(2) };
 
 /** Source: ANSI/KCMA A161.1, requirement list: toe space at least 2" deep and 3" high. */
-export const LEAST_TOE_DEPTH = Length.inches(2);
-export const LEAST_TOE_HEIGHT = Length.inches(3);
+export const LEAST_TOE_DEPTH: TradeLimit = { inches: Length.inches(2), metric: Length.millimetres(50) };
+export const LEAST_TOE_HEIGHT: TradeLimit = { inches: Length.inches(3), metric: Length.millimetres(75) };
 
 /**
  * Source: scope of ASTM F2057-23, clause 1.1 (16 CFR 1261.2): free-standing clothing storage from 27" of height, with
  * further conditions on mass and volume that are not known here.
  */
-export const HEIGHT_TO_ANCHOR = Length.inches(27);
+export const HEIGHT_TO_ANCHOR: TradeLimit = { inches: Length.inches(27), metric: Length.millimetres(685) };
 
 /** Common practice, no source: less free height between shelves holds nothing. */
-export const LEAST_BETWEEN_SHELVES = Length.inches(1);
+export const LEAST_BETWEEN_SHELVES: TradeLimit = { inches: Length.inches(1), metric: Length.millimetres(25) };
 
 /**
  * What a shelf is screened as. Stiffness in psi: Douglas-fir plywood and northern red oak as the Architectural Woodwork
@@ -95,6 +112,12 @@ const PRINTED_SPANS: Readonly<Record<ShelfMaterial, readonly { readonly thick: L
   ],
   MDF: [],
 };
+
+/** As `longestShelf`, in whole inches or whole millimetres. */
+export function longestShelfIn(material: ShelfMaterial, thickness: Length, unit: LengthUnit): Length {
+  const longest = longestShelf(material, thickness);
+  return isMetric(unit) ? Length.of(longest.in('mm').floor(), 'mm') : longest;
+}
 
 /**
  * The longest shelf in whole inches. A thickness that is not printed follows the formula that the printed figures

@@ -27,6 +27,7 @@ lost its last number. What is built in longer runs is several pieces, each of wh
 piece "wall of shelves" {
   units inches
   size 21' wide, 84 high, 12 deep
+  case { sides thick 3/4 }
 }
 \`\`\`
 
@@ -34,6 +35,7 @@ piece "wall of shelves" {
 piece "wall of shelves" {
   units inches
   size 19' wide, 84 high, 12 deep
+  case { sides thick 3/4 }
 }
 \`\`\`
 `,

@@ -13,7 +13,7 @@ import type { HingeEntry } from '../../design/shop.ts';
 import { frontThickness } from '../../layout/front-thickness.ts';
 import { fitOf } from '../../layout/touching-fronts.ts';
 import type { Length } from '../../length/length.ts';
-import { WIDEST_DOOR } from '../../tables/trade-limits.ts';
+import { limitIn, WIDEST_DOOR } from '../../tables/trade-limits.ts';
 import { alsoRelated, cellsIn, distinctOrigins, type Group, groupAlike, type NamedCell, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
@@ -27,6 +27,8 @@ interface Door extends NamedCell {
   readonly fit: FrontFit['kind'];
   /** Between the two leaves it would have as a pair. */
   readonly gap: Length;
+  /** Of doors in general, as its maker's system says it. */
+  readonly widest: Length;
 }
 
 type Trouble = 'wrong-fit' | 'too-thick' | 'too-thin' | 'hinge-width' | 'hinge-height' | 'wide' | 'wider-than-high';
@@ -34,7 +36,9 @@ type Trouble = 'wrong-fit' | 'too-thick' | 'too-thin' | 'hinge-width' | 'hinge-h
 export function doorFindings(one: TradeCase): readonly Finding[] {
   if (one.face === undefined) return [];
   const face = one.face.design;
-  const doors = cellsIn(one.face.root).flatMap((named) => doorOf(named, face));
+  const doors = cellsIn(one.face.root).flatMap((named) =>
+    doorOf(named, face, limitIn(WIDEST_DOOR, one.design.units.unit)),
+  );
   const troubled = doors.flatMap((door) => {
     const trouble = (door.cell.hinges && hingeTrouble(door, door.cell.hinges)) ?? proportionTrouble(door);
     return trouble === undefined ? [] : [{ door, trouble }];
@@ -48,7 +52,7 @@ export function doorFindings(one: TradeCase): readonly Finding[] {
   ]).map((group) => finding(one, group[0].trouble, group.map(({ door }) => door) as unknown as Group<Door>));
 }
 
-function doorOf(named: NamedCell, face: FaceDesign): readonly Door[] {
+function doorOf(named: NamedCell, face: FaceDesign, widest: Length): readonly Door[] {
   const { cell, leaves } = named.laid;
   const leaf = leaves[0];
   if (cell.kind !== 'front' || leaf === undefined || (cell.what !== 'door' && cell.what !== 'lid')) return [];
@@ -56,7 +60,7 @@ function doorOf(named: NamedCell, face: FaceDesign): readonly Door[] {
   if (!width.isPositive() || !height.isPositive()) return [];
   const thickness = frontThickness(cell, face).length;
   const { kind: fit, gap } = fitOf(cell, face);
-  return [{ ...named, cell, width, height, thickness, fit, gap: gap.length }];
+  return [{ ...named, cell, width, height, thickness, fit, gap: gap.length, widest }];
 }
 
 function hingeTrouble(door: Door, hinge: HingeEntry): Trouble | undefined {
@@ -73,7 +77,7 @@ function hingeTrouble(door: Door, hinge: HingeEntry): Trouble | undefined {
 function proportionTrouble(door: Door): Trouble | undefined {
   // A lid is hinged along its upper edge: it may be as wide as it likes.
   if (door.cell.what === 'lid') return undefined;
-  if (isOver(door.width, WIDEST_DOOR)) return 'wide';
+  if (isOver(door.width, door.widest)) return 'wide';
   return isOver(door.width, door.height) ? 'wider-than-high' : undefined;
 }
 
@@ -119,7 +123,7 @@ function finding(one: TradeCase, trouble: Trouble, doors: Group<Door>): Finding 
     case 'wide':
       return doorTooWide.at(
         cell.sizeOrigin,
-        { ...who, width, ...between(width, WIDEST_DOOR) },
+        { ...who, width, ...between(width, door.widest) },
         { related: also, mends: pairMends(doors) },
       );
     case 'wider-than-high':

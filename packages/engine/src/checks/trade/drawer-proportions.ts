@@ -1,7 +1,7 @@
 import { drawersWithoutSlides, drawerTooWideForItsDepth, type Finding, frontTooLow, type Mend } from '@fettle/findings';
 import type { SlideEntry } from '../../design/shop.ts';
 import type { Length } from '../../length/length.ts';
-import { LOWEST_FRONT, WIDEST_DRAWER_BY_DEPTH } from '../../tables/trade-limits.ts';
+import { LOWEST_FRONT, limitIn, WIDEST_DRAWER_BY_DEPTH } from '../../tables/trade-limits.ts';
 import { depthNeeded, type LaidDrawer, laidDrawers } from '../drawers.ts';
 import { givenAt } from '../written-sizes.ts';
 import { alsoRelated, cellsIn, distinctOrigins, type Group, groupAlike, type NamedCell, whoIs } from './alike.ts';
@@ -12,15 +12,16 @@ export function drawerProportions(one: TradeCase): readonly Finding[] {
   if (one.face === undefined) return [];
   const drawers = laidDrawers(one.face.design, one.layout, one.face.root);
   const named = cellsIn(one.face.root);
-  return [...lowFronts(named), ...wideDrawers(one, drawers, named), ...withoutSlides(one, drawers, named)];
+  const lowest = limitIn(LOWEST_FRONT, one.design.units.unit);
+  return [...lowFronts(named, lowest), ...wideDrawers(one, drawers, named), ...withoutSlides(one, drawers, named)];
 }
 
-function lowFronts(named: readonly NamedCell[]): readonly Finding[] {
+function lowFronts(named: readonly NamedCell[], lowest: Length): readonly Finding[] {
   const low = named.flatMap(({ laid, group }) => {
     const { cell, front } = laid;
     const height = front?.y.size.length;
     if (cell.kind !== 'front' || cell.what === 'false-front' || height === undefined) return [];
-    if (!height.isPositive() || height.compare(LOWEST_FRONT) >= 0) return [];
+    if (!height.isPositive() || height.compare(lowest) >= 0) return [];
     return [{ laid, ...(group === undefined ? {} : { group }), cell, height }];
   });
   return groupAlike(low, ({ height, group }) => [group?.id, height.exactInches]).map((same) => {
@@ -30,10 +31,10 @@ function lowFronts(named: readonly NamedCell[]): readonly Finding[] {
       {
         ...whoIs(first.cell, first.group),
         height: first.height,
-        limit: LOWEST_FRONT,
-        difference: LOWEST_FRONT.minus(first.height),
+        limit: lowest,
+        difference: lowest.minus(first.height),
       },
-      { related: alsoRelated(others), mends: raiseMends(same, named) },
+      { related: alsoRelated(others), mends: raiseMends(same, named, lowest) },
     );
   });
 }
@@ -42,20 +43,21 @@ function lowFronts(named: readonly NamedCell[]): readonly Finding[] {
 function raiseMends(
   same: Group<NamedCell & { readonly height: Length }>,
   named: readonly NamedCell[],
+  lowest: Length,
 ): readonly Mend[] {
   const [{ laid, group, height }] = same;
   const { along } = laid.cell;
   if (same.length > 1 || group?.kind !== 'stack' || along.kind !== 'fixed') return [];
   const at = givenAt(along.figure);
-  const size = along.figure.length.plus(LOWEST_FRONT.minus(height));
+  const size = along.figure.length.plus(lowest.minus(height));
   const resting = named.filter((each) => each.group === group && each.laid.cell.along.kind === 'rest');
   const isRoomy = resting.some(({ laid: { front, opening } }) => {
     const there = (front ?? opening).y.size.length;
-    return there.minus(LOWEST_FRONT.minus(height)).compare(LOWEST_FRONT.times(2)) >= 0;
+    return there.minus(lowest.minus(height)).compare(lowest.times(2)) >= 0;
   });
   const isShared = resting.length !== 1 || resting.some(({ laid: { cell } }) => cell.atLeast !== undefined);
   if (at === undefined || !isRoomy || isShared || laid.cell.atMost !== undefined) return [];
-  return [{ how: 'raise', values: { size: LOWEST_FRONT }, changes: [{ kind: 'set-length', at, to: size }] }];
+  return [{ how: 'raise', values: { size: lowest }, changes: [{ kind: 'set-length', at, to: size }] }];
 }
 
 function wideDrawers(

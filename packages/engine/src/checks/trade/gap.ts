@@ -1,6 +1,6 @@
 import { type Finding, gapUnusual } from '@fettle/findings';
 import type { Cell } from '../../design/design.ts';
-import { NARROWEST_GAP, USUAL_GAP, WIDEST_GAP } from '../../tables/trade-limits.ts';
+import { limitIn, NARROWEST_GAP, USUAL_GAP, WIDEST_GAP } from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
 
@@ -10,11 +10,12 @@ export function gapFindings({ design, face }: TradeCase): readonly Finding[] {
   const { gap } = face.design.fit;
   const at = givenAt(gap);
   if (at === undefined || gap.length.isNegative()) return [];
-  const tooWide = gap.length.compare(WIDEST_GAP) > 0;
-  if (!tooWide && gap.length.compare(NARROWEST_GAP) >= 0) return [];
-  const limit = tooWide ? WIDEST_GAP : NARROWEST_GAP;
   const { unit } = design.units;
-  const size = USUAL_GAP[unit === 'mm' || unit === 'cm' ? 'metric' : 'inches'];
+  const [narrowest, widest] = [limitIn(NARROWEST_GAP, unit), limitIn(WIDEST_GAP, unit)];
+  const tooWide = gap.length.compare(widest) > 0;
+  if (!tooWide && gap.length.compare(narrowest) >= 0) return [];
+  const limit = tooWide ? widest : narrowest;
+  const size = limitIn(USUAL_GAP, unit);
   return [
     gapUnusual.at(
       at,

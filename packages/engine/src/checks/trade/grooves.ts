@@ -16,6 +16,7 @@ import {
   GROOVE_DEPTH,
   LEAST_BEHIND_GROOVE,
   LOOSEST_GROOVE,
+  limitIn,
   sheetRange,
   USUAL_BEHIND_GROOVE,
 } from '../../tables/trade-limits.ts';
@@ -87,13 +88,12 @@ function downToRuler(length: Length, ruler: Length): Length {
 
 function breaksOut(one: TradeCase, back: BackDesign): readonly Finding[] {
   const { unit } = one.design.units;
-  const system = unit === 'mm' || unit === 'cm' ? 'metric' : 'inches';
-  const limit = LEAST_BEHIND_GROOVE.inches;
+  const limit = limitIn(LEAST_BEHIND_GROOVE, unit);
   const inset = back.inset.length;
   if (inset.isNegative() || inset.compare(limit) >= 0) return [];
   const at = givenAt(back.inset);
   const room = depthToSpare(one);
-  const mends = [USUAL_BEHIND_GROOVE[system], LEAST_BEHIND_GROOVE[system]]
+  const mends = [limitIn(USUAL_BEHIND_GROOVE, unit), limit]
     .filter((size) => room === undefined || size.minus(inset).compare(room) <= 0)
     .flatMap((size): Mend[] => {
       if (at !== undefined) {

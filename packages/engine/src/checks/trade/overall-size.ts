@@ -1,12 +1,13 @@
 import { anchorToWall, type Finding, sizeAbsurd, toeSpaceSmall } from '@fettle/findings';
 import { rootOrigin } from '../../design/derive.ts';
 import type { PieceDesign } from '../../design/design.ts';
-import type { Length } from '../../length/length.ts';
+import type { Length, LengthUnit } from '../../length/length.ts';
 import {
   HEIGHT_TO_ANCHOR,
   LARGEST_PIECE,
   LEAST_TOE_DEPTH,
   LEAST_TOE_HEIGHT,
+  limitIn,
   SMALLEST_PIECE,
 } from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
@@ -20,22 +21,23 @@ export function absurdSizes(design: PieceDesign): readonly Finding[] {
   return (['width', 'height', 'depth'] as const).flatMap((axis) => {
     const figure = design.size[axis];
     if (figure === undefined || !figure.length.isPositive()) return [];
-    const limit = limitBroken(figure.length);
+    const limit = limitBroken(figure.length, design.units.unit);
     if (limit === undefined) return [];
     return [
       sizeAbsurd.at(rootOrigin(figure) ?? design.size.origin, {
         axis,
         size: figure.length,
         limit,
-        tooMuch: limit === LARGEST_PIECE,
+        tooMuch: figure.length.compare(limit) > 0,
       }),
     ];
   });
 }
 
-function limitBroken(size: Length): Length | undefined {
-  if (size.compare(LARGEST_PIECE) > 0) return LARGEST_PIECE;
-  return size.compare(SMALLEST_PIECE) < 0 ? SMALLEST_PIECE : undefined;
+function limitBroken(size: Length, unit: LengthUnit): Length | undefined {
+  const [smallest, largest] = [limitIn(SMALLEST_PIECE, unit), limitIn(LARGEST_PIECE, unit)];
+  if (size.compare(largest) > 0) return largest;
+  return size.compare(smallest) < 0 ? smallest : undefined;
 }
 
 /** A plinth that is not set back is meant to stand flush: it has no toe space to be small. */
@@ -43,8 +45,10 @@ export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
   const { plinth } = design.carcase;
   if (plinth === undefined || !plinth.setBack.length.isPositive()) return [];
   const { setBack, height } = plinth;
+  const { unit } = design.units;
+  const [deep, high] = [limitIn(LEAST_TOE_DEPTH, unit), limitIn(LEAST_TOE_HEIGHT, unit)];
   const findings: Finding[] = [];
-  if (setBack.length.compare(LEAST_TOE_DEPTH) < 0) {
+  if (setBack.length.compare(deep) < 0) {
     const at = givenAt(setBack);
     findings.push(
       toeSpaceSmall.at(
@@ -52,8 +56,8 @@ export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
         {
           what: 'depth',
           size: setBack.length,
-          limit: LEAST_TOE_DEPTH,
-          difference: LEAST_TOE_DEPTH.minus(setBack.length),
+          limit: deep,
+          difference: deep.minus(setBack.length),
         },
         {
           mends:
@@ -62,21 +66,21 @@ export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
               : [
                   {
                     how: 'deepen',
-                    values: { size: LEAST_TOE_DEPTH },
-                    changes: [{ kind: 'set-length', at, to: LEAST_TOE_DEPTH }],
+                    values: { size: deep },
+                    changes: [{ kind: 'set-length', at, to: deep }],
                   },
                 ],
         },
       ),
     );
   }
-  if (height.length.isPositive() && height.length.compare(LEAST_TOE_HEIGHT) < 0) {
+  if (height.length.isPositive() && height.length.compare(high) < 0) {
     findings.push(
       toeSpaceSmall.at(rootOrigin(height) ?? plinth.origin, {
         what: 'height',
         size: height.length,
-        limit: LEAST_TOE_HEIGHT,
-        difference: LEAST_TOE_HEIGHT.minus(height.length),
+        limit: high,
+        difference: high.minus(height.length),
       }),
     );
   }
@@ -85,10 +89,9 @@ export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
 
 export function anchorFindings({ design, face }: TradeCase): readonly Finding[] {
   const { height } = design.size;
-  if (face === undefined || height === undefined || height.length.compare(HEIGHT_TO_ANCHOR) < 0) return [];
+  const limit = limitIn(HEIGHT_TO_ANCHOR, design.units.unit);
+  if (face === undefined || height === undefined || height.length.compare(limit) < 0) return [];
   const hasDrawers = cellsIn(face.root).some(({ laid }) => laid.cell.kind === 'front' && laid.cell.what === 'drawer');
   if (!hasDrawers) return [];
-  return [
-    anchorToWall.at(rootOrigin(height) ?? design.size.origin, { height: height.length, limit: HEIGHT_TO_ANCHOR }),
-  ];
+  return [anchorToWall.at(rootOrigin(height) ?? design.size.origin, { height: height.length, limit })];
 }

@@ -2,7 +2,14 @@ import { type Finding, type Mend, shelfTooLong, shelvesFillOpening } from '@fett
 import type { FrontCell, OpenCell, ShelfDesign } from '../../design/design.ts';
 import { Length } from '../../length/length.ts';
 import { shelfCount, shelfSpacing } from '../../parts/shelves.ts';
-import { LEAST_BETWEEN_SHELVES, longestShelf, SHELF_LOAD_PSF, type ShelfMaterial } from '../../tables/trade-limits.ts';
+import {
+  isMetric,
+  LEAST_BETWEEN_SHELVES,
+  limitIn,
+  longestShelfIn,
+  SHELF_LOAD_PSF,
+  type ShelfMaterial,
+} from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
 import { alsoRelated, cellsIn, type Group, groupAlike, type NamedCell, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
@@ -21,7 +28,8 @@ interface Shelved extends NamedCell {
 export function shelfFindings(one: TradeCase): readonly Finding[] {
   if (one.face === undefined) return [];
   const shelved = cellsIn(one.face.root).flatMap(shelvedCell);
-  return [...filled(shelved), ...tooLong(one, shelved)];
+  const least = limitIn(LEAST_BETWEEN_SHELVES, one.design.units.unit);
+  return [...filled(shelved, least), ...tooLong(one, shelved)];
 }
 
 function shelvedCell(named: NamedCell): readonly Shelved[] {
@@ -34,9 +42,9 @@ function shelvedCell(named: NamedCell): readonly Shelved[] {
   return [{ ...named, cell, shelves, count, length, clear: shelfSpacing(shelves, opening).length }];
 }
 
-function filled(shelved: readonly Shelved[]): readonly Finding[] {
+function filled(shelved: readonly Shelved[], least: Length): readonly Finding[] {
   return shelved
-    .filter(({ clear, shelves }) => isFilled(clear) && shelves.material.thickness.length.isPositive())
+    .filter(({ clear, shelves }) => isFilled(clear, least) && shelves.material.thickness.length.isPositive())
     .map(({ laid, group, cell, shelves, count, clear }) => {
       const opening = laid.opening.y.size.length;
       const who = whoIs(cell, group);
@@ -50,29 +58,29 @@ function filled(shelved: readonly Shelved[]): readonly Finding[] {
           opening,
           clear,
           fits,
-          limit: LEAST_BETWEEN_SHELVES,
+          limit: least,
         },
         {
           severity: fits ? 'warning' : 'error',
           related: [{ role: 'opening', values: { ...who, opening }, origin: cell.origin }],
-          mends: fewerShelves(shelves, count, opening),
+          mends: fewerShelves(shelves, count, opening, least),
         },
       );
     });
 }
 
-function isFilled(clear: Length): boolean {
-  return clear.compare(LEAST_BETWEEN_SHELVES) < 0;
+function isFilled(clear: Length, least: Length): boolean {
+  return clear.compare(least) < 0;
 }
 
 /** As many as leave enough between them; none where not even one does. */
-function fewerShelves(shelves: ShelfDesign, count: number, opening: Length): readonly Mend[] {
+function fewerShelves(shelves: ShelfDesign, count: number, opening: Length, least: Length): readonly Mend[] {
   const at = shelves.countOrigin;
   if (at === undefined) return [];
   const thickness = shelves.material.thickness.length;
   for (let fewer = count - 1; fewer > 0; fewer--) {
     const clear = opening.minus(thickness.times(fewer)).dividedBy(fewer + 1);
-    if (isFilled(clear)) continue;
+    if (isFilled(clear, least)) continue;
     return [
       { how: 'fewer', values: { count: fewer, clear }, changes: [{ kind: 'set-words', at, words: String(fewer) }] },
     ];
@@ -90,7 +98,7 @@ function tooLong(one: TradeCase, shelved: readonly Shelved[]): readonly Finding[
   const long = shelved.flatMap((each) => {
     const thickness = each.shelves.material.thickness.length;
     const material = screenedAs(each.shelves);
-    const limit = longestShelf(material, thickness);
+    const limit = longestShelfIn(material, thickness, one.design.units.unit);
     if (!thickness.isPositive() || each.length.compare(limit) <= 0) return [];
     return [{ ...each, thickness, material, limit }];
   });
@@ -125,14 +133,15 @@ function thickerShelves({ design }: TradeCase, same: Group<Shelved>): readonly M
   if (same.length > 1 || at === undefined || stock?.form === 'sheet') return [];
   const most = (stock?.actual ?? stock?.nominal)?.length.minus(material.thickness.length);
   const { unit } = design.units;
-  const step = unit === 'mm' || unit === 'cm' ? Length.millimetres(1) : Length.inches(1, 8);
+  const least = limitIn(LEAST_BETWEEN_SHELVES, unit);
+  const step = isMetric(unit) ? Length.millimetres(1) : Length.inches(1, 8);
   const screened = screenedAs(first.shelves);
   // At most 2": a thicker shelf is another construction.
   for (let size = step; size.compare(Length.inches(2)) <= 0; size = size.plus(step)) {
-    if (longestShelf(screened, size).compare(first.length) < 0) continue;
+    if (longestShelfIn(screened, size, unit).compare(first.length) < 0) continue;
     const clear = first.laid.opening.y.size.length.minus(size.times(first.count)).dividedBy(first.count + 1);
     const isThere = most === undefined || size.minus(material.thickness.length).compare(most) <= 0;
-    if (!isThere || isFilled(clear)) return [];
+    if (!isThere || isFilled(clear, least)) return [];
     return [{ how: 'thicken', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
   }
   return [];

@@ -3,8 +3,8 @@ import { rootOrigin } from '../../design/derive.ts';
 import type { PieceDesign } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
 import type { Stock } from '../../design/shop.ts';
-import type { Length } from '../../length/length.ts';
-import { surfacedBoard, THICKEST_PART, THINNEST_PART } from '../../tables/trade-limits.ts';
+import type { Length, LengthUnit } from '../../length/length.ts';
+import { limitIn, surfacedBoard, THICKEST_PART, THINNEST_PART } from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
 import { groupAlike } from './alike.ts';
 import { materialsOf, type NamedMaterial } from './materials.ts';
@@ -23,23 +23,25 @@ export function absurdThicknesses(design: PieceDesign): readonly Finding[] {
   return eachWritten(design).flatMap(({ material, origin }) => {
     const { stock, asked } = material;
     if (asked === undefined || !asked.length.isPositive()) return [];
-    const limit = limitBroken(asked.length);
+    const { unit } = design.units;
+    const limit = limitBroken(asked.length, unit);
     if (limit === undefined || (stock !== undefined && againstStock(stock, asked).length > 0)) return [];
-    const tooMuch = limit === THICKEST_PART;
-    const isUsual = (length: Length): boolean => limitBroken(length) === undefined;
+    const tooMuch = asked.length.compare(limit) > 0;
+    const isUsual = (length: Length): boolean => limitBroken(length, unit) === undefined;
     return [
       thicknessAbsurd.at(
         rootOrigin(asked) ?? origin,
         { size: asked.length, limit, tooMuch },
-        { mends: otherUnitMends(asked, design.units.unit, isUsual) },
+        { mends: otherUnitMends(asked, unit, isUsual) },
       ),
     ];
   });
 }
 
-function limitBroken(thickness: Length): Length | undefined {
-  if (thickness.compare(THICKEST_PART) > 0) return THICKEST_PART;
-  return thickness.compare(THINNEST_PART) < 0 ? THINNEST_PART : undefined;
+function limitBroken(thickness: Length, unit: LengthUnit): Length | undefined {
+  const [thinnest, thickest] = [limitIn(THINNEST_PART, unit), limitIn(THICKEST_PART, unit)];
+  if (thickness.compare(thickest) > 0) return thickest;
+  return thickness.compare(thinnest) < 0 ? thinnest : undefined;
 }
 
 /** One for each place of the text: a value that several parts take is written once. */
