@@ -98,6 +98,13 @@ describe('words', () => {
   test('a misspelt word', () =>
     checkFix('piece "a" { siz<|>ee 20 wide }', "Write 'size'", 'piece "a" { size 20 wide }'));
 
+  test('a misspelt word in the middle of a phrase is blamed alone', () =>
+    checkFix(
+      'piece "a" { case { back applied, 1/2 in form<|> back edge } }',
+      "Write 'from'",
+      'piece "a" { case { back applied, 1/2 in from back edge } }',
+    ));
+
   test('what means nothing goes with its comma', () =>
     checkFix(
       'piece "a" { size 20 wide, 30 high, pain<|>ted, 15 deep }',

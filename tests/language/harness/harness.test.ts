@@ -98,7 +98,7 @@ describe('check', () => {
       //                                                        ^^^^^ error unknown-name: no stock is called "oak"
       // file: shop.fettle
       sheet "ash" nominal 3/4, actual 3/4, 96 long, 48 wider
-      //                                            ^^^^^^^^ error unknown-word: '48 wider' means nothing
+      //                                               ^^^^^ error unknown-word: did you mean 'wide'?
     `);
   });
 });

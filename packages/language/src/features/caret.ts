@@ -1,6 +1,6 @@
 import type { FettleLexer } from '../tokens/fettle-lexer.ts';
 import { isQuote } from '../tokens/name-pattern.ts';
-import type { Standing } from '../tokens/structure.ts';
+import type { Standing, Structured } from '../tokens/structure.ts';
 import type { SpotRange } from './spot.ts';
 
 /** What is being typed at the caret, and where in the language that is. Only the text before the caret counts. */
@@ -17,9 +17,10 @@ export interface Caret {
 /** Undefined where nothing can be offered: in a comment, in a number, behind a closed name without a blank. */
 export function caretAt(lexer: FettleLexer, text: string, offset: number): Caret | undefined {
   const before = text.slice(0, offset);
-  if (isInComment(lexer, before)) return undefined;
+  const written = lexer.structure(before);
+  if (isInComment(written, before)) return undefined;
   const lineStart = Math.max(before.lastIndexOf('\n'), before.lastIndexOf('\r')) + 1;
-  const quote = openQuote(lexer, before, lineStart);
+  const quote = openQuote(written, before, lineStart);
   if (quote !== undefined) {
     const rest = /^[^"“”{},\r\n]*["“”]/.exec(text.slice(offset))?.[0];
     // Only a mark that closes this very name is taken along; a blank before it belongs to what follows.
@@ -43,17 +44,16 @@ export function caretAt(lexer: FettleLexer, text: string, offset: number): Caret
   };
 }
 
-function isInComment(lexer: FettleLexer, before: string): boolean {
+function isInComment({ hidden }: Structured, before: string): boolean {
   if (before.lastIndexOf('/*') > before.lastIndexOf('*/') && !/\/\/[^\n]*\/\*[^\n]*$/.test(before)) return true;
-  const last = lexer.tokenize(before).hidden.at(-1);
+  const last = hidden.at(-1);
   return last?.tokenType.name === 'LINE_COMMENT' && last.startOffset + last.image.length === before.length;
 }
 
 /** The offset of a quotation mark on this line that opens a name nobody has closed yet. */
-function openQuote(lexer: FettleLexer, before: string, lineStart: number): number | undefined {
-  const taken = lexer
-    .structure(before)
-    .words.filter((token) => token.startOffset >= lineStart)
+function openQuote({ words }: Structured, before: string, lineStart: number): number | undefined {
+  const taken = words
+    .filter((token) => token.startOffset >= lineStart)
     .filter((token) => token.tokenType.name === 'NUMBER' || isClosed(token.image));
   for (let at = before.length - 1; at >= lineStart; at--) {
     if (!isQuote(before[at])) continue;

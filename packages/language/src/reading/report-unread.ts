@@ -94,6 +94,14 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     ...spec.phrases.flatMap((phrase) => phrase.items.flatMap((item) => (item.kind === 'word' ? [item.word] : []))),
     ...bodyOf(spec).statements.keys(),
   ];
+  const [odd, ...others] = run.filter(isWord).filter((part) => !candidates.includes(part.word.toLowerCase()));
+  const meant = odd === undefined || others.length > 0 ? undefined : nearestName(odd.word, candidates);
+  if (run.length > 1 && odd !== undefined && meant !== undefined) {
+    // One word of a phrase is misspelt: it alone is to blame.
+    const at = originOf(context, odd);
+    reportWord(context, at, at, odd.word, placeWords(spec), meant, []);
+    return;
+  }
   const typed = isWord(first) ? first.word : '';
   const near = typed === '' ? undefined : nearestName(typed, candidates);
   reportWord(
