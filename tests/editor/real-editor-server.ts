@@ -23,6 +23,11 @@ const testSettings = {
   'window.commandCenter': false,
 };
 
+/** A test runner that is killed leaves its worker running; ending it ends the editor and the browser too. */
+function endWithTheRunner(): void {
+  process.exit(1);
+}
+
 /**
  * Where the extension lives: on the machine behind the editor, with a language server of its own process, or in the
  * browser, where its web entry runs in a worker and so does the language server.
@@ -57,6 +62,7 @@ export class RealEditorServer {
       const installed = home === 'machine' ? { extensionPackage } : {};
       editor = await startEditor({ serverMain, stateFolder, settings: testSettings, ...installed });
       const browser = await chromium.launch({ executablePath, args: [...browserArguments] });
+      process.once('disconnect', endWithTheRunner);
       return new RealEditorServer(editor, browser, stateFolder, webExtension);
     } catch (error) {
       editor?.stop();
@@ -102,6 +108,7 @@ export class RealEditorServer {
   }
 
   async stop(): Promise<void> {
+    process.off('disconnect', endWithTheRunner);
     try {
       await this.#browser.close();
     } finally {
