@@ -74,6 +74,9 @@ export const NARROWEST_GAP: TradeLimit = { inches: Length.inches(1, 32), metric:
 export const WIDEST_GAP: TradeLimit = { inches: Length.inches(3, 16), metric: Length.millimetres(5) };
 export const USUAL_GAP: TradeLimit = { inches: Length.inches(3, 32), metric: Length.millimetres(2) };
 
+/** No source: a plinth set back by less makes a shadow line and is not meant for toes. */
+export const LEAST_MEANT_FOR_TOES: TradeLimit = { inches: Length.inches(1), metric: Length.millimetres(25) };
+
 /** Source: ANSI/KCMA A161.1, requirement list: toe space at least 2" deep and 3" high. */
 export const LEAST_TOE_DEPTH: TradeLimit = { inches: Length.inches(2), metric: Length.millimetres(50) };
 export const LEAST_TOE_HEIGHT: TradeLimit = { inches: Length.inches(3), metric: Length.millimetres(75) };

@@ -16,7 +16,7 @@ export const drawersWithoutSlides = defineFinding<{
   title: 'Drawers that name no slides',
   headline: (facts, say) =>
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} ` +
-    (facts.count === 1 ? '' : `and ${facts.count - 1} more drawers `) +
+    (facts.count === 1 ? '' : `and ${facts.count - 1} more ${facts.count === 2 ? 'drawer' : 'drawers'} `) +
     `${facts.count === 1 ? 'names' : 'name'} no slides and nothing to run on, so the box fills its opening; ` +
     `${say.name(facts.slides)}, ${say.length(facts.length)} long, would fit`,
   related: {},

@@ -16,7 +16,8 @@ export const toeSpaceSmall = defineFinding<{
   mends: { deepen: (values, say) => `Set the plinth back ${say.length(values['size'] as Measure)}` },
   help: `
 Whoever stands at a cabinet puts the toes under it. ANSI/KCMA A161.1 asks kitchen cabinets for a toe space at least 2"
-deep and 3" high. A piece one does not stand and work at needs none, and a plinth that is not set back is not judged.
+deep and 3" high. A piece one does not stand and work at needs none, and a plinth set
+back by less than 1", for a shadow line, is not judged.
 
 \`\`\`fettle wrong
 piece "box" {

@@ -23,17 +23,21 @@ export interface NamedCell {
   readonly laid: LaidCell;
   /** Absent for the root of the face. */
   readonly group?: GroupCell;
+  /** All rows and stacks it stands in, the innermost last. */
+  readonly within: readonly GroupCell[];
 }
 
 /** Every cell of a face, groups too, as they are written. */
 export function cellsIn(root: LaidCell): readonly NamedCell[] {
   const found: NamedCell[] = [];
-  const visit = (laid: LaidCell, group: GroupCell | undefined): void => {
-    found.push(group === undefined ? { laid } : { laid, group });
+  const visit = (laid: LaidCell, within: readonly GroupCell[]): void => {
+    const group = within.at(-1);
+    found.push({ laid, within, ...(group === undefined ? {} : { group }) });
     const { cell } = laid;
-    for (const inner of laid.cells) visit(inner, cell.kind === 'row' || cell.kind === 'stack' ? cell : undefined);
+    if (cell.kind !== 'row' && cell.kind !== 'stack') return;
+    for (const inner of laid.cells) visit(inner, [...within, cell]);
   };
-  visit(root, undefined);
+  visit(root, []);
   return found;
 }
 

@@ -1,4 +1,5 @@
 import { drawersWithoutSlides, drawerTooWideForItsDepth, type Finding, frontTooLow, type Mend } from '@fettle/findings';
+import type { GroupCell } from '../../design/design.ts';
 import type { SlideEntry } from '../../design/shop.ts';
 import type { Length } from '../../length/length.ts';
 import { LOWEST_FRONT, limitIn, WIDEST_DRAWER_BY_DEPTH } from '../../tables/trade-limits.ts';
@@ -17,12 +18,12 @@ export function drawerProportions(one: TradeCase): readonly Finding[] {
 }
 
 function lowFronts(named: readonly NamedCell[], lowest: Length): readonly Finding[] {
-  const low = named.flatMap(({ laid, group }) => {
-    const { cell, front } = laid;
+  const low = named.flatMap((each) => {
+    const { cell, front } = each.laid;
     const height = front?.y.size.length;
     if (cell.kind !== 'front' || cell.what === 'false-front' || height === undefined) return [];
     if (!height.isPositive() || height.compare(lowest) >= 0) return [];
-    return [{ laid, ...(group === undefined ? {} : { group }), cell, height }];
+    return [{ ...each, cell, height }];
   });
   return groupAlike(low, ({ height, group }) => [group?.id, height.exactInches]).map((same) => {
     const [first, ...others] = same;
@@ -114,8 +115,8 @@ function withoutSlides(
   named: readonly NamedCell[],
 ): readonly Finding[] {
   const bare = drawers.filter(({ drawer, cell }) => {
-    const group = named.find(({ laid }) => laid.cell === cell)?.group;
-    return drawer.slides === undefined && drawer.slidesOrigin === undefined && !hasRunners(group);
+    const within = named.find(({ laid }) => laid.cell === cell)?.within ?? [];
+    return drawer.slides === undefined && drawer.slidesOrigin === undefined && !within.some(hasRunners);
   });
   if (bare.length === 0) return [];
   return groupAlike(bare, ({ drawer }) => drawer.origin).flatMap((same) => {
@@ -145,8 +146,8 @@ function withoutSlides(
   });
 }
 
-function hasRunners(group: NamedCell['group']): boolean {
-  return group?.dividers.some(({ form }) => form === 'web-frame' || form === 'panel') === true;
+function hasRunners(group: GroupCell): boolean {
+  return group.dividers.some(({ form }) => form === 'web-frame' || form === 'panel');
 }
 
 function whoOf({ cell, words }: LaidDrawer): { readonly name?: string; readonly words: string } {

@@ -5,6 +5,7 @@ import type { Length, LengthUnit } from '../../length/length.ts';
 import {
   HEIGHT_TO_ANCHOR,
   LARGEST_PIECE,
+  LEAST_MEANT_FOR_TOES,
   LEAST_TOE_DEPTH,
   LEAST_TOE_HEIGHT,
   limitIn,
@@ -40,12 +41,13 @@ function limitBroken(size: Length, unit: LengthUnit): Length | undefined {
   return size.compare(smallest) < 0 ? smallest : undefined;
 }
 
-/** A plinth that is not set back is meant to stand flush: it has no toe space to be small. */
+/** A plinth that is hardly set back, or not at all, has no toe space to be small. */
 export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
   const { plinth } = design.carcase;
-  if (plinth === undefined || !plinth.setBack.length.isPositive()) return [];
+  if (plinth === undefined) return [];
   const { setBack, height } = plinth;
   const { unit } = design.units;
+  if (plinth.setBack.length.compare(limitIn(LEAST_MEANT_FOR_TOES, unit)) < 0) return [];
   const [deep, high] = [limitIn(LEAST_TOE_DEPTH, unit), limitIn(LEAST_TOE_HEIGHT, unit)];
   const findings: Finding[] = [];
   if (setBack.length.compare(deep) < 0) {
