@@ -71,7 +71,10 @@ export interface CatalogueEntry<Facts extends Readonly<Record<string, unknown>>>
   readonly title: string;
   /** What is wrong, by how much, against which limit. No full stop at the end. */
   headline(facts: Facts, say: Say): string;
-  /** The gist in a few words, with the number that matters, for a status bar: `3/16" too much`. */
+  /**
+   * The gist in at most 60 characters, with the number that matters, for a status bar: `3/16" too much`. Where it is
+   * left out, what stands after the headline's last colon serves.
+   */
   brief?(facts: Facts, say: Say): string;
   readonly related: Readonly<Record<string, (values: Values, say: Say) => string>>;
   readonly mends: Readonly<Record<string, (values: Values, say: Say) => string>>;

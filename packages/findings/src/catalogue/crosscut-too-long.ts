@@ -14,6 +14,7 @@ export const crosscutTooLong = defineFinding<{
   headline: (facts, say) =>
     `the ${facts.part} is ${say.length(facts.size)} long, ${say.name(facts.machine)} crosscuts at most ` +
     `${say.length(facts.limit)}: ${say.length(facts.difference)} too long`,
+  brief: (facts, say) => `part ${say.length(facts.difference)} too long to cut`,
   related: {
     machine: (values, say) => `${say.name(String(values['machine']))} is described here`,
     also: (values) => `the ${String(values['part'])} is too long as well`,

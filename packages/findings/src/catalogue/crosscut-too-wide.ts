@@ -14,6 +14,7 @@ export const crosscutTooWide = defineFinding<{
   headline: (facts, say) =>
     `the ${facts.part} is ${say.length(facts.size)} wide, ${say.name(facts.machine)} crosscuts at most ` +
     `${say.length(facts.limit)} wide: ${say.length(facts.difference)} too wide`,
+  brief: (facts, say) => `part ${say.length(facts.difference)} too wide to cut`,
   related: {
     machine: (values, say) => `${say.name(String(values['machine']))} is described here`,
     also: (values) => `the ${String(values['part'])} is too wide as well`,

@@ -15,6 +15,7 @@ export const doorTooWide = defineFinding<{
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ` +
     `${say.length(facts.width)} wide, doors are at most about ${say.length(facts.limit)}: ` +
     `${say.length(facts.difference)} too wide`,
+  brief: (facts, say) => `door ${say.length(facts.difference)} too wide`,
   related: { also: (values, say) => `${subject(values, say)} is too wide as well` },
   mends: { pair: (values) => `Make ${Number(values['count']) === 1 ? 'it a pair' : 'them pairs'} of doors` },
   help: `

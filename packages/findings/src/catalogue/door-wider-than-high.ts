@@ -14,6 +14,7 @@ export const doorWiderThanHigh = defineFinding<{
   headline: (facts, say) =>
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ` +
     `${say.length(facts.width)} wide and ${say.length(facts.height)} high: ${say.length(facts.difference)} wider than high, it sags`,
+  brief: (facts, say) => `door ${say.length(facts.difference)} wider than high`,
   related: { also: (values, say) => `${subject(values, say)} is wider than high as well` },
   mends: { pair: (values) => `Make ${Number(values['count']) === 1 ? 'it a pair' : 'them pairs'} of doors` },
   help: `

@@ -17,6 +17,7 @@ export const drawerTooWideForItsDepth = defineFinding<{
     `the box of ${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ` +
     `${say.length(facts.width)} wide and ${say.length(facts.depth)} deep; over twice its depth, ` +
     `${say.length(facts.limit)}, it racks and binds: ${say.length(facts.difference)} too wide`,
+  brief: (facts, say) => `drawer ${say.length(facts.difference)} too wide`,
   related: { also: (values, say) => `${subject(values, say)} is too wide for its depth as well` },
   mends: { 'use-slides': (values, say) => `Use ${say.name(String(values['slides']))}, a deeper box` },
   help: `

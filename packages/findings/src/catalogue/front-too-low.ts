@@ -15,6 +15,7 @@ export const frontTooLow = defineFinding<{
     `the front of ${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ` +
     `${say.length(facts.height)} high, under ${say.length(facts.limit)} there is hardly room for a box or a pull: ` +
     `${say.length(facts.difference)} too low`,
+  brief: (facts, say) => `front ${say.length(facts.difference)} too low`,
   related: { also: (values, say) => `the front of ${subject(values, say)} is too low as well` },
   mends: { raise: (values, say) => `Make the front ${say.length(values['size'] as Measure)} high` },
   help: `

@@ -14,6 +14,7 @@ export const gapUnusual = defineFinding<{
     (facts.tooWide
       ? `${say.length(facts.difference)} over ${say.length(facts.limit)}: it shows`
       : `${say.length(facts.difference)} under ${say.length(facts.limit)}: fronts bind`),
+  brief: (facts, say) => `a gap of ${say.length(facts.gap)}`,
   related: {},
   mends: { 'usual-gap': (values, say) => `Make the gap ${say.length(values['size'] as Measure)}` },
   help: `

@@ -12,6 +12,7 @@ export const grooveBreaksOut = defineFinding<{
   headline: (facts, say) =>
     `${say.length(facts.left)} of wood is left behind the groove of the back: less than ${say.length(facts.limit)} ` +
     'breaks out',
+  brief: (facts, say) => `a groove ${say.length(facts.left)} from the edge`,
   related: {},
   mends: {
     'move-in': (values, say) => `Set the back ${say.length(values['size'] as Measure)} in from the back edge`,

@@ -20,6 +20,7 @@ export const grooveTooDeep = defineFinding<{
         `${say.length(facts.thickness)} thick`
       : `the groove is ${say.length(facts.depth)} deep, half of the ${facts.part} is ${say.length(facts.limit)}: ` +
         `${say.length(facts.difference)} too deep`,
+  brief: (facts, say) => (facts.through ? 'a groove right through' : `groove ${say.length(facts.difference)} too deep`),
   related: {
     part: (values, say) => `the ${String(values['part'])}, ${say.length(values['thickness'] as Measure)} thick`,
   },

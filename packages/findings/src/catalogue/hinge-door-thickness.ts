@@ -17,6 +17,7 @@ export const hingeDoorThickness = defineFinding<{
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ${say.length(facts.thickness)} thick, ` +
     `${say.name(facts.hinge)} is made for ${facts.tooThick ? 'at most' : 'at least'} ${say.length(facts.limit)}: ` +
     `${say.length(facts.difference)} too ${facts.tooThick ? 'thick' : 'thin'}`,
+  brief: (facts, say) => `door ${say.length(facts.difference)} too ${facts.tooThick ? 'thick' : 'thin'}`,
   related: {
     hinge: (values, say) => `${say.name(String(values['hinge']))} is described here`,
     also: (values, say) => `${subject(values, say)} hangs on it as well`,

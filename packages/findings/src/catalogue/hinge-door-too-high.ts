@@ -16,6 +16,7 @@ export const hingeDoorTooHigh = defineFinding<{
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ${say.length(facts.height)} high, ` +
     `a pair of ${say.name(facts.hinge)} carries at most ${say.length(facts.limit)}: ` +
     `${say.length(facts.difference)} too high for two hinges`,
+  brief: (facts, say) => `door ${say.length(facts.difference)} too high`,
   related: {
     hinge: (values, say) => `${say.name(String(values['hinge']))} is described here`,
     also: (values, say) => `${subject(values, say)} hangs on it as well`,

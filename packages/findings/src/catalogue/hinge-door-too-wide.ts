@@ -16,6 +16,7 @@ export const hingeDoorTooWide = defineFinding<{
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ${say.length(facts.width)} wide, ` +
     `${say.name(facts.hinge)} is made for doors of at most ${say.length(facts.limit)}: ` +
     `${say.length(facts.difference)} too wide`,
+  brief: (facts, say) => `door ${say.length(facts.difference)} too wide`,
   related: {
     hinge: (values, say) => `${say.name(String(values['hinge']))} is described here`,
     also: (values, say) => `${subject(values, say)} hangs on it as well`,

@@ -36,6 +36,7 @@ export const noCutterForGroove = defineFinding<{
       }
     }
   },
+  brief: (facts, say) => `no cutter for a groove of ${say.length(facts.width)}`,
   related: { cutter: (values, say) => `${say.name(String(values['cutter']))} is described here` },
   mends: {},
   help: `

@@ -14,6 +14,7 @@ export const partLongerThanStock = defineFinding<{
   headline: (facts, say) =>
     `the ${facts.part} is ${say.length(facts.size)} long, ${say.name(facts.stock)} is ${say.length(facts.limit)} long: ` +
     `${say.length(facts.difference)} too long`,
+  brief: (facts, say) => `part ${say.length(facts.difference)} too long`,
   related: {
     stock: (values, say) => `${say.name(String(values['stock']))} is described here`,
   },

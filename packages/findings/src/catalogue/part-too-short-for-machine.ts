@@ -13,6 +13,7 @@ export const partTooShortForMachine = defineFinding<{
   headline: (facts, say) =>
     `the ${facts.part} is ${say.length(facts.size)} long, ${say.name(facts.machine)} takes no piece under ` +
     `${say.length(facts.limit)}: cut it last, from a blank at least that long`,
+  brief: (facts, say) => `a part ${say.length(facts.size)} long`,
   related: {
     machine: (values, say) => `${say.name(String(values['machine']))} is described here`,
     also: (values) => `the ${String(values['part'])} is too short as well`,

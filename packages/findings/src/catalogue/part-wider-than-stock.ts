@@ -14,6 +14,7 @@ export const partWiderThanStock = defineFinding<{
   headline: (facts, say) =>
     `the ${facts.part} is ${say.length(facts.size)} wide, ${say.name(facts.stock)} is ${say.length(facts.limit)} wide: ` +
     `${say.length(facts.difference)} too wide`,
+  brief: (facts, say) => `part ${say.length(facts.difference)} too wide`,
   related: {
     stock: (values, say) => `${say.name(String(values['stock']))} is described here`,
   },

@@ -17,6 +17,7 @@ export const ripTooWide = defineFinding<{
     `the ${facts.part} is ${say.length(facts.size)} wide` +
     (facts.offcut === undefined ? '' : ` and leaves ${say.length(facts.offcut)} of its sheet`) +
     `, ${say.name(facts.machine)} rips at most ${say.length(facts.limit)}: ${say.length(facts.difference)} too wide`,
+  brief: (facts, say) => `panel ${say.length(facts.difference)} too wide to rip`,
   related: {
     machine: (values, say) => `${say.name(String(values['machine']))} is described here`,
     also: (values) => `the ${String(values['part'])} is too wide as well`,

@@ -21,6 +21,7 @@ export const shelfTooLong = defineFinding<{
     `${say.length(facts.length)} long; screened as ${facts.material}, ${say.length(facts.thickness)} thick under ` +
     `${facts.loadPsf} lb a square foot, they may be ${say.length(facts.limit)}: ` +
     `${say.length(facts.difference)} too long; a screening, no rating`,
+  brief: (facts, say) => `shelves ${say.length(facts.difference)} too long`,
   related: { also: (values, say) => `the shelves of ${subject(values, say)} are too long as well` },
   mends: { thicken: (values, say) => `Make them ${say.length(values['size'] as Measure)} thick` },
   help: `

@@ -22,6 +22,7 @@ export const shelvesFillOpening = defineFinding<{
       ? `${shelves} leave ${say.length(facts.clear)} between them: less than ${say.length(facts.limit)} holds nothing`
       : `${shelves} leave nothing between them`;
   },
+  brief: (facts, say) => (facts.fits ? `${say.length(facts.clear)} between shelves` : 'no room between shelves'),
   related: {
     opening: (values, say) =>
       `the opening of ${subject(values, say)} is ${say.length(values['opening'] as Measure)} high`,

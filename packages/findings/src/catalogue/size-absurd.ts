@@ -17,6 +17,7 @@ export const sizeAbsurd = defineFinding<{
       `${facts.tooMuch ? 'at most' : 'at least'} about ${say.length(facts.limit)} ${direction}`
     );
   },
+  brief: (facts, say) => `${say.length(facts.size)} ${{ width: 'wide', height: 'high', depth: 'deep' }[facts.axis]}`,
   related: {},
   mends: {},
   help: `

@@ -20,6 +20,7 @@ export const stockThicknessDiffers = defineFinding<{
       ? `${asked} thick is asked for, ${say.name(facts.stock)} is ${there}: ${by} apart, and a sheet is used as it comes`
       : `${asked} thick is asked for, ${say.name(facts.stock)} is ${there} before it is planed: ${by} too little`;
   },
+  brief: (facts, say) => `stock ${say.length(facts.difference)} ${facts.form === 'sheet' ? 'off' : 'too thin'}`,
   related: { stock: (values, say) => `${say.name(String(values['stock']))} is described here` },
   mends: { 'use-actual': (values, say) => `Make it ${say.length(values['size'] as Measure)} thick` },
   help: `

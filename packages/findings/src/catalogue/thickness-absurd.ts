@@ -12,6 +12,7 @@ export const thicknessAbsurd = defineFinding<{
   headline: (facts, say) =>
     `${say.length(facts.size)} thick can hardly be meant: parts are ${facts.tooMuch ? 'at most' : 'at least'} about ` +
     `${say.length(facts.limit)} thick`,
+  brief: (facts, say) => `${say.length(facts.size)} thick`,
   related: {},
   mends: { 'other-unit': (values) => `Write ${String(values['words'])}` },
   help: `

@@ -7,7 +7,7 @@ export interface PlacedFinding extends Place {
   readonly code: string;
   readonly severity: Severity;
   readonly sentence: string;
-  /** The sentence in a few words, where the catalogue has some; otherwise the sentence itself. */
+  /** In a few words, where the catalogue has some; otherwise what the sentence comes to. */
   readonly brief: string;
   readonly related: readonly (Place & { readonly sentence: string })[];
   readonly fixes: readonly PlacedFix[];
@@ -53,11 +53,16 @@ export function placeFinding(
     code: finding.code,
     severity: finding.severity,
     sentence,
-    brief: entry.brief?.(finding.facts, say) ?? sentence,
+    brief: entry.brief?.(finding.facts, say) ?? gistOf(sentence),
     related,
     fixes,
     finding,
   };
+}
+
+/** A sentence says what is wrong, then by how much; its last part has the number. */
+function gistOf(sentence: string): string {
+  return sentence.slice(sentence.lastIndexOf(': ') + 1).trim() || sentence;
 }
 
 /** A proposed change as an edit. Lengths go in exactly, never as they are shown. */
