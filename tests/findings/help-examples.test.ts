@@ -4,7 +4,10 @@ import { describe, expect, test } from 'vitest';
 import { openFixture } from '../language/harness/workbench.ts';
 import { type HelpBlock, helpBlocks, withSmallShop } from './help-blocks.ts';
 
-/** Every example on every help page is run: what is called wrong has its finding and no other, what is right has none. */
+/**
+ * Every example on every help page is run: what is called wrong has its finding and no other, what is right has none.
+ * Notes about other things are no part of the lesson: any piece with drawers is told to stand against a wall.
+ */
 
 async function findingsOf(block: HelpBlock) {
   const workbench = await openFixture(withSmallShop(block.source));
@@ -29,7 +32,7 @@ describe.each([...catalogue.values()].map((entry) => [entry.code, entry] as cons
   });
 
   test.each(blocks.filter((block) => block.kind === 'right'))('right: $source', async (block) => {
-    const found = await findingsOf(block);
+    const found = (await findingsOf(block)).filter((each) => each.severity !== 'note' || each.code === code);
     expect(found.map((each) => `${each.code}: ${each.sentence}`)).toEqual([]);
   });
 });

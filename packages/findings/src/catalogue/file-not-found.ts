@@ -17,7 +17,7 @@ export const fileNotFound = defineFinding<{ readonly path: string; readonly near
 use "shp.fettle"
 piece "shelf unit" {
   size 30 wide, 36 high, 12 deep
-  case { sides thick 3/4 }
+  case { sides "birch ply" }
 }
 \`\`\`
 

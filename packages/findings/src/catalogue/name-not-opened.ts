@@ -11,5 +11,21 @@ export const nameNotOpened = defineFinding<{ readonly name: string }>({
   help: `
 A name stands between two quotation marks on one line. Here only the second one is written; the words before it that
 are no words of the language were taken for the name.
+
+\`\`\`fettle wrong
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides of oak" thick 3/4 }
+}
+\`\`\`
+
+\`\`\`fettle right
+use "shop.fettle"
+piece "shelf unit" {
+  size 30 wide, 36 high, 12 deep
+  case { sides of "oak" thick 3/4 }
+}
+\`\`\`
 `,
 });

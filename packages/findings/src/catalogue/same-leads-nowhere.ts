@@ -9,7 +9,7 @@ export const sameLeadsNowhere = defineFinding<{
 }>({
   code: 'same-leads-nowhere',
   severity: 'error',
-  title: '`same as` leads to no size',
+  title: 'A copied size that leads nowhere',
   headline: (facts, say) => {
     const as = say.name(facts.as);
     switch (facts.why) {

@@ -5,10 +5,11 @@ export const thicknessNotKnown = defineFinding<{ readonly part: string; readonly
   severity: 'error',
   title: 'A part without a thickness',
   headline: (facts, say) =>
-    `how thick the ${facts.part} ${facts.part.endsWith('s') ? 'are' : 'is'} is not said` +
+    `the ${facts.part} ${facts.part.endsWith('s') ? 'have' : 'has'} no thickness: ` +
     (facts.stock === ''
-      ? ': no stock is named and no thickness is given'
-      : `: the stock ${say.name(facts.stock)} has no thickness of its own`),
+      ? 'no stock is named and no thickness is given'
+      : `the stock ${say.name(facts.stock)} has none of its own`),
+  brief: (facts) => `no thickness for the ${facts.part}`,
   related: {},
   mends: { say: (values) => `Add 'thick ${values['thickness']}'` },
   help: `

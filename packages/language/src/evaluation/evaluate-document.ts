@@ -1,10 +1,10 @@
 import { type Evaluation, evaluatePiece, type Units } from '@fettle/engine';
 import { type Finding, fileNotFound, type Origin, type Say } from '@fettle/findings';
-import { type LangiumDocument, type LangiumSharedCoreServices, URI, UriUtils } from 'langium';
+import { type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, URI, UriUtils } from 'langium';
 import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
-import { specOf } from '../names/declarations.ts';
+import { fileDeclarations, specOf } from '../names/declarations.ts';
 import { nearestName } from '../names/nearest.ts';
-import { documentsAt, usedDocuments, useStatements } from '../names/used-files.ts';
+import { documentsAt, usedDocuments, useStatements, usesMissingFile } from '../names/used-files.ts';
 import { neverUsedFindings } from '../reading/never-used.ts';
 import { readPiece } from '../reading/read-piece.ts';
 import { type ReadContext, unitsAt } from '../reading/reader.ts';
@@ -111,9 +111,10 @@ export class DocumentEvaluator {
     };
     this.#reportMissingFiles(document, fileContext);
     const shop = new ShopInReach(documents, [document, ...used]);
+    const names = namesAround(documents, [document, ...used]);
     for (const statement of root.statements) {
       if (specOf(statement).spec.declares === 'piece') {
-        const piece = this.#piece(document, statement, shop);
+        const piece = this.#piece(document, statement, shop, names);
         pieces.push(piece.evaluated);
         const { design } = piece.evaluated.evaluation;
         add(piece.findings, design.units, piece.evaluated.range.start, piece.evaluated.locate(design.origin));
@@ -136,14 +137,16 @@ export class DocumentEvaluator {
     document: LangiumDocument,
     statement: Statement,
     shop: ShopInReach,
+    names: string,
   ): { evaluated: EvaluatedPiece; findings: readonly Finding[] } {
     const documents = this.#shared.workspace.LangiumDocuments;
     const uri = document.uri.toString();
     const text = statement.$cstNode?.text ?? '';
     const start = statement.$cstNode?.offset ?? 0;
     const name = statement.name ?? 'piece';
-    // What the piece depends on beside its own words.
-    const around = JSON.stringify(unitsAt(statement));
+    // What the piece depends on beside its own words and its shop: units of the file, and the names there are, so that
+    // one that was missing is found once it is declared.
+    const around = JSON.stringify([unitsAt(statement), names]);
     const slot = `${uri}\n${name}`;
     const kept = this.#kept.get(slot);
     const stillHolds =
@@ -219,6 +222,16 @@ export class DocumentEvaluator {
       );
     }
   }
+}
+
+/** The names that these texts declare for others, without pieces: those are nobody's concern but their own. */
+function namesAround(documents: LangiumDocuments, all: readonly LangiumDocument[]): string {
+  return JSON.stringify(
+    all.map((document) => [
+      usesMissingFile(documents, document),
+      ...[...fileDeclarations(document)].map(([kind, names]) => (kind === 'piece' ? [] : [kind, ...names.keys()])),
+    ]),
+  );
 }
 
 function ofPattern(finding: Finding): boolean {

@@ -1,28 +1,21 @@
-import { type Finding, sizeLooksLikeOtherUnit, sizesNotPositive } from '@fettle/findings';
+import { type Finding, sizeAbsurd, sizeLooksLikeOtherUnit, sizesNotPositive, unitsMixedInSum } from '@fettle/findings';
 
-/** Engine findings that only follow from what the words of the same piece show. Their codes, by the code of the cause. */
-const consequences: ReadonlyMap<string, ReadonlySet<string>> = new Map([
-  [sizeLooksLikeOtherUnit.code, new Set([sizesNotPositive.code])],
+/**
+ * One cause, one finding, between what the words of a piece show and what comes of working them out. Where the unit of
+ * the whole is in doubt, so is everything that was worked out with it.
+ */
+const follows: ReadonlyMap<string, (worked: Finding) => boolean> = new Map([
+  [sizeLooksLikeOtherUnit.code, (worked: Finding) => worked.severity !== 'note'],
+  [unitsMixedInSum.code, ({ code }: Finding) => code === sizeAbsurd.code || code === sizesNotPositive.code],
 ]);
 
-/** One cause, one finding: what follows from a slip of the words goes, and the slip weighs as much as the gravest of it. */
+/** What only follows from a slip of the words goes, and the slip weighs as much as the gravest of it. */
 export function causesOnly(words: readonly Finding[], worked: readonly Finding[]): readonly Finding[] {
-  const following = new Map<string, Finding[]>();
-  for (const { code } of words) {
-    const codes = consequences.get(code);
-    if (codes !== undefined) {
-      following.set(
-        code,
-        worked.filter((each) => codes.has(each.code)),
-      );
-    }
-  }
-  if (following.size === 0) return [...words, ...worked];
-  const gone = new Set([...following.values()].flat());
-  const causes = words.map((each) =>
-    following.get(each.code)?.some((result) => result.severity === 'error') === true
-      ? { ...each, severity: 'error' as const }
-      : each,
-  );
+  const gone = new Set<Finding>();
+  const causes = words.map((cause) => {
+    const results = worked.filter((each) => follows.get(cause.code)?.(each) === true);
+    for (const each of results) gone.add(each);
+    return results.some((each) => each.severity === 'error') ? { ...cause, severity: 'error' as const } : cause;
+  });
   return [...causes, ...worked.filter((each) => !gone.has(each))];
 }

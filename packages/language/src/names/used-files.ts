@@ -69,6 +69,11 @@ export function documentsAt(documents: LangiumDocuments, document: LangiumDocume
     .sort((a, b) => (a.uri.toString() < b.uri.toString() ? -1 : 1));
 }
 
+/** Whether this text itself uses a file that is not there. */
+export function usesMissingFile(documents: LangiumDocuments, document: LangiumDocument): boolean {
+  return useStatements(document).some(({ path }) => documentsAt(documents, document, path).length === 0);
+}
+
 export function isFolderPath(path: string): boolean {
   return /[/\\]$/.test(path) || path === '.' || path === '..';
 }

@@ -104,7 +104,8 @@ function mixesUnits(context: ReadContext, sum: Sum): void {
     const slip = isMetric(own) ? /[/½¼¾⅓⅔⅛⅜⅝⅞]/.test(term.figure) : number.value.toNumber() >= hardlyInches;
     if (number.unit !== undefined || !slip) continue;
     const at = originOf(context, term);
-    const mends = [unit, own].map((each) => {
+    // Hundreds of inches are not offered: whoever means them says so.
+    const mends = (isMetric(own) ? [unit, own] : [unit]).map((each) => {
       const words = withUnit(term.figure, each);
       return { how: 'say', values: { words }, changes: [{ kind: 'set-words', at, words }] } as const;
     });

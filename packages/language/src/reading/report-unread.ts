@@ -7,8 +7,9 @@ import {
   wordBelongsElsewhere,
 } from '@fettle/findings';
 import { isReference, isWord, type Part, type Statement } from '../generated/ast.ts';
-import { specOf } from '../names/declarations.ts';
+import { pieceOf, specOf } from '../names/declarations.ts';
 import { nearestName } from '../names/nearest.ts';
+import { usesMissingFile } from '../names/used-files.ts';
 import { findName, nameKindWords, visibleNames } from '../names/visible-names.ts';
 import { bodyOf, type StatementSpec } from '../schema/index.ts';
 import { homesOfPhrase, homesOfStatement } from '../schema/where-words-belong.ts';
@@ -16,6 +17,7 @@ import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
 import { headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
 import { sizeOfWhatIn, unitApartIn } from './sizes-half-said.ts';
+import { entryUnit } from './text-units.ts';
 
 /** Says what in this statement, and in its body, means nothing, is not known or is not computed yet. */
 export function reportUnread(context: ReadContext, statement: Statement): void {
@@ -25,7 +27,15 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
     const at = { ...origin, end: origin.start + statement.head.length };
     const container = statement.$container;
     const place = container.$type === 'Statement' ? placeWords(specOf(container as Statement).spec) : 'a file';
-    reportWord(context, at, statement.head, place, spec.word, homesOfStatement(statement.head));
+    reportWord(
+      context,
+      at,
+      originOf(context, statement),
+      statement.head,
+      place,
+      spec.word,
+      homesOfStatement(statement.head),
+    );
     // One cause, one finding: nothing below an unknown statement is judged.
     if (spec.word === '') return;
   }
@@ -57,13 +67,21 @@ function reportNames(context: ReadContext, statement: Statement, phrases: readon
       const kind = slotKind(read, part);
       const name = part.target.$refText;
       if (findName(context.documents, context.unit.document, statement, kind, name) !== undefined) continue;
+      // Names that a missing file may declare have one cause, which is told where that file is used.
+      if (kind !== 'cell' && kind !== 'parameter' && usesMissingFile(context.documents, context.unit.document))
+        continue;
       const all = visibleNames(context.documents, context.unit.document, statement, kind);
       const near = nearestName(name, [...all.keys()]);
+      const meant = near === undefined ? undefined : all.get(near)?.statement;
       context.findings.push(
         unknownName.at(
           originOf(context, part),
           { name, what: nameKindWords[kind], nearest: near ?? '', known: all.size },
           {
+            related:
+              meant === undefined
+                ? []
+                : [{ role: 'nearest', values: { name: near ?? '' }, origin: declaredAt(context, statement, meant) }],
             mends:
               near === undefined
                 ? []
@@ -79,6 +97,13 @@ function reportNames(context: ReadContext, statement: Statement, phrases: readon
       );
     }
   }
+}
+
+/** Where a name is declared, also in another file or in another part of this one. */
+function declaredAt(context: ReadContext, from: Statement, declaration: Statement): Origin {
+  const piece = pieceOf(declaration);
+  if (piece !== undefined && piece !== declaration && piece === pieceOf(from)) return headOrigin(context, declaration);
+  return headOrigin({ ...context, unit: entryUnit(declaration) }, declaration);
 }
 
 function reportRun(context: ReadContext, statement: Statement, run: readonly Part[]): void {
@@ -104,9 +129,11 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
   }
   const typed = isWord(first) ? first.word : '';
   const near = typed === '' ? undefined : nearestName(typed, candidates);
+  const at = originOf(context, first, last);
   reportWord(
     context,
-    originOf(context, first, last),
+    at,
+    at,
     words,
     placeWords(spec),
     run.length === 1 && near !== typed ? (near ?? '') : '',
@@ -120,31 +147,25 @@ function homesOfRun(words: string, first: string): readonly string[] {
   return homes.length > 0 ? homes : homesOfStatement(first);
 }
 
-/** `homes`: where the words belong, if the language knows them at all. */
+/** `whole`: what goes with the words if they go. `homes`: where they belong, if the language knows them at all. */
 function reportWord(
   context: ReadContext,
   at: Origin,
+  whole: Origin,
   words: string,
   place: string,
   nearest: string,
   homes: readonly string[],
 ): void {
-  const mends: readonly Mend[] = [
-    ...(nearest === ''
-      ? []
-      : [
-          {
-            how: 'use-nearest',
-            values: { word: nearest },
-            changes: [{ kind: 'set-words', at, words: nearest } as const],
-          },
-        ]),
-    { how: 'remove', values: { words }, changes: [{ kind: 'remove', at }] },
-  ];
+  // What was read as its neighbour counts as such, so taking it out would leave a gap.
+  const mend: Mend =
+    nearest === ''
+      ? { how: 'remove', values: { words }, changes: [{ kind: 'remove', at: whole }] }
+      : { how: 'use-nearest', values: { word: nearest }, changes: [{ kind: 'set-words', at, words: nearest }] };
   const belongs = homes.filter((each) => each !== place).slice(0, 3);
   context.findings.push(
     belongs.length === 0
-      ? unknownWord.at(at, { words, place, nearest }, { mends })
-      : wordBelongsElsewhere.at(at, { words, place, belongs, nearest }, { mends }),
+      ? unknownWord.at(at, { words, place, nearest }, { mends: [mend] })
+      : wordBelongsElsewhere.at(at, { words, place, belongs, nearest }, { mends: [mend] }),
   );
 }

@@ -33,14 +33,11 @@ function oddRuler(context: ReadContext, statement: Statement): void {
   );
   if (expression === undefined) return;
   const { unit, ruler } = rulerOf(statement);
-  const isMark = (mark: Rational) =>
-    mark.sign() > 0 &&
-    (divisions[unit].some((each) => mark.times(Rational.of(each)).equals(Rational.one)) || isWholeMetric(unit, mark));
-  if (ruler !== undefined && isMark(ruler)) return;
+  if (ruler !== undefined && isRuler(unit, ruler)) return;
   const at = originOf(context, expression);
   // `to 32` is meant for 1/32.
   const inverse = ruler !== undefined && ruler.sign() > 0 ? ruler.inverse() : undefined;
-  const words = inverse !== undefined && isMark(inverse) ? inverse.toString() : usualRulers[unit];
+  const words = inverse !== undefined && isRuler(unit, inverse) ? inverse.toString() : usualRulers[unit];
   context.findings.push(
     rulerOdd.at(
       at,
@@ -50,8 +47,10 @@ function oddRuler(context: ReadContext, statement: Statement): void {
   );
 }
 
-function isWholeMetric(unit: LengthUnit, mark: Rational): boolean {
-  return unit === 'mm' && mark.isWhole() && mark.toNumber() <= 10;
+/** Whether rulers in this unit have marks so far apart. */
+function isRuler(unit: LengthUnit, mark: Rational): boolean {
+  if (unit === 'mm' && mark.isWhole()) return mark.sign() > 0 && mark.toNumber() <= 10;
+  return divisions[unit].some((each) => mark.times(Rational.of(each)).equals(Rational.one));
 }
 
 /** Bare numbers of a piece's size that no piece of furniture has in its own unit: 600" wide, 24 mm wide. */
@@ -112,6 +111,8 @@ function otherUnit(context: ReadContext, statement: Statement): void {
 
 /** Sizes that are set out with a ruler: of the piece, of fronts and of openings. */
 function offRuler(context: ReadContext, statement: Statement): void {
+  // A ruler that nobody has puts every size off its marks.
+  if (!isRuler(context.units.unit, context.units.ruler)) return;
   for (const read of readParts(statement, specOf(statement).spec).phrases) {
     const expression = expressionIn(read);
     if (expression === undefined || !isSetOut(statement, read) || isOfAnotherRuler(expression, context)) continue;

@@ -12,7 +12,7 @@ import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import { expressionIn, type ReadPhrase, readParts } from './phrases.ts';
 import { whereSaid, wordsOf } from './phrases-together.ts';
-import { headOrigin, originOf, type ReadContext, readLength } from './reader.ts';
+import { headOrigin, type ReadContext, readLength } from './reader.ts';
 import { bracesWereGuessed } from './slip-findings.ts';
 
 /** How the spaces of rows and stacks say their sizes: twice, across, with limits or gradings that change nothing. */
@@ -119,7 +119,8 @@ function limits(context: ReadContext, said: ReadonlyMap<string, ReadPhrase>, fol
     const read = said.get(pattern);
     const limit = read && lengthOf(context, read);
     if (read === undefined || size === undefined || limit === undefined) continue;
-    if (least ? size.compare(limit) < 0 : size.compare(limit) > 0) continue;
+    // A size that was set to its limit stands there on purpose.
+    if (least ? size.compare(limit) <= 0 : size.compare(limit) >= 0) continue;
     const words = wordsOf(read);
     const at = whereSaid(context, read);
     context.findings.push(
@@ -180,7 +181,9 @@ function groupFindings(context: ReadContext, statement: Statement, group: Group)
     const cst = statement.$cstNode;
     const guessed = cst !== undefined && bracesWereGuessed(context.unit.document, cst.offset, cst.end + justBehind);
     // A word that means nothing may have been meant for a space.
-    if (!guessed && statement.statements.every((each) => specOf(each).exact)) emptyOf(context, statement, group);
+    if (!guessed && statement.statements.every((each) => specOf(each).exact)) {
+      context.findings.push(emptyGroup.at(headOrigin(context, statement), { group }));
+    }
     return;
   }
   if (group === 'face') return;
@@ -199,24 +202,6 @@ function groupFindings(context: ReadContext, statement: Statement, group: Group)
       at,
       { group, spaces: spaces.length, graded },
       { mends: [{ how: 'remove', values: { words: wordsOf(grading) }, changes: [{ kind: 'remove', at }] }] },
-    ),
-  );
-}
-
-function emptyOf(context: ReadContext, statement: Statement, group: Group): void {
-  const around = groupAround(statement)?.statement.statements ?? [];
-  // Without it nothing else must be left empty, and no divider may lose one of its sides.
-  const spare =
-    around.filter(isSpace).length > 1 && around.every((each) => !/^(partition|divider)$/.test(specOf(each).spec.word));
-  context.findings.push(
-    emptyGroup.at(
-      headOrigin(context, statement),
-      { group },
-      {
-        mends: spare
-          ? [{ how: 'remove', values: { group }, changes: [{ kind: 'remove', at: originOf(context, statement) }] }]
-          : [],
-      },
     ),
   );
 }

@@ -30,7 +30,10 @@ export function evaluateExpression(
   switch (expression.$type) {
     case 'Quantity': {
       const read = parseTradeLength(expression.figure);
-      if (read === undefined) return { kind: 'problem', problem: 'unreadable', at: expression };
+      if (read === undefined) {
+        const problem = /\/0+(?!\d)/.test(expression.figure) ? 'division-by-zero' : 'unreadable';
+        return { kind: 'problem', problem, at: expression };
+      }
       return read.unit === undefined ? { kind: 'number', number: read.value } : { kind: 'length', length: read.length };
     }
     case 'Reference':

@@ -1,0 +1,57 @@
+import { catalogue } from '@fettle/findings';
+import { helpBlocks } from './help-blocks.ts';
+
+/** Help examples in a shop that has something better: with it comes a way out that the page alone does not have. */
+export interface BetterShop {
+  readonly code: string;
+  readonly source: string;
+}
+
+const better: readonly {
+  readonly code: string;
+  readonly declared: string;
+  readonly piece?: readonly [string, string];
+}[] = [
+  { code: 'hinge-door-thickness', declared: 'hinge "thin butt" doors 1/2 to 7/8 thick' },
+  { code: 'hinge-door-too-high', declared: 'hinge "tall butt" doors at most 40 high' },
+  { code: 'hinge-door-too-wide', declared: 'hinge "wide butt" doors at most 24 wide' },
+  { code: 'hinge-wrong-fit', declared: 'hinge "inset butt" for inset doors' },
+  { code: 'part-longer-than-stock', declared: 'sheet "long panel" nominal 3/4, actual 3/4, 144 long, 48 wide' },
+  { code: 'part-wider-than-stock', declared: 'sheet "wide board" nominal 3/4, actual 3/4, 96 long, 36 wide' },
+  {
+    code: 'drawer-too-wide-for-its-depth',
+    declared: 'slide "side mount 18" side mount, 18 long, takes 1/2 each side',
+    piece: ['12 deep', '24 deep'],
+  },
+  {
+    code: 'shelf-too-long',
+    declared: '',
+    piece: ['shelves 2 adjustable', 'shelves 2 adjustable, thick 1/2'],
+  },
+];
+
+export const inBetterShops: readonly BetterShop[] = [
+  ...better.map(({ code, declared, piece: [from, to] = ['', ''] }) => {
+    const entry = catalogue.get(code);
+    const page = entry && helpBlocks(entry).find((block) => block.kind === 'wrong');
+    if (page === undefined || !page.source.includes(from)) throw new Error(`the page of ${code} has changed`);
+    return { code, source: `${declared}\n${page.source.replace(from, to)}` };
+  }),
+  {
+    code: 'drawer-box-does-not-fit',
+    source: `
+      slide "high slide" side mount, 12 long, 2 high, takes 1/2 each side
+      slide "low slide" side mount, 12 long, 1 high, takes 1/2 each side
+      piece "box" {
+        size 20 wide, 30 high, 15 deep
+        case { sides thick 3/4   bottom thick 3/4, between sides }
+        face inset, gap 1/8 {
+          drawer "pens" opening 2 high
+          door "front" rest
+          fronts thick 3/4
+          drawers { sides thick 1/2   bottom thick 1/4   slides "high slide" }
+        }
+      }
+    `,
+  },
+];
