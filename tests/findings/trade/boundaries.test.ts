@@ -8,8 +8,8 @@ import { tradeCodes } from './trade-codes.ts';
 const notAboutThis = new Set(['not-checked-yet', 'off-the-ruler', 'stock-never-used']);
 
 async function found(text: string, code: string) {
-  const { findings, after } = await read(text);
-  return { findings: findings.filter((each) => each.code === code || !notAboutThis.has(each.code)), after };
+  const { findings, taking } = await read(text);
+  return { findings: findings.filter((each) => each.code === code || !notAboutThis.has(each.code)), taking };
 }
 
 test('every check has its case', () => {
@@ -32,9 +32,9 @@ describe.each(boundaryCases)('$code: $what', ({ code, passes, fails, severity, a
   });
 
   test('is cleared by each way out', async () => {
-    const { findings, after } = await found(fails, code);
+    const { findings, taking } = await found(fails, code);
     for (const fix of findings[0]?.fixes ?? []) {
-      const mended = await found(after(fix), code);
+      const mended = await found(taking(fix), code);
       expect(mended.findings.map((each) => `${each.code}: ${each.sentence}`)).toEqual([]);
     }
   });

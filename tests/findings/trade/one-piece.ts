@@ -6,7 +6,7 @@ import { fileName, openFixture, textAfter } from '../../language/harness/workben
 export interface Read {
   readonly findings: readonly PlacedFinding[];
   /** The text after one of the fixes. */
-  after(fix: PlacedFix): string;
+  taking(fix: PlacedFix): string;
 }
 
 export async function read(text: string): Promise<Read> {
@@ -14,7 +14,7 @@ export async function read(text: string): Promise<Read> {
   const document = workbench.document('piece.fettle');
   return {
     findings: evaluateDocument(workbench.services, document).findings,
-    after: (fix) => {
+    taking: (fix) => {
       const stray = fix.edits.find((edit) => fileName(edit.uri) !== 'piece.fettle');
       if (stray !== undefined) throw new Error(`the fix touches ${stray.uri}`);
       return textAfter(
