@@ -42,11 +42,16 @@ const kinds: readonly Variants[] = [
 const ofWriting: ReadonlySet<string> = new Set([
   'brace-not-closed',
   'brace-not-opened',
+  'name-empty',
+  'name-missing',
   'name-not-closed',
   'name-not-opened',
+  'size-of-what',
   'stray-mark',
   'text-too-large',
+  'unit-apart',
   'unknown-word',
+  'word-belongs-elsewhere',
 ]);
 
 const mostInHundred = 2;
