@@ -99,9 +99,12 @@ export class EditorSession {
     return { tookMs, errors: diagnostics.filter(({ severity }) => severity === DiagnosticSeverity.Error).length };
   }
 
-  async watchPicture(uri: string): Promise<void> {
+  /** `piece`: the one that is looked at, by its name. */
+  async watchPicture(uri: string, piece: string): Promise<void> {
     const arrival = this.#heard(pictureNotification, () => true);
-    await this.#connection.sendNotification(watchPicturesNotification, { uris: [uri] });
+    await this.#connection.sendNotification(watchPicturesNotification, {
+      pictures: [{ uri, shown: [{ piece, sheet: '' }], afresh: true }],
+    });
     await arrival;
   }
 

@@ -5,6 +5,8 @@ export interface LongText {
   readonly pieces: number;
   /** Behind the height of a drawer front in the piece in the middle, where a digit more makes it far too high. */
   readonly key: { readonly line: number; readonly character: number };
+  /** Name of the piece the key is in. */
+  readonly keyPiece: string;
 }
 
 const keyWords = 'front 6';
@@ -27,6 +29,7 @@ export function manySideboards(sideboard: string, atLeastLines: number): LongTex
     text,
     lines: text.split('\n').length - 1,
     pieces,
+    keyPiece: `${name} ${Math.floor(pieces / 2) + 1}`,
     key: { line: upToKey.length - 1, character: upToKey.at(-1)?.length ?? 0 },
   };
 }

@@ -49,7 +49,7 @@ export function measureTyping(
     const squiggle = await typeOn(session, uri, long, keys.squiggles, 'squiggles');
     const after = session.processorMs();
     const processorMs = before === undefined || after === undefined ? undefined : (after - before) / keys.squiggles;
-    await session.watchPicture(uri);
+    await session.watchPicture(uri, long.keyPiece);
     await typeOn(session, uri, long, 4, 'picture');
     const picture = await typeOn(session, uri, long, keys.pictures, 'picture');
     const residentMegabytes = session.residentMegabytes();

@@ -1,7 +1,7 @@
 import type { FromPage, Picture } from '@fettle/protocol';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type OpenPage, PageOpener } from './open-page.ts';
-import { picture, tooHigh, uri } from './pictures.ts';
+import { message, picture, tooHigh, uri } from './pictures.ts';
 
 /** The page without a pointer, and without seeing it. */
 
@@ -23,14 +23,14 @@ afterEach(async () => {
 });
 
 function show(shown: Picture): Promise<void> {
-  return open.give({ kind: 'picture', picture: shown, anew: false });
+  return open.give(message(shown));
 }
 
 const part = (name: string) => open.page.locator(`#sheet svg [data-part="front/${name}"]`);
 
-/** What the page sent, without its greeting. */
+/** What the page sent, without its greeting and what it looks at. */
 async function choices(): Promise<readonly FromPage[]> {
-  return (await open.sent()).filter(({ kind }) => kind !== 'ready');
+  return (await open.sent()).filter(({ kind }) => kind !== 'ready' && kind !== 'look');
 }
 
 describe('keys', () => {
@@ -45,7 +45,8 @@ describe('keys', () => {
     expect(await open.page.locator('table').count()).toBe(1);
     await keyboard.press('Home');
     expect(await open.page.locator('#sheet > svg').count()).toBe(1);
-    for (let times = 0; times < 5; times++) await keyboard.press('Tab');
+    // The search, three ways to zoom, two to export, and the sheet itself.
+    for (let times = 0; times < 8; times++) await keyboard.press('Tab');
     const focused = () => open.page.evaluate('document.activeElement.dataset.part');
     expect(await focused()).toBe('front/cards');
     await keyboard.press('ArrowDown');

@@ -2,7 +2,19 @@ import { isArrow, stepTo } from '@fettle/preview';
 import { readFromPage, readPageMemory, readToPage } from '@fettle/protocol';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { picture, uri } from './pictures.ts';
+import { frame, message, picture, uri } from './pictures.ts';
+
+const kinds = [
+  'ready',
+  'choose',
+  'choose-finding',
+  'look',
+  'move-division',
+  'copy-table',
+  'export',
+  'png',
+  'png-failed',
+];
 
 /** What either end accepts from the other. */
 
@@ -27,7 +39,7 @@ describe('a message from the page', () => {
     fc.assert(
       fc.property(fc.anything(), (value) => {
         const read = readFromPage(value);
-        expect(read === undefined || ['ready', 'choose', 'choose-finding'].includes(read.kind)).toBe(true);
+        expect(read === undefined || kinds.includes(read.kind)).toBe(true);
       }),
     );
   });
@@ -35,15 +47,15 @@ describe('a message from the page', () => {
 
 describe('what the page accepts and remembers', () => {
   test('a picture with all its fields, a caret with all its fields', () => {
-    expect(readToPage({ kind: 'picture', picture: picture(1), anew: false })?.kind).toBe('picture');
-    const { verdict: _, ...incomplete } = picture(1);
-    expect(readToPage({ kind: 'picture', picture: incomplete, anew: false })).toBeUndefined();
+    expect(readToPage(message(picture(1)))?.kind).toBe('picture');
+    const { verdict: _, ...incomplete } = frame(picture(1));
+    expect(readToPage({ kind: 'picture', frame: incomplete, anew: false })).toBeUndefined();
     expect(readToPage({ kind: 'caret', uri, version: 1, piece: 0, parts: ['a'] })?.kind).toBe('caret');
     expect(readToPage({ kind: 'caret', uri, version: 1, parts: ['a'] })).toBeUndefined();
   });
 
   test('a memory that is no memory makes a fresh page', () => {
-    const fresh = { uri: '', piece: '', sheet: '', zoom: 'fit', scroll: { left: 0, top: 0 }, chosen: '' };
+    const fresh = { uri: '', piece: '', sheet: '', zoom: 'fit', scroll: { left: 0, top: 0 }, chosen: '', only: '' };
     for (const nothing of [
       undefined,
       null,
@@ -63,6 +75,7 @@ describe('what the page accepts and remembers', () => {
       zoom: 2,
       scroll: { left: 3, top: 4 },
       chosen: 'front/dice',
+      only: '',
     };
     expect(readPageMemory(structuredClone(memory))).toEqual(memory);
   });

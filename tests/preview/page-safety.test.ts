@@ -1,7 +1,7 @@
 import type { Picture } from '@fettle/protocol';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type OpenPage, PageOpener } from './open-page.ts';
-import { chest, picture, tooHigh } from './pictures.ts';
+import { chest, message, picture, tooHigh } from './pictures.ts';
 
 /** Nothing that comes in with a name or a drawing can do anything in the page. */
 
@@ -23,7 +23,7 @@ afterEach(async () => {
 });
 
 function show(shown: Picture): Promise<void> {
-  return open.give({ kind: 'picture', picture: shown, anew: false });
+  return open.give(message(shown));
 }
 
 describe('names are names', () => {

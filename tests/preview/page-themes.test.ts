@@ -1,7 +1,7 @@
 import type { Picture } from '@fettle/protocol';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { dark, highContrast, highContrastLight, light, type OpenPage, PageOpener, type Theme } from './open-page.ts';
-import { picture, tooHigh, uri } from './pictures.ts';
+import { message, picture, tooHigh, uri } from './pictures.ts';
 
 /** The page in the colours of four kinds of theme. */
 
@@ -23,7 +23,7 @@ afterEach(async () => {
 });
 
 function show(shown: Picture): Promise<void> {
-  return open.give({ kind: 'picture', picture: shown, anew: false });
+  return open.give(message(shown));
 }
 
 /** Contrast as WCAG 2 defines it; 4.5 for text, 3 for what must be seen. */

@@ -1,7 +1,7 @@
 import type { FromPage, Picture } from '@fettle/protocol';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type OpenPage, PageOpener } from './open-page.ts';
-import { chest, picture, tooHigh, uri } from './pictures.ts';
+import { chest, message, picture, tooHigh, uri } from './pictures.ts';
 
 /** The page of the preview in a real browser, under its real policy. */
 
@@ -23,15 +23,15 @@ afterEach(async () => {
 });
 
 function show(shown: Picture, anew = false): Promise<void> {
-  return open.give({ kind: 'picture', picture: shown, anew });
+  return open.give(message(shown, anew));
 }
 
 const part = (name: string) => open.page.locator(`#sheet svg [data-part="front/${name}"]`);
 const tab = (name: string) => open.page.getByRole('tab', { name });
 
-/** What the page sent, without its greeting. */
+/** What the page sent, without its greeting and what it looks at. */
 async function choices(): Promise<readonly FromPage[]> {
-  return (await open.sent()).filter(({ kind }) => kind !== 'ready');
+  return (await open.sent()).filter(({ kind }) => kind !== 'ready' && kind !== 'look');
 }
 
 describe('what is shown', () => {
@@ -57,7 +57,7 @@ describe('what is shown', () => {
     open = await opener.open();
     await show(picture(1));
     const before = await open.page.locator('#fettle-page').innerHTML();
-    for (const strange of [null, 5, 'picture', {}, { kind: 'picture' }, { kind: 'picture', picture: { uri } }]) {
+    for (const strange of [null, 5, 'picture', {}, { kind: 'picture' }, { kind: 'picture', frame: { uri } }]) {
       await open.give(strange);
     }
     await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: [3] });
@@ -130,7 +130,7 @@ describe('what is shown', () => {
 
   test('several pieces are chosen by name, also two of the same name', async () => {
     open = await opener.open();
-    const second = { ...chest([40, 40]), name: 'Chest' };
+    const second = { ...chest([40, 40]), key: 'Chest (2)' };
     await show(picture(1, { pieces: [chest(), second] }));
     expect(await open.page.locator('#piece option').allTextContents()).toEqual(['Chest', 'Chest (2)']);
     await open.page.locator('#piece').selectOption('Chest (2)');

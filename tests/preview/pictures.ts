@@ -1,4 +1,12 @@
-import type { Picture, PictureFinding, PieceView } from '@fettle/protocol';
+import {
+  type DivisionLine,
+  frameOf,
+  type Picture,
+  type PictureFinding,
+  type PictureFrame,
+  type PieceView,
+  type ToPage,
+} from '@fettle/protocol';
 
 /** Small pictures for the page's tests: a case with four drawers, drawn by hand so that a test can say what moves. */
 
@@ -19,11 +27,15 @@ export function chest(heights: readonly number[] = [20, 20, 20, 30]): PieceView 
   });
   const used = names.slice(0, heights.length);
   return {
+    key: 'Chest',
     name: 'Chest',
     span: { start: 0, end: 400 },
     parts: used.map((name, at) => ({
       id: `front/${name}`,
       label: `drawer front "${name}", mark D${at + 1}`,
+      mark: `D${at + 1}`,
+      sizes: ['80"', `${heights[at]}"`, '3/4"'],
+      material: name === 'maps' ? 'walnut' : 'ash',
       span: { start: 100 + at * 20, end: 115 + at * 20 },
       derivation: `Length 80": written here\nWidth ${heights[at]}": written here`,
     })),
@@ -33,6 +45,7 @@ export function chest(heights: readonly number[] = [20, 20, 20, 30]): PieceView 
         id: 'elevation',
         title: 'Elevation',
         description: 'A chest seen from the front.',
+        divisions: divisionsOf(heights),
         svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 120">${fronts.join('')}</svg>`,
       },
       {
@@ -49,6 +62,36 @@ export function chest(heights: readonly number[] = [20, 20, 20, 30]): PieceView 
   };
 }
 
+/** The lines between the drawers, in the middle of their gaps; a mark of the ruler is half a unit. */
+function divisionsOf(heights: readonly number[]): readonly DivisionLine[] {
+  let top = 10;
+  return heights.slice(0, -1).map((height, at) => {
+    top += height + 1;
+    const label = `line between "${names[at]}" and "${names[at + 1]}"`;
+    const sizes = `"${names[at]}" ${height}", "${names[at + 1]}" ${heights[at + 1]}"`;
+    return {
+      id: `${names[at]}|${names[at + 1]}`,
+      label,
+      moves: 'y',
+      at: top - 0.5,
+      from: 10,
+      to: 90,
+      step: 0.5,
+      sizes,
+    };
+  });
+}
+
+/** The whole picture in one frame. */
+export function frame(whole: Picture): PictureFrame {
+  return frameOf(whole, undefined);
+}
+
+/** What the extension sends the page first. */
+export function message(whole: Picture, anew = false, only = ''): ToPage {
+  return { kind: 'picture', frame: frame(whole), anew, only };
+}
+
 export function picture(version: number, change: Partial<Picture> = {}): Picture {
   return { uri, version, readable: true, pieces: [chest()], findings: [], verdict: 'fits', ...change };
 }
@@ -58,5 +101,6 @@ export const tooHigh: PictureFinding = {
   severity: 'error',
   sentence: 'fronts and gaps need 90", there is 80" of height: 10" too much',
   span: { start: 160, end: 175 },
+  piece: 0,
   parts: ['front/blankets'],
 };

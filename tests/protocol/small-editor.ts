@@ -4,14 +4,18 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import {
   type FileParams,
+  type FrameState,
   fileKindRequest,
   type Picture,
+  type PictureFrame,
   pictureNotification,
   readFileRequest,
   readFolderRequest,
   type Verdict,
   verdictNotification,
+  type WatchPictures,
   watchPicturesNotification,
+  withFrame,
 } from '@fettle/protocol';
 import {
   type CodeAction,
@@ -48,6 +52,8 @@ export class SmallEditor {
   readonly log: string[] = [];
   /** Everything published, in order. */
   readonly published: { readonly uri: string; readonly diagnostics: readonly Diagnostic[] }[] = [];
+  /** As they were sent, and put together from that. */
+  readonly frames: PictureFrame[] = [];
   readonly pictures: Picture[] = [];
   readonly verdicts: Verdict[] = [];
   initialized: InitializeResult | undefined;
@@ -56,6 +62,7 @@ export class SmallEditor {
   readonly #open = new Map<string, TextDocument>();
   /** How much had been published about each text when it was last opened: what came before speaks of an earlier text. */
   readonly #opened = new Map<string, { readonly pictures: number; readonly verdicts: number }>();
+  readonly #received = new Map<string, FrameState>();
   #wake: (() => void)[] = [];
 
   private constructor(server: RunningServer, folder: string) {
@@ -88,7 +95,13 @@ export class SmallEditor {
       this.#stir();
     };
     connection.onNotification(PublishDiagnosticsNotification.type, (params) => note(this.published, params));
-    connection.onNotification(pictureNotification, (picture: Picture) => note(this.pictures, picture));
+    connection.onNotification(pictureNotification, (frame: PictureFrame) => {
+      const after = withFrame(this.#received.get(frame.uri), frame);
+      if (after === undefined) throw new Error(`frame ${frame.frame} presumes ${frame.since}, which never came`);
+      this.#received.set(frame.uri, after);
+      this.frames.push(frame);
+      note(this.pictures, after.picture);
+    });
     connection.onNotification(verdictNotification, (verdict: Verdict) => note(this.verdicts, verdict));
     connection.onNotification(LogMessageNotification.type, ({ message }) => note(this.log, message));
     connection.onRequest(RegistrationRequest.type, () => undefined);
@@ -162,8 +175,41 @@ export class SmallEditor {
     });
   }
 
+  /** Wants pictures of these texts and no others, of the first sheet of their first piece. */
   async watch(...names: string[]): Promise<void> {
-    await this.#connection.sendNotification(watchPicturesNotification, { uris: names.map((name) => this.uri(name)) });
+    await this.look(...names.map((name) => ({ name, piece: '', sheet: '' })));
+  }
+
+  /** Wants pictures in which just these sheets are drawn. */
+  async look(
+    ...shown: readonly { readonly name: string; readonly piece: string; readonly sheet: string }[]
+  ): Promise<void> {
+    const pictures = shown.map(({ name, piece, sheet }) => ({
+      uri: this.uri(name),
+      shown: [{ piece, sheet }],
+      afresh: false,
+    }));
+    const params: WatchPictures = { pictures };
+    await this.#connection.sendNotification(watchPicturesNotification, params);
+  }
+
+  /** Replaces stretches of the text, given by their offsets. */
+  async replace(
+    name: string,
+    edits: readonly { readonly span: { readonly start: number; readonly end: number }; readonly text: string }[],
+  ): Promise<void> {
+    const document = this.#document(name);
+    const at = (offset: number) => document.positionAt(offset);
+    const changes = edits.map(({ span, text }) => ({
+      range: { start: at(span.start), end: at(span.end) },
+      newText: text,
+    }));
+    await this.apply(name, changes);
+  }
+
+  /** Sends a notification as it is, sensible or not. */
+  async tell(method: string, params: object): Promise<void> {
+    await this.#connection.sendNotification(method, params);
   }
 
   async tellOfFile(name: string, type: FileChangeType): Promise<void> {

@@ -7,6 +7,8 @@ export * from './design/design.ts';
 export { explain } from './design/explain.ts';
 export * from './design/figure.ts';
 export * from './design/shop.ts';
+export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts';
+export { type MovedDivision, moveDivision, type WhyNot } from './divisions/move-division.ts';
 export { evaluatePiece, type ShopOffer } from './evaluate-piece.ts';
 export * from './evaluation.ts';
 export * from './length/length.ts';

@@ -1,5 +1,7 @@
+import { exportSheetRequest, moveDivisionRequest, pieceAtRequest } from '@fettle/protocol';
 import * as vscode from 'vscode';
-import { showPicture } from './commands/show-picture.ts';
+import { type ExportHost, exportSheet } from './commands/export-sheet.ts';
+import { registerPictureCommands } from './commands/picture-commands.ts';
 import { LanguageSession, type MakeClient } from './language-session.ts';
 import { PreviewPanels } from './preview-panels.ts';
 import { VerdictInStatusBar } from './verdict-in-status-bar.ts';
@@ -8,18 +10,38 @@ import { VerdictInStatusBar } from './verdict-in-status-bar.ts';
 export function startExtension(context: vscode.ExtensionContext, makeClient: MakeClient): LanguageSession {
   const log = vscode.window.createOutputChannel('Fettle', { log: true });
   const status = new VerdictInStatusBar();
-  const panels = new PreviewPanels(context.extensionUri, (uris) => session.watchPictures(uris));
+  const pieceAt = async (uri: vscode.Uri, offset: number) => {
+    const answer = await session
+      .request<string | null>(pieceAtRequest, { uri: uri.toString(), offset })
+      // Without an answer the first piece stands in.
+      .catch(() => null);
+    return answer ?? '';
+  };
+  const exports: ExportHost = {
+    askSheet: (params, token) => session.request(exportSheetRequest, params, token),
+    pieceAt,
+    log,
+  };
+  const panels = new PreviewPanels(context.extensionUri, {
+    watch: (pictures) => session.watchPictures(pictures),
+    askDivision: (move) => session.request(moveDivisionRequest, move),
+    pieceAt,
+    exportSheet: (panel, what) => void exportSheet(panels, exports, { uri: panel.uri, ...what }, panel),
+  });
   const session = new LanguageSession(makeClient, log, {
-    picture: (picture) => panels.receive(picture),
+    picture: (frame) => panels.receive(frame),
     verdict: (verdict) => status.receive(verdict),
     started: () => panels.watchVisible(),
-    stopped: () => status.forget(),
+    stopped: () => {
+      status.forget();
+      panels.serverRuns(false);
+    },
   });
   context.subscriptions.push(
     log,
     status,
     panels,
-    vscode.commands.registerCommand('fettle.showPicture', (uri?: unknown) => showPicture(panels, uri)),
+    registerPictureCommands(panels, exports),
     vscode.commands.registerCommand('fettle.restartServer', () => session.restart()),
     vscode.commands.registerCommand('fettle.showLog', () => log.show()),
   );

@@ -3,5 +3,6 @@
  * messages of the protocol room and nothing of engine, language or drawings. Bundles start at activate-node.ts and
  * activate-web.ts; offered here is what can be used without an editor.
  */
-export { KeptPicture, moveSpan, type SpanEdit } from './kept-picture.ts';
+export { KeptPicture } from './kept-picture.ts';
+export { moveSpan, type SpanEdit } from './moved-spans.ts';
 export { pageHtml } from './page-html.ts';

@@ -1,46 +1,61 @@
-import type { FromPage, PartView, Picture, PictureFinding, PieceView, TextSpan } from '@fettle/protocol';
+import {
+  type FrameState,
+  type FromPage,
+  type PartView,
+  type Picture,
+  type PictureFinding,
+  type PictureFrame,
+  type PieceView,
+  type TextSpan,
+  withFrame,
+} from '@fettle/protocol';
+import { moveSpan, type SpanEdit } from './moved-spans.ts';
 
 /**
- * The picture of one document as the extension keeps it: the last good pieces while the text is broken, and every span
- * carried along with the edits made since, so that a click on an older picture still finds its words. Pure; knows
- * nothing of the editor.
+ * The picture of one document as the extension keeps it: put together from frames, the last good pieces while the text
+ * is broken, and every span carried along with the edits made since, so that a click on an older picture still finds its
+ * words. Pure; knows nothing of the editor.
  */
 
-/** One edit: `removed` code units at `start` gave way to `inserted` ones. */
-export interface SpanEdit {
-  readonly start: number;
-  readonly removed: number;
-  readonly inserted: number;
-}
-
-/**
- * Where `span` lies after `edit`. Text put in at its very start or end stays outside; text that replaces one of its
- * ends belongs to it.
- */
-export function moveSpan(span: TextSpan, edit: SpanEdit): TextSpan {
-  const { start, inserted, removed } = edit;
-  const oldEnd = start + removed;
-  const shift = inserted - removed;
-  const newStart = span.start >= oldEnd ? span.start + shift : Math.min(span.start, start);
-  let newEnd = span.end;
-  if (span.end > oldEnd || (span.end === oldEnd && removed > 0)) newEnd = span.end + shift;
-  else if (span.end > start) newEnd = start + inserted;
-  return { start: newStart, end: Math.max(newStart, newEnd) };
-}
-
-function moved<T extends { readonly span: TextSpan }>(thing: T, edits: readonly SpanEdit[]): T {
-  return edits.length === 0 ? thing : { ...thing, span: edits.reduce(moveSpan, thing.span) };
-}
-
+/** Parts count from their piece's start; those that an edit leaves alone stay the same objects, and so does the list. */
 function movedPiece(piece: PieceView, edits: readonly SpanEdit[]): PieceView {
-  if (edits.length === 0) return piece;
-  return { ...moved(piece, edits), parts: piece.parts.map((part: PartView) => moved(part, edits)) };
+  let moved = piece;
+  for (const edit of edits) moved = movedByOne(moved, edit);
+  return moved;
+}
+
+function movedByOne(piece: PieceView, edit: SpanEdit): PieceView {
+  const span = moveSpan(piece.span, edit);
+  let changed = false;
+  const parts = piece.parts.map((part: PartView) => {
+    const { start, end } = part.span;
+    const words = moveSpan({ start: start + piece.span.start, end: end + piece.span.start }, edit);
+    const within = { start: words.start - span.start, end: words.end - span.start };
+    if (within.start === start && within.end === end) return part;
+    changed = true;
+    return { ...part, span: within };
+  });
+  return { ...piece, span, parts: changed ? parts : piece.parts };
+}
+
+function movedFinding(finding: PictureFinding, edits: readonly SpanEdit[]): PictureFinding {
+  return edits.length === 0 ? finding : { ...finding, span: edits.reduce(moveSpan, finding.span) };
 }
 
 /** Bounds what is kept should the server fall silent; beyond it spans may be off, which a click then shows. */
 const mostEditsKept = 2000;
 
+export type Received =
+  /** `anew`: versions count from the start, which the page must know to accept the picture. */
+  | { readonly kind: 'taken'; readonly anew: boolean }
+  /** Older than what is kept, or of an earlier opening of the text. */
+  | { readonly kind: 'dropped' }
+  /** It presumes a frame that never arrived: a full one must be asked for. */
+  | { readonly kind: 'lost' };
+
 export class KeptPicture {
+  /** As the server knows it, its spans those of its own version. */
+  #received: FrameState | undefined;
   #shown: Picture | undefined;
   #edits: { readonly version: number; readonly edits: readonly SpanEdit[] }[] = [];
   #anew = false;
@@ -51,24 +66,34 @@ export class KeptPicture {
   }
 
   /**
-   * Takes a picture in; `undefined` when it is older than the one kept, or was made for an earlier opening of the text.
-   * Otherwise tells whether versions count anew, which the page must know to accept it. `textVersion` is that of the
-   * open text; without one, the text is closed and what comes last holds.
+   * Before the first picture of a text that was shown before: its last good state, for the case that the text is broken
+   * just now. What it shows holds for no version.
    */
-  receive(picture: Picture, textVersion: number | undefined): { readonly anew: boolean } | undefined {
-    if (textVersion !== undefined && picture.version > textVersion) return undefined;
+  startFrom(uri: string, piece: PieceView): void {
+    if (this.#shown !== undefined) return;
+    this.#shown = { uri, version: 0, readable: false, pieces: [piece], findings: [], verdict: '' };
+    this.#anew = true;
+  }
+
+  /** Takes a frame in. `textVersion` is that of the open text; without one, it is closed and what comes last holds. */
+  receive(frame: PictureFrame, textVersion: number | undefined): Received {
+    const after = withFrame(this.#received, frame);
+    if (after === undefined) return { kind: 'lost' };
+    this.#received = after;
+    const { picture } = after;
+    if (textVersion !== undefined && picture.version > textVersion) return { kind: 'dropped' };
     const anew = this.#anew || textVersion === undefined;
-    if (!anew && this.#shown !== undefined && picture.version < this.#shown.version) return undefined;
+    if (!anew && this.#shown !== undefined && picture.version < this.#shown.version) return { kind: 'dropped' };
     this.#anew = textVersion === undefined;
     this.#edits = this.#edits.filter((entry) => entry.version > picture.version);
     const since = this.#edits.flatMap((entry) => entry.edits);
-    const lastGood = picture.readable ? [] : (this.#shown?.pieces ?? []);
-    this.#shown = {
+    const now = {
       ...picture,
-      pieces: lastGood.length > 0 ? lastGood : picture.pieces.map((piece) => movedPiece(piece, since)),
-      findings: picture.findings.map((finding: PictureFinding) => moved(finding, since)),
+      pieces: picture.pieces.map((piece) => movedPiece(piece, since)),
+      findings: picture.findings.map((finding) => movedFinding(finding, since)),
     };
-    return { anew };
+    this.#shown = withLastGood(now, this.#shown?.pieces ?? []);
+    return { kind: 'taken', anew };
   }
 
   /** The text was edited; `version` is what it became. The edits apply one after another. */
@@ -79,7 +104,7 @@ export class KeptPicture {
     this.#shown = {
       ...this.#shown,
       pieces: this.#shown.pieces.map((piece) => movedPiece(piece, edits)),
-      findings: this.#shown.findings.map((finding) => moved(finding, edits)),
+      findings: this.#shown.findings.map((finding) => movedFinding(finding, edits)),
     };
   }
 
@@ -90,12 +115,15 @@ export class KeptPicture {
   }
 
   /** The words a message from the page speaks of; `undefined` when it was made for another picture than the one kept. */
-  wordsOf(message: Exclude<FromPage, { kind: 'ready' }>): TextSpan | undefined {
+  wordsOf(message: Extract<FromPage, { kind: 'choose' | 'choose-finding' }>): TextSpan | undefined {
     const shown = this.#shown;
     if (shown === undefined || message.uri !== shown.uri || message.version !== shown.version) return undefined;
     switch (message.kind) {
-      case 'choose':
-        return shown.pieces[message.piece]?.parts.find((part) => part.id === message.part)?.span;
+      case 'choose': {
+        const piece = shown.pieces[message.piece];
+        const part = piece?.parts.find(({ id }) => id === message.part);
+        return piece === undefined || part === undefined ? undefined : wordsOfPart(piece, part);
+      }
       case 'choose-finding':
         return shown.findings[message.finding]?.span;
       default:
@@ -103,17 +131,63 @@ export class KeptPicture {
     }
   }
 
+  /** The piece a message from the page speaks of, under the same condition. */
+  pieceOf(message: { readonly uri: string; readonly version: number; readonly piece: number }): PieceView | undefined {
+    const shown = this.#shown;
+    if (shown === undefined || message.uri !== shown.uri || message.version !== shown.version) return undefined;
+    return shown.pieces[message.piece];
+  }
+
   /** The parts whose words hold `offset` most closely, and the piece they belong to; none outside every part. */
   partsAt(offset: number): { readonly piece: number; readonly parts: readonly string[] } {
     let best = { piece: 0, parts: [] as string[], size: Number.POSITIVE_INFINITY };
     this.#shown?.pieces.forEach((piece, place) => {
-      for (const { id, span } of piece.parts) {
-        if (offset < span.start || span.end < offset) continue;
-        const size = span.end - span.start;
-        if (size < best.size) best = { piece: place, parts: [id], size };
-        else if (size === best.size && place === best.piece) best.parts.push(id);
+      for (const part of piece.parts) {
+        const words = wordsOfPart(piece, part);
+        if (offset < words.start || words.end < offset) continue;
+        const size = words.end - words.start;
+        if (size < best.size) best = { piece: place, parts: [part.id], size };
+        else if (size === best.size && place === best.piece) best.parts.push(part.id);
       }
     });
     return { piece: best.piece, parts: best.parts };
   }
+}
+
+function wordsOfPart({ span }: PieceView, part: PartView): TextSpan {
+  return { start: span.start + part.span.start, end: span.start + part.span.end };
+}
+
+/**
+ * While the text cannot be read, the pieces there were. While it can, a piece that is wrong and has lost all its parts
+ * (a brace that is missing takes them away) keeps those it had, too. What has changed since is marked as stale.
+ */
+function withLastGood(now: Picture, before: readonly PieceView[]): Picture {
+  if (!now.readable) {
+    if (before.length === 0) return now;
+    const known = new Set(before.map(({ key }) => key));
+    const others = now.pieces.filter(({ key, parts }) => !known.has(key) && parts.length > 0);
+    return withFindingsFor(now, [...before, ...others]);
+  }
+  const isWrong = (piece: PieceView) =>
+    now.findings.some(
+      ({ severity, span }) => severity === 'error' && span.start <= piece.span.end && piece.span.start <= span.end,
+    );
+  const pieces = now.pieces.map((piece) => {
+    if (piece.parts.length > 0 || !isWrong(piece)) return piece;
+    const good = before.find(({ key, parts }) => key === piece.key && parts.length > 0);
+    return good === undefined ? piece : { ...good, stale: true };
+  });
+  return { ...now, pieces };
+}
+
+/** Findings name their piece by its place in a list, which has become another list. */
+function withFindingsFor(now: Picture, pieces: readonly PieceView[]): Picture {
+  const findings = now.findings.map((finding): PictureFinding => {
+    if (finding.piece === undefined) return finding;
+    const { piece, ...rest } = finding;
+    const place = pieces.findIndex(({ key }) => key === now.pieces[piece]?.key);
+    return place < 0 ? rest : { ...rest, piece: place };
+  });
+  return { ...now, pieces, findings };
 }

@@ -1,8 +1,9 @@
 import {
-  type Picture,
+  type PictureFrame,
   pictureNotification,
   type Verdict,
   verdictNotification,
+  type WatchedPicture,
   type WatchPictures,
   watchPicturesNotification,
 } from '@fettle/protocol';
@@ -16,7 +17,7 @@ import { serveFiles } from './serve-files.ts';
 export type MakeClient = (options: LanguageClientOptions) => Promise<BaseLanguageClient>;
 
 export interface SessionListener {
-  picture(picture: Picture): void;
+  picture(frame: PictureFrame): void;
   verdict(verdict: Verdict): void;
   /** The server runs and knows nothing yet of what is wanted. */
   started(): void;
@@ -41,7 +42,7 @@ export class LanguageSession {
     try {
       const client = await this.#makeClient(clientOptions(this.#log, () => this.#crashed()));
       this.#client = client;
-      client.onNotification(pictureNotification, (picture: Picture) => this.#listener.picture(picture));
+      client.onNotification(pictureNotification, (frame: PictureFrame) => this.#listener.picture(frame));
       client.onNotification(verdictNotification, (verdict: Verdict) => this.#listener.verdict(verdict));
       serveFiles(client);
       await client.start();
@@ -71,9 +72,15 @@ export class LanguageSession {
     await this.start();
   }
 
-  watchPictures(uris: readonly string[]): void {
+  /** Rejects while there is no server. */
+  async request<Answer>(method: string, params: object, token?: vscode.CancellationToken): Promise<Answer> {
+    if (this.#client?.state !== State.Running) throw new Error('the language server does not run');
+    return await this.#client.sendRequest<Answer>(method, params, token);
+  }
+
+  watchPictures(pictures: readonly WatchedPicture[]): void {
     if (this.#client?.state !== State.Running) return;
-    const params: WatchPictures = { uris };
+    const params: WatchPictures = { pictures };
     this.#client.sendNotification(watchPicturesNotification, params).catch((error: unknown) => {
       this.#log.warn('The wish for pictures did not reach the language server', String(error));
     });

@@ -1,4 +1,7 @@
-/** The panel's page before anything is shown in it. Strict: our script by nonce, our styles by origin, nothing else. */
+/**
+ * The panel's page before anything is shown in it. Strict: our script by nonce, our styles by origin, nothing else but
+ * pictures that the page makes itself, which is how a drawing becomes a PNG.
+ */
 
 function makeNonce(): string {
   const bytes = globalThis.crypto.getRandomValues(new Uint8Array(24));
@@ -16,7 +19,7 @@ export function pageHtml(page: {
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'nonce-${nonce}'; style-src ${page.cspSource};">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'nonce-${nonce}'; style-src ${page.cspSource}; img-src blob:;">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <link rel="stylesheet" href="${page.styles}">
 <title>Picture</title>

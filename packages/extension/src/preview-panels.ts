@@ -1,9 +1,15 @@
-import type { Picture } from '@fettle/protocol';
-import { readPageMemory } from '@fettle/protocol';
+import {
+  type DivisionAnswer,
+  type MoveDivision,
+  type Picture,
+  type PictureFrame,
+  readPageMemory,
+  type WatchedPicture,
+} from '@fettle/protocol';
 import * as vscode from 'vscode';
 import { PreviewPanel } from './preview-panel.ts';
 
-/** All open panels, one a document: who wants pictures, who gets which, and what the caret does. */
+/** All open panels: who wants which pictures, who gets which, what the caret does, and which document a panel follows. */
 
 export const panelType = 'fettle.picture';
 /** How soon after an edit a caret move counts as part of typing, in milliseconds. */
@@ -11,89 +17,157 @@ const typing = 100;
 /** At most one caret message in this time, in milliseconds. */
 const caretPace = 50;
 
+/** What the panels need of the server and of the commands. */
+export interface PanelsHost {
+  /** Tells the server which documents want pictures now. */
+  watch(pictures: readonly WatchedPicture[]): void;
+  askDivision(move: MoveDivision): Promise<DivisionAnswer>;
+  pieceAt(uri: vscode.Uri, offset: number): Promise<string>;
+  exportSheet(
+    panel: PreviewPanel,
+    what: { readonly piece: string; readonly sheet: string; readonly format: 'svg' | 'csv' | 'png' },
+  ): void;
+}
+
+/** `activeEditor`: one panel, of whatever text is worked on. `pinned`: a panel for each piece that was asked for. */
+export type Follow = 'activeEditor' | 'pinned';
+
+function followSetting(uri?: vscode.Uri): Follow {
+  const value = vscode.workspace.getConfiguration('fettle.picture', uri ?? null).get<unknown>('follow');
+  return value === 'pinned' ? 'pinned' : 'activeEditor';
+}
+
 export class PreviewPanels implements vscode.Disposable, vscode.WebviewPanelSerializer<unknown> {
   readonly #extensionUri: vscode.Uri;
-  readonly #watch: (uris: readonly string[]) => void;
-  readonly #panels = new Map<string, PreviewPanel>();
+  readonly #host: PanelsHost;
+  readonly #panels = new Set<PreviewPanel>();
   readonly #listeners: vscode.Disposable;
   readonly #editedAt = new Map<string, number>();
   #caretTimer: ReturnType<typeof setTimeout> | undefined;
 
-  /** `watch` tells the server which documents want pictures now. */
-  constructor(extensionUri: vscode.Uri, watch: (uris: readonly string[]) => void) {
+  constructor(extensionUri: vscode.Uri, host: PanelsHost) {
     this.#extensionUri = extensionUri;
-    this.#watch = watch;
+    this.#host = host;
     this.#listeners = vscode.Disposable.from(
       vscode.window.registerWebviewPanelSerializer(panelType, this),
       vscode.workspace.onDidChangeTextDocument((event) => this.#onEdit(event)),
-      vscode.workspace.onDidOpenTextDocument((document) => this.#panels.get(document.uri.toString())?.countAnew()),
+      vscode.workspace.onDidOpenTextDocument((document) => this.#each(document.uri, (panel) => panel.countAnew())),
       vscode.workspace.onDidCloseTextDocument((document) => this.#onClose(document)),
       vscode.window.onDidChangeTextEditorSelection((event) => this.#onSelection(event)),
+      vscode.window.onDidChangeActiveTextEditor((editor) => this.#onActive(editor)),
     );
   }
 
   dispose(): void {
     clearTimeout(this.#caretTimer);
     this.#listeners.dispose();
-    for (const panel of [...this.#panels.values()]) panel.dispose();
+    for (const panel of [...this.#panels]) panel.dispose();
   }
 
-  show(uri: vscode.Uri): void {
-    const open = this.#panels.get(uri.toString());
+  /** Opens the picture of a text, or of the piece in it that holds `offset` where every piece has a panel of its own. */
+  async show(uri: vscode.Uri, offset: number): Promise<PreviewPanel> {
+    const pinned = followSetting(uri) === 'pinned';
+    const only = pinned ? await this.#host.pieceAt(uri, offset) : '';
+    const open = [...this.#panels].find((panel) => panel.only === only && (!pinned || isOf(panel, uri)));
     if (open !== undefined) {
+      if (!isOf(open, uri)) this.#turn(open, uri);
       open.reveal();
-      return;
+      return open;
     }
-    const title = `Picture of ${uri.path.split('/').at(-1)}`;
     const column = { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true };
-    this.#adopt(vscode.window.createWebviewPanel(panelType, title, column), uri);
+    return this.#adopt(vscode.window.createWebviewPanel(panelType, 'Picture', column), uri, only);
   }
 
   /** After a reload: the page kept the name of its document. */
-  async deserializeWebviewPanel(panel: vscode.WebviewPanel, state: unknown): Promise<void> {
-    const { uri } = readPageMemory(state);
-    if (uri === '' || this.#panels.has(uri)) panel.dispose();
-    else this.#adopt(panel, vscode.Uri.parse(uri));
+  async deserializeWebviewPanel(webviewPanel: vscode.WebviewPanel, state: unknown): Promise<void> {
+    const memory = readPageMemory(state);
+    const uri = memory.uri === '' ? undefined : vscode.Uri.parse(memory.uri);
+    const twin = [...this.#panels].some((panel) => uri && panel.only === memory.only && isOf(panel, uri));
+    if (uri === undefined || twin) webviewPanel.dispose();
+    else this.#adopt(webviewPanel, uri, memory.only).startFrom(memory);
   }
 
-  receive(picture: Picture): void {
-    this.#panels.get(vscode.Uri.parse(picture.uri).toString())?.receive(picture);
+  receive(frame: PictureFrame): void {
+    this.#each(vscode.Uri.parse(frame.uri), (panel) => panel.receive(frame));
   }
 
   shown(uri: vscode.Uri): Picture | undefined {
-    return this.#panels.get(uri.toString())?.shown;
+    return [...this.#panels].find((panel) => isOf(panel, uri))?.shown;
+  }
+
+  /** The panel the reader last used: the active one, else one on the screen; of `uri` where that is given. */
+  current(uri?: vscode.Uri): PreviewPanel | undefined {
+    const panels = [...this.#panels].filter((panel) => uri === undefined || isOf(panel, uri));
+    return panels.find((panel) => panel.active) ?? panels.find((panel) => panel.visible);
   }
 
   /** Tells the server again what is wanted, as after its restart. */
-  watchVisible(): void {
-    this.#watch([...this.#panels.values()].filter((panel) => panel.visible).map((panel) => panel.uri.toString()));
+  watchVisible(afresh?: vscode.Uri): void {
+    const wanted = new Map<string, WatchedPicture>();
+    for (const panel of this.#panels) {
+      if (!panel.visible) continue;
+      const uri = panel.uri.toString();
+      const shown = [...(wanted.get(uri)?.shown ?? []), panel.looking];
+      wanted.set(uri, { uri, shown, afresh: afresh?.toString() === uri });
+    }
+    this.#host.watch([...wanted.values()]);
   }
 
-  #adopt(webviewPanel: vscode.WebviewPanel, uri: vscode.Uri): void {
-    const panel = new PreviewPanel(webviewPanel, uri, this.#extensionUri);
-    this.#panels.set(uri.toString(), panel);
+  /** Pictures stay when the server goes, and say so. */
+  serverRuns(running: boolean): void {
+    for (const panel of this.#panels) panel.serverRuns(running);
+  }
+
+  #adopt(webviewPanel: vscode.WebviewPanel, uri: vscode.Uri, only: string): PreviewPanel {
+    const panel = new PreviewPanel(webviewPanel, uri, only, this.#extensionUri, {
+      askDivision: (move) => this.#host.askDivision(move),
+      exportSheet: (from, what) => this.#host.exportSheet(from, what),
+      looks: (from, afresh) => this.watchVisible(afresh ? from.uri : undefined),
+    });
+    this.#panels.add(panel);
     panel.onDidChange(() => this.watchVisible());
     panel.onDidDispose(() => {
-      this.#panels.delete(uri.toString());
+      this.#panels.delete(panel);
       this.watchVisible();
     });
-    this.watchVisible();
+    this.#begin(uri);
+    return panel;
+  }
+
+  #begin(uri: vscode.Uri): void {
+    this.watchVisible(uri);
     // A text that lies in no open folder is known to the server only while it is open; a missing one shows as such.
     vscode.workspace.openTextDocument(uri).then(undefined, () => undefined);
   }
 
+  #turn(panel: PreviewPanel, uri: vscode.Uri): void {
+    panel.showInstead(uri);
+    this.#begin(uri);
+  }
+
+  #each(uri: vscode.Uri, act: (panel: PreviewPanel) => void): void {
+    for (const panel of this.#panels) if (isOf(panel, uri)) act(panel);
+  }
+
+  #onActive(editor: vscode.TextEditor | undefined): void {
+    const document = editor?.document;
+    if (document?.languageId !== 'fettle' || document.uri.scheme === 'git') return;
+    if (followSetting(document.uri) !== 'activeEditor') return;
+    const following = [...this.#panels].find((panel) => panel.only === '' && panel.visible);
+    if (following !== undefined && !isOf(following, document.uri)) this.#turn(following, document.uri);
+  }
+
   #onEdit(event: vscode.TextDocumentChangeEvent): void {
-    const uri = event.document.uri.toString();
-    const panel = this.#panels.get(uri);
-    if (panel === undefined || event.contentChanges.length === 0) return;
-    this.#editedAt.set(uri, Date.now());
-    panel.edited(event);
+    if (event.contentChanges.length === 0) return;
+    this.#each(event.document.uri, (panel) => {
+      this.#editedAt.set(event.document.uri.toString(), Date.now());
+      panel.edited(event);
+    });
   }
 
   #onClose(document: vscode.TextDocument): void {
-    const uri = document.uri.toString();
-    this.#editedAt.delete(uri);
-    this.#panels.get(uri)?.countAnew();
+    this.#editedAt.delete(document.uri.toString());
+    this.#each(document.uri, (panel) => panel.countAnew());
   }
 
   /**
@@ -103,16 +177,22 @@ export class PreviewPanels implements vscode.Disposable, vscode.WebviewPanelSeri
    */
   #onSelection(event: vscode.TextEditorSelectionChangeEvent): void {
     const { document, selection } = event.textEditor;
-    const uri = document.uri.toString();
-    const panel = this.#panels.get(uri);
-    if (panel === undefined || event.selections.length !== 1) return;
-    if (Date.now() - (this.#editedAt.get(uri) ?? 0) < typing) return;
+    const panels = [...this.#panels].filter((panel) => isOf(panel, document.uri));
+    if (panels.length === 0 || event.selections.length !== 1) return;
+    if (Date.now() - (this.#editedAt.get(document.uri.toString()) ?? 0) < typing) return;
     const byHand =
       event.kind === vscode.TextEditorSelectionChangeKind.Keyboard ||
       event.kind === vscode.TextEditorSelectionChangeKind.Mouse;
     const words = { start: document.offsetAt(selection.start), end: document.offsetAt(selection.end) };
     clearTimeout(this.#caretTimer);
-    if (!byHand && panel.selected(words)) return;
-    this.#caretTimer = setTimeout(() => panel.caretAt(document.offsetAt(event.textEditor.selection.active)), caretPace);
+    if (!byHand && panels.some((panel) => panel.selected(words))) return;
+    this.#caretTimer = setTimeout(() => {
+      const offset = document.offsetAt(event.textEditor.selection.active);
+      for (const panel of panels) panel.caretAt(offset);
+    }, caretPace);
   }
+}
+
+function isOf(panel: PreviewPanel, uri: vscode.Uri): boolean {
+  return panel.uri.toString() === uri.toString();
 }

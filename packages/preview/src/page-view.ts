@@ -1,14 +1,16 @@
-import type { Picture, PieceView } from '@fettle/protocol';
+import type { Picture, PieceView, SheetView } from '@fettle/protocol';
 import { build } from './build.ts';
 import type { NumberedFinding, PageState } from './page-state.ts';
 import {
+  foundParts,
   graveFindings,
   numberedFindings,
+  otherTroubles,
   partView,
-  pieceKeys,
   shownPiece,
   shownPlace,
   shownSheet,
+  whyStale,
 } from './page-state.ts';
 import { buildSheet } from './sheet-view.ts';
 import { severityWords, signIcon } from './signs.ts';
@@ -17,7 +19,7 @@ import { severityWords, signIcon } from './signs.ts';
 
 function buildPieceChoice(picture: Picture, place: number): Node | undefined {
   if (picture.pieces.length < 2) return undefined;
-  const options = pieceKeys(picture).map((key, at) =>
+  const options = picture.pieces.map(({ key }, at) =>
     build('option', { value: key, selected: at === place ? '' : undefined }, key),
   );
   return build('label', { class: 'piece' }, 'Piece ', build('select', { id: 'piece' }, ...options));
@@ -42,7 +44,7 @@ function buildTabs(piece: PieceView, shown: string): Node {
   return build('div', { role: 'tablist', 'aria-label': 'Sheets' }, ...tabs);
 }
 
-function zoomButton(action: string, name: string, key: string, face: string): Node {
+function actionButton(action: string, name: string, key: string | undefined, face: string): Node {
   return build(
     'button',
     {
@@ -50,7 +52,7 @@ function zoomButton(action: string, name: string, key: string, face: string): No
       'data-action': action,
       'aria-label': name,
       'aria-keyshortcuts': key,
-      title: `${name} (${key})`,
+      title: key === undefined ? name : `${name} (${key})`,
     },
     face,
   );
@@ -61,9 +63,56 @@ function buildZoom(zoom: number | 'fit'): Node {
   return build(
     'div',
     { role: 'group', 'aria-label': 'Zoom', class: 'zoom' },
-    zoomButton('zoom-out', 'Zoom out', '-', '\u2212'),
-    zoomButton('zoom-fit', 'Fit the sheet', '0', shown),
-    zoomButton('zoom-in', 'Zoom in', '+', '+'),
+    actionButton('zoom-out', 'Zoom out', '-', '\u2212'),
+    // What it says stands in its name too, for those who speak to their machine.
+    actionButton('zoom-fit', zoom === 'fit' ? 'Fit the sheet' : `${shown}: fit the sheet`, '0', shown),
+    actionButton('zoom-in', 'Zoom in', '+', '+'),
+  );
+}
+
+/** What can be taken from the sheet: each kind of sheet has its own forms. */
+function buildExports(sheet: SheetView): Node | undefined {
+  switch (sheet.kind) {
+    case 'drawing':
+      return build(
+        'div',
+        { role: 'group', 'aria-label': 'Export', class: 'exports' },
+        actionButton('export-svg', 'Export as SVG', undefined, 'SVG'),
+        actionButton('export-png', 'Export as PNG', undefined, 'PNG'),
+      );
+    case 'table':
+      return build(
+        'div',
+        { role: 'group', 'aria-label': 'Export', class: 'exports' },
+        actionButton('copy-table', 'Copy the table', 'c', 'Copy'),
+        actionButton('export-csv', 'Export as CSV', undefined, 'CSV'),
+      );
+    case 'later':
+      return undefined;
+    default:
+      return sheet satisfies never;
+  }
+}
+
+function buildSearch(state: PageState): Node {
+  const found = foundParts(state);
+  const at = found.findIndex(({ id }) => id === state.chosen);
+  const words =
+    state.query === '' ? '' : found.length === 0 ? 'none' : `${at < 0 ? '' : `${at + 1} of `}${found.length}`;
+  return build(
+    'div',
+    { role: 'search', class: 'search' },
+    build('input', {
+      id: 'search',
+      type: 'search',
+      placeholder: 'Find a part',
+      'aria-label': 'Find a part by mark, name or material',
+      'aria-keyshortcuts': '/',
+      title: 'Mark, name or material (/). Enter: next, Shift+Enter: the one before, Escape: back',
+      autocomplete: 'off',
+      spellcheck: 'false',
+    }),
+    build('output', { for: 'search', class: 'count' }, words),
   );
 }
 
@@ -85,9 +134,33 @@ function buildList(findings: readonly NumberedFinding[]): Node | undefined {
   return findings.length === 0 ? undefined : build('ol', {}, ...findings.map(buildFinding));
 }
 
+/** What is wrong elsewhere in the text: a line a piece, at most so many. */
+const mostOthers = 6;
+
+function buildOthers(state: PageState): Node | undefined {
+  const others = otherTroubles(state);
+  if (others.length === 0 || state.only !== '') return undefined;
+  const items = others
+    .slice(0, mostOthers)
+    .map(({ key, count }) =>
+      build(
+        'li',
+        { 'data-key': `other ${key}` },
+        build(
+          'button',
+          { type: 'button', 'data-piece': key },
+          `${count === 1 ? '1 finding' : `${count} findings`} in ${key}`,
+        ),
+      ),
+    );
+  const more = others.length - items.length;
+  const rest = more > 0 ? build('li', { 'data-key': 'more' }, `and in ${more} more`) : undefined;
+  return build('ul', { class: 'others', 'aria-label': 'In other pieces' }, ...items, rest);
+}
+
 /** What is wrong stands open; notes, of which a text may have many, are folded away. */
-function buildFindings(picture: Picture): Node {
-  const notes = numberedFindings(picture).filter(({ finding }) => finding.severity === 'note');
+function buildFindings(state: PageState, picture: Picture): Node {
+  const notes = numberedFindings(state).filter(({ finding }) => finding.severity === 'note');
   const folded =
     notes.length === 0
       ? undefined
@@ -99,55 +172,74 @@ function buildFindings(picture: Picture): Node {
         );
   return build(
     'section',
-    { class: 'findings', 'aria-label': 'Findings' },
+    // Long lists scroll, so it must be reachable without a pointer.
+    { class: 'findings', 'aria-label': 'Findings', tabindex: 0 },
     build('h2', { id: 'verdict' }, picture.verdict),
-    buildList(graveFindings(picture)),
+    buildList(graveFindings(state)),
+    buildOthers(state),
     folded,
+    buildKeys(),
   );
 }
 
+const keys: readonly (readonly [string, string])[] = [
+  ['Arrows', 'from part to part; Enter selects its words'],
+  ['Z', 'zoom to the part'],
+  ['/', 'find a part'],
+  ['+ \u2212 0', 'zoom, and fit the sheet'],
+  ['Arrows on a line', 'move it; Shift: eight marks; Enter: now; Escape: not at all'],
+  ['Page Up, Page Down on a line', 'the line before, the next'],
+];
+
+function buildKeys(): Node {
+  const list = keys.flatMap(([key, what]) => [build('dt', {}, key), build('dd', {}, what)]);
+  return build('details', { id: 'keys' }, build('summary', {}, 'Keys'), build('dl', {}, ...list));
+}
+
 /** What is known of the part chosen, else of the only one whose words hold the caret. */
-function buildPartNote(state: PageState): Node | undefined {
+function buildPartNote(state: PageState, isDrawing: boolean): Node | undefined {
   const id = state.chosen !== '' ? state.chosen : (state.lit[0] ?? '');
   const part = partView(state, id);
   if (part === undefined) return undefined;
   return build(
     'section',
-    // Long derivations scroll, so it must be reachable without a pointer.
     { class: 'part-note', 'aria-label': 'Part', tabindex: 0 },
     build('h2', {}, part.label),
+    build('p', { class: 'material' }, part.material === '' ? 'material not chosen' : part.material),
     part.derivation === '' ? undefined : build('p', { class: 'derivation' }, part.derivation),
+    isDrawing ? actionButton('zoom-part', 'Zoom to it', 'z', 'Zoom to it') : undefined,
   );
+}
+
+/** What a line that is being moved comes to, or what has just been done. */
+function buildReadout({ move, told }: PageState): Node | undefined {
+  const words = move === undefined || move.sentence === '' ? told : move.sentence;
+  if (words === '') return undefined;
+  return build('p', { class: move?.refused === true ? 'readout refused' : 'readout' }, words);
 }
 
 export function buildPage(state: PageState): HTMLElement {
   const { picture } = state;
   const piece = shownPiece(state);
   const sheet = shownSheet(state);
-  const stale = picture !== undefined && !picture.readable;
+  const stale = whyStale(state);
   return build(
     'div',
     {
       class: 'page',
-      'data-stale': stale ? 'true' : undefined,
+      'data-stale': stale === undefined ? undefined : 'true',
       'data-version': picture?.version,
     },
     build(
       'header',
       { class: 'bar' },
-      picture === undefined ? undefined : buildPieceChoice(picture, shownPlace(state)),
+      picture === undefined || state.only !== '' ? undefined : buildPieceChoice(picture, shownPlace(state)),
       piece === undefined || piece.sheets.length === 0 ? undefined : buildTabs(piece, sheet?.id ?? ''),
+      piece === undefined ? undefined : buildSearch(state),
       sheet?.kind === 'drawing' ? buildZoom(state.zoom) : undefined,
+      sheet === undefined ? undefined : buildExports(sheet),
     ),
-    stale
-      ? build(
-          'p',
-          { class: 'stale' },
-          piece === undefined
-            ? '\u26A0 The text cannot be read just now.'
-            : '\u26A0 The text cannot be read just now. This is the last picture that could be drawn.',
-        )
-      : undefined,
+    stale === undefined ? undefined : build('p', { class: 'stale' }, `\u26A0 ${stale}`),
     build(
       'div',
       {
@@ -155,11 +247,18 @@ export function buildPage(state: PageState): HTMLElement {
         class: `sheet ${sheet?.kind ?? 'none'}`,
         role: sheet === undefined ? undefined : 'tabpanel',
         'aria-labelledby': sheet === undefined ? undefined : `tab-${sheet.id}`,
+        'aria-busy': sheet?.kind === 'later' ? 'true' : undefined,
         // A scrolling region must be reachable without a pointer.
         tabindex: 0,
       },
-      buildSheet(sheet, state),
+      ...buildSheet(sheet, state),
     ),
-    build('div', { class: 'below' }, picture === undefined ? undefined : buildFindings(picture), buildPartNote(state)),
+    buildReadout(state),
+    build(
+      'div',
+      { class: 'below' },
+      picture === undefined ? undefined : buildFindings(state, picture),
+      buildPartNote(state, sheet?.kind === 'drawing'),
+    ),
   );
 }

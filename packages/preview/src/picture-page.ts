@@ -1,22 +1,30 @@
-import type { FromPage, PageMemory, ToPage } from '@fettle/protocol';
+import type { FromPage, PageMemory, PieceView, ToPage } from '@fettle/protocol';
 import { Announcer } from './announcer.ts';
 import { build } from './build.ts';
+import { DivisionMoves } from './division-moves.ts';
 import type { PageState } from './page-state.ts';
 import {
+  foundParts,
   graveFindings,
+  mostZoom,
   partView,
+  shownPiece,
   shownPlace,
   shownSheet,
   stateFromMemory,
+  whyStale,
   withCaret,
   withPicture,
   zoomed,
 } from './page-state.ts';
 import { buildPage } from './page-view.ts';
-import { isArrow, stepTo } from './part-steps.ts';
+import { panByPointer } from './panning.ts';
+import { PartTip, type TipWords } from './part-tip.ts';
 import { patch } from './patch.ts';
+import { drawPng } from './png.ts';
+import { type PageActions, ReaderInput } from './reader-input.ts';
 import { buildOverlay } from './signs.ts';
-import { applyZoom, keepMiddle } from './zooming.ts';
+import { applyZoom, centre, keepPoint, type ScreenPoint, zoomFor } from './zooming.ts';
 
 /** The living page: state, what the reader does, what the extension sends. Knows the extension only through `PageHost`. */
 export interface PageHost {
@@ -24,37 +32,49 @@ export interface PageHost {
   remember(memory: PageMemory): void;
 }
 
-export class PicturePage {
+/** The last good piece is kept once typing pauses, in milliseconds, and only up to so many characters. */
+const keepAfter = 1000;
+const mostKept = 500_000;
+/** Questions about a line on its way, at most one in so many milliseconds. */
+const movePace = 60;
+/** How long something that was done stands there to be read, in milliseconds. */
+const toldFor = 6000;
+
+export class PicturePage implements PageActions {
   readonly #host: PageHost;
   readonly #view: HTMLElement;
   readonly #announcer: Announcer;
+  readonly #tip: PartTip;
+  readonly #drawings = new Map<number, AbortController>();
   #state: PageState;
   /** Restored once, with the first picture; afterwards the sheet keeps its own place. */
   #scroll: PageMemory['scroll'] | undefined;
-  #scrollTimer: ReturnType<typeof setTimeout> | undefined;
+  #last: PieceView | undefined;
+  #looked = '';
+  #keepTimer: ReturnType<typeof setTimeout> | undefined;
+  #moveTimer: ReturnType<typeof setTimeout> | undefined;
+  #toldTimer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(root: HTMLElement, memory: PageMemory, host: PageHost) {
     this.#host = host;
     this.#state = stateFromMemory(memory);
+    this.#last = memory.last;
     this.#scroll = memory.scroll;
     this.#view = buildPage(this.#state);
+    this.#tip = new PartTip((part) => this.#tipWords(part));
     const region = build('div', { class: 'announcer', role: 'status', 'aria-live': 'polite' });
     this.#announcer = new Announcer(region);
-    root.replaceChildren(this.#view, region);
+    root.replaceChildren(this.#view, this.#tip.element, region);
     this.#listen();
+    if (this.#state.picture !== undefined) this.#show(this.#state);
     host.send({ kind: 'ready' });
   }
 
   receive(message: ToPage): void {
     switch (message.kind) {
-      case 'picture': {
-        const next = withPicture(this.#state, message.picture, message.anew);
-        if (next === this.#state) return;
-        this.#announcer.picture(message.picture);
-        this.#show(next);
-        this.#restoreScroll();
+      case 'picture':
+        this.#receivePicture(message);
         return;
-      }
       case 'caret': {
         const next = withCaret(this.#state, message);
         if (next === this.#state) return;
@@ -63,9 +83,41 @@ export class PicturePage {
         this.#reveal(message.parts[0]);
         return;
       }
+      case 'server':
+        this.#show({ ...this.#state, served: message.running });
+        if (!message.running) this.#announcer.chosen(whyStale(this.#state) ?? '');
+        return;
+      case 'division':
+        this.#hearOfDivision(message);
+        return;
+      case 'told':
+        this.#tell(message.sentence);
+        return;
+      case 'draw-png':
+        void this.#drawPng(message);
+        return;
+      case 'cancel-png':
+        this.#drawings.get(message.request)?.abort();
+        return;
       default:
         message satisfies never;
     }
+  }
+
+  #receivePicture({ frame, anew, only }: Extract<ToPage, { kind: 'picture' }>): void {
+    const next = withPicture(this.#state, frame, anew, only);
+    if (next === undefined) {
+      this.#host.send({ kind: 'ready' });
+      return;
+    }
+    const isNews = next.picture !== this.#state.picture;
+    if (!isNews) {
+      this.#state = next;
+      return;
+    }
+    this.#show(next);
+    if (next.picture !== undefined) this.#announcer.picture(next.picture);
+    this.#restoreScroll();
   }
 
   #show(state: PageState): void {
@@ -76,70 +128,103 @@ export class PicturePage {
     const choice = this.#view.querySelector<HTMLSelectElement>('#piece');
     if (choice !== null) choice.selectedIndex = shownPlace(state);
     this.#layOut();
+    this.#tip.refresh(this.#view);
+    this.#look();
     this.#remember();
   }
 
-  get #sheet(): HTMLElement | null {
+  get sheet(): HTMLElement | null {
     return this.#view.querySelector<HTMLElement>('#sheet');
   }
 
-  get #drawing(): SVGSVGElement | null {
+  get drawing(): SVGSVGElement | null {
     return this.#view.querySelector<SVGSVGElement>('#sheet > svg');
   }
 
   /** The new drawing comes in at the old one's size: were it smaller for a moment, the sheet would lose its scroll. */
   #keepSize(wanted: HTMLElement): void {
     const drawing = wanted.querySelector('#sheet > svg');
-    const before = this.#drawing;
+    const before = this.drawing;
     if (drawing === null || before === null) return;
     for (const name of ['width', 'height']) drawing.setAttribute(name, before.getAttribute(name) ?? '100%');
   }
 
   /** Sizes the drawing, then lays signs and frames over it, which needs its measure on the screen. */
   #layOut(): void {
-    const sheet = this.#sheet;
-    const drawing = this.#drawing;
+    const sheet = this.sheet;
+    const drawing = this.drawing;
     if (sheet === null || drawing === null) return;
     applyZoom(sheet, drawing, this.#state.zoom);
     drawing.querySelector('.overlay')?.remove();
-    const { lit, chosen, picture } = this.#state;
-    drawing.append(buildOverlay(drawing, { findings: graveFindings(picture), lit, chosen }));
+    const { lit, chosen } = this.#state;
+    const found = foundParts(this.#state).map(({ id }) => id);
+    drawing.append(buildOverlay(drawing, { findings: graveFindings(this.#state), lit, chosen, found }));
   }
 
   #restoreScroll(): void {
-    const sheet = this.#sheet;
+    const sheet = this.sheet;
     if (this.#scroll === undefined || sheet === null) return;
     sheet.scrollTo(this.#scroll);
     this.#scroll = undefined;
   }
 
+  /** Says which sheet of which piece is looked at, so that no other is drawn. */
+  #look(): void {
+    const { picture } = this.#state;
+    const piece = shownPiece(this.#state)?.key;
+    if (picture === undefined || piece === undefined || this.#state.received === undefined) return;
+    const sheet = shownSheet(this.#state)?.id ?? '';
+    const looked = JSON.stringify([picture.uri, piece, sheet]);
+    if (looked === this.#looked) return;
+    this.#looked = looked;
+    this.#host.send({ kind: 'look', uri: picture.uri, piece, sheet });
+  }
+
   #remember(): void {
     const uri = this.#state.picture?.uri;
-    const sheet = this.#sheet;
+    const sheet = this.sheet;
     if (uri === undefined || sheet === null) return;
+    const last = this.#last?.key === shownPiece(this.#state)?.key ? this.#last : undefined;
     this.#host.remember({
       uri,
-      piece: this.#state.piece,
+      piece: shownPiece(this.#state)?.key ?? this.#state.piece,
       sheet: shownSheet(this.#state)?.id ?? this.#state.sheet,
       zoom: this.#state.zoom,
       scroll: this.#scroll ?? { left: Math.round(sheet.scrollLeft), top: Math.round(sheet.scrollTop) },
       chosen: this.#state.chosen,
+      only: this.#state.only,
+      ...(last === undefined ? {} : { last }),
     });
+    clearTimeout(this.#keepTimer);
+    this.#keepTimer = setTimeout(() => this.#keepLast(), keepAfter);
+  }
+
+  #keepLast(): void {
+    const piece = shownPiece(this.#state);
+    const sheet = shownSheet(this.#state);
+    if (piece === undefined || sheet === undefined || sheet.kind === 'later') return;
+    if (whyStale(this.#state) !== undefined || piece.parts.length === 0) return;
+    const last = { ...piece, sheets: [sheet] };
+    if (this.#last?.parts === last.parts && this.#last.sheets[0] === sheet) return;
+    if (JSON.stringify(last).length > mostKept) return;
+    this.#last = last;
+    this.#remember();
   }
 
   /** Scrolls only when the part is out of sight. */
   #reveal(part: string | undefined): void {
-    const element = this.#partElements().find((candidate) => candidate.getAttribute('data-part') === part);
+    const element = this.partElement(part);
     const still = window.matchMedia('(prefers-reduced-motion: reduce)').matches;
     element?.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: still ? 'auto' : 'smooth' });
   }
 
-  /** One element a part: those that can be reached by keys. */
-  #partElements(): readonly Element[] {
-    return [...this.#view.querySelectorAll('#sheet svg [data-part][tabindex], #sheet tr[data-part]')];
+  /** The one element of a part that can be reached by keys, or its row in a table. */
+  partElement(part: string | undefined): Element | undefined {
+    const candidates = this.#view.querySelectorAll('#sheet svg [data-part][tabindex], #sheet tr[data-part]');
+    return [...candidates].find((candidate) => candidate.getAttribute('data-part') === part);
   }
 
-  #choosePart(part: string): void {
+  choosePart(part: string): void {
     const { picture } = this.#state;
     const view = partView(this.#state, part);
     if (picture === undefined || view === undefined) return;
@@ -149,7 +234,7 @@ export class PicturePage {
     this.#announcer.chosen(`${view.label}: its words are selected in the text`);
   }
 
-  #chooseFinding(place: number): void {
+  chooseFinding(place: number): void {
     const { picture } = this.#state;
     const finding = picture?.findings[place];
     if (picture === undefined || finding === undefined) return;
@@ -159,111 +244,166 @@ export class PicturePage {
     this.#announcer.chosen('The words of the finding are selected in the text');
   }
 
-  #zoom(to: number | 'fit'): void {
-    const sheet = this.#sheet;
-    if (sheet !== null && this.#drawing !== null) keepMiddle(sheet, () => this.#show({ ...this.#state, zoom: to }));
+  choosePiece(key: string): void {
+    this.#show({ ...this.#state, piece: key, chosen: '', lit: [] });
   }
 
-  #act(action: string | undefined): void {
-    if (action === 'zoom-in') this.#zoom(zoomed(this.#state.zoom, 'in'));
-    if (action === 'zoom-out') this.#zoom(zoomed(this.#state.zoom, 'out'));
-    if (action === 'zoom-fit') this.#zoom('fit');
+  showSheet(id: string): void {
+    if (id === shownSheet(this.#state)?.id) return;
+    this.#tip.hide();
+    this.#show({ ...this.#state, sheet: id });
+    this.sheet?.scrollTo(0, 0);
+  }
+
+  zoom(how: 'in' | 'out' | 'fit', point?: ScreenPoint): void {
+    const sheet = this.sheet;
+    if (sheet === null || this.drawing === null) return;
+    const to = how === 'fit' ? 'fit' : zoomed(this.#state.zoom, how);
+    keepPoint(sheet, () => this.#show({ ...this.#state, zoom: to }), point);
+  }
+
+  /** Until the part, the chosen one unless another is named, fills most of the sheet. */
+  zoomToPart(part: string = this.#state.chosen || (this.#state.lit[0] ?? '')): void {
+    const sheet = this.sheet;
+    const drawing = this.drawing;
+    const area = () => {
+      const element = this.partElement(part);
+      return (element?.querySelector(':scope > rect') ?? element)?.getBoundingClientRect();
+    };
+    const before = area();
+    if (sheet === null || drawing === null || before === undefined) return;
+    const zoom = zoomFor(sheet, drawing, before, mostZoom);
+    this.#show({ ...this.#state, zoom: zoom < 1.01 ? 'fit' : zoom });
+    const after = area();
+    if (after !== undefined) centre(sheet, after);
+  }
+
+  search(query: string): void {
+    this.#show({ ...this.#state, query, chosen: query === '' ? this.#state.chosen : '' });
+  }
+
+  /** The next of what was found, or the one before; the text's own caret stays where it is. */
+  searchOn(direction: 1 | -1): void {
+    const found = foundParts(this.#state);
+    if (found.length === 0) {
+      if (this.#state.query !== '') this.#announcer.chosen('No part is called so');
+      return;
+    }
+    const here = found.findIndex(({ id }) => id === this.#state.chosen);
+    const at = here < 0 ? (direction === 1 ? 0 : found.length - 1) : (here + direction + found.length) % found.length;
+    const part = found[at];
+    if (part === undefined) return;
+    this.#show({ ...this.#state, chosen: part.id, lit: [] });
+    this.#reveal(part.id);
+    const unseen = this.partElement(part.id) === undefined ? '; it is not on this sheet' : '';
+    this.#announcer.chosen(`${at + 1} of ${found.length}: ${part.label}${unseen}`);
+  }
+
+  copyTable(): void {
+    const { picture } = this.#state;
+    const sheet = shownSheet(this.#state);
+    if (picture === undefined || sheet?.kind !== 'table') return;
+    const { uri, version } = picture;
+    this.#host.send({ kind: 'copy-table', uri, version, piece: shownPlace(this.#state), sheet: sheet.id });
+  }
+
+  export(format: 'svg' | 'png' | 'csv'): void {
+    const { picture } = this.#state;
+    const sheet = shownSheet(this.#state);
+    if (picture === undefined || sheet === undefined) return;
+    const { uri, version } = picture;
+    this.#host.send({ kind: 'export', uri, version, piece: shownPlace(this.#state), sheet: sheet.id, format });
+  }
+
+  #tell(sentence: string): void {
+    this.#announcer.chosen(sentence);
+    this.#show({ ...this.#state, told: sentence });
+    clearTimeout(this.#toldTimer);
+    this.#toldTimer = setTimeout(() => this.#show({ ...this.#state, told: '' }), toldFor);
+  }
+
+  #askDivision(division: string, steps: number, drop: boolean): void {
+    const { picture } = this.#state;
+    if (picture === undefined) return;
+    const { uri, version } = picture;
+    this.#host.send({ kind: 'move-division', uri, version, piece: shownPlace(this.#state), division, steps, drop });
+  }
+
+  #moving(division: string, steps: number): void {
+    const before = this.#state.move;
+    const { sentence, refused } = before?.division === division ? before : { sentence: '', refused: false };
+    this.#tip.hide();
+    this.#show({ ...this.#state, move: { division, steps, sentence, refused } });
+    // The first question is asked at once, later ones at a pace the server can hold.
+    if (this.#moveTimer !== undefined) return;
+    this.#askDivision(division, steps, false);
+    this.#moveTimer = setTimeout(() => {
+      this.#moveTimer = undefined;
+      const { move } = this.#state;
+      if (move !== undefined && (move.division !== division || move.steps !== steps)) {
+        this.#askDivision(move.division, move.steps, false);
+      }
+    }, movePace);
+  }
+
+  #endMove(): void {
+    const { move: _, ...rest } = this.#state;
+    this.#show(rest);
+  }
+
+  #hearOfDivision({ uri, division, steps, sentence, refused, done }: Extract<ToPage, { kind: 'division' }>): void {
+    const { move, picture } = this.#state;
+    if (picture?.uri !== uri) return;
+    if (done) {
+      // The line stays where it was let go until the new picture comes, which ends the move.
+      if (refused) this.#endMove();
+      this.#tell(sentence);
+    } else if (move?.division === division && move.steps === steps) {
+      this.#show({ ...this.#state, move: { ...move, sentence, refused } });
+    }
+  }
+
+  async #drawPng({ request, svg, width }: Extract<ToPage, { kind: 'draw-png' }>): Promise<void> {
+    const stop = new AbortController();
+    this.#drawings.set(request, stop);
+    try {
+      const bytes = await drawPng(svg, width, stop.signal);
+      this.#host.send({ kind: 'png', request, bytes });
+    } catch (error) {
+      const sentence = error instanceof Error ? error.message : String(error);
+      if (!stop.signal.aborted) this.#host.send({ kind: 'png-failed', request, sentence });
+    } finally {
+      this.#drawings.delete(request);
+    }
+  }
+
+  #tipWords(part: string): TipWords | undefined {
+    const view = partView(this.#state, part);
+    if (view === undefined) return undefined;
+    const wrong = graveFindings(this.#state).filter(({ finding }) => finding.parts.includes(part));
+    const lines = [...wrong.map(({ finding, number }) => `${number}: ${finding.sentence}`), view.derivation];
+    return { title: view.label, lines: lines.filter(Boolean).join('\n') };
   }
 
   #listen(): void {
-    this.#view.addEventListener('click', (event) => this.#onClick(event));
-    this.#view.addEventListener('keydown', (event) => this.#onKey(event));
-    this.#view.addEventListener('change', (event) => {
-      if (event.target instanceof HTMLSelectElement && event.target.id === 'piece') {
-        this.#show({ ...this.#state, piece: event.target.value, chosen: '', lit: [] });
-      }
-    });
-    this.#view.addEventListener(
-      'wheel',
-      (event) => {
-        if (!event.ctrlKey) return;
-        event.preventDefault();
-        this.#act(event.deltaY < 0 ? 'zoom-in' : 'zoom-out');
-      },
-      { passive: false },
-    );
-    const sheet = this.#sheet;
+    const sheet = this.sheet;
     if (sheet === null) return;
+    const moves = new DivisionMoves(sheet, {
+      moving: (division, steps) => this.#moving(division, steps),
+      dropped: (division, steps) => this.#askDivision(division, steps, true),
+      cancelled: () => this.#endMove(),
+    });
+    new ReaderInput(this.#view, sheet, this, moves, this.#tip).listen();
+    panByPointer(sheet, (event) => {
+      const target = event.target instanceof Element ? event.target : undefined;
+      return this.drawing !== null && target?.closest('[data-division]') === null;
+    });
+    let timer: ReturnType<typeof setTimeout> | undefined;
     sheet.addEventListener('scroll', () => {
-      clearTimeout(this.#scrollTimer);
-      this.#scrollTimer = setTimeout(() => this.#remember(), 200);
+      this.#tip.hide();
+      clearTimeout(timer);
+      timer = setTimeout(() => this.#remember(), 200);
     });
     new ResizeObserver(() => this.#layOut()).observe(sheet);
-  }
-
-  #onClick(event: Event): void {
-    if (!(event.target instanceof Element)) return;
-    const button = event.target.closest<HTMLElement>('button');
-    if (button?.dataset['sheet'] !== undefined) this.#showSheet(button.dataset['sheet']);
-    else if (button?.dataset['finding'] !== undefined) this.#chooseFinding(Number(button.dataset['finding']));
-    else if (button?.dataset['action'] !== undefined) this.#act(button.dataset['action']);
-    else {
-      const part = event.target.closest('[data-part]')?.getAttribute('data-part');
-      if (part) this.#choosePart(part);
-    }
-  }
-
-  #showSheet(id: string): void {
-    if (id === shownSheet(this.#state)?.id) return;
-    this.#show({ ...this.#state, sheet: id });
-    this.#sheet?.scrollTo(0, 0);
-  }
-
-  #onKey(event: KeyboardEvent): void {
-    if (event.ctrlKey || event.metaKey || event.altKey || !(event.target instanceof Element)) return;
-    const handled =
-      event.target.getAttribute('role') === 'tab'
-        ? this.#onTabKey(event.key, event.target)
-        : event.target instanceof SVGElement && this.#onPartKey(event.key, event.target);
-    if (handled || this.#onZoomKey(event)) event.preventDefault();
-  }
-
-  #onZoomKey(event: KeyboardEvent): boolean {
-    if (event.target instanceof HTMLSelectElement) return false;
-    const action = { '+': 'zoom-in', '=': 'zoom-in', '-': 'zoom-out', '0': 'zoom-fit' }[event.key];
-    this.#act(action);
-    return action !== undefined;
-  }
-
-  /** Tabs follow the arrows at once, as sheets are ready to be shown. */
-  #onTabKey(key: string, tab: Element): boolean {
-    const tabs = [...this.#view.querySelectorAll<HTMLElement>('[role=tab]')];
-    const here = tabs.indexOf(tab as HTMLElement);
-    const there = { ArrowRight: here + 1, ArrowLeft: here - 1, Home: 0, End: tabs.length - 1 }[key];
-    const next = there === undefined ? undefined : tabs[(there + tabs.length) % tabs.length];
-    if (next?.dataset['sheet'] === undefined) return false;
-    this.#showSheet(next.dataset['sheet']);
-    next.focus();
-    return true;
-  }
-
-  #onPartKey(key: string, element: SVGElement): boolean {
-    const part = element.getAttribute('data-part');
-    if (part === null) return false;
-    if (key === 'Enter' || key === ' ') {
-      this.#choosePart(part);
-      return true;
-    }
-    const parts = [...this.#view.querySelectorAll<SVGElement>('#sheet svg [data-part][tabindex]')];
-    const standing = parts.map((what) => {
-      const box = what.getBoundingClientRect();
-      return { what, x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-    });
-    const here = standing.find(({ what }) => what === element);
-    let next: SVGElement | undefined;
-    if (isArrow(key) && here !== undefined) next = stepTo(here, key, standing);
-    else if (key === 'Home') next = parts[0];
-    else if (key === 'End') next = parts.at(-1);
-    else return false;
-    if (next !== undefined) {
-      for (const other of parts) other.setAttribute('tabindex', other === next ? '0' : '-1');
-      next.focus();
-    }
-    return true;
   }
 }

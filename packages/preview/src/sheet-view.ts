@@ -1,10 +1,11 @@
-import type { PartView, SheetView } from '@fettle/protocol';
-import { build } from './build.ts';
+import type { DivisionLine, PartView, SheetView } from '@fettle/protocol';
+import { build, buildSvg } from './build.ts';
 import type { NumberedFinding, PageState } from './page-state.ts';
 import { graveFindings, partView, shownPiece } from './page-state.ts';
+import { buildPartsTable } from './parts-table.ts';
 import { readSvg } from './safe-svg.ts';
 
-/** One sheet as elements: a drawing whose parts can be reached and chosen, or a table. */
+/** One sheet as elements: a drawing whose parts can be reached and chosen and whose lines can be moved, or a table. */
 
 /** A part's name for those who do not see the picture, with what is wrong with it. */
 function partName(part: PartView, findings: readonly NumberedFinding[]): string {
@@ -12,21 +13,35 @@ function partName(part: PartView, findings: readonly NumberedFinding[]): string 
   return [part.label, ...concerned.map(({ finding }) => finding.sentence)].join('. ');
 }
 
-/** The drawing: one tab stop, the parts in it reached by arrow keys. */
-function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: PageState): Node {
-  const svg = readSvg(sheet.svg, document);
-  if (svg === undefined) return build('p', { class: 'empty' }, 'This drawing cannot be shown.');
+/** Drawings are read once and copied; null for one that cannot be read. */
+const read = new WeakMap<SheetView, Element | null>();
+
+function drawingOf(sheet: Extract<SheetView, { kind: 'drawing' }>): Element | undefined {
+  let svg = read.get(sheet);
+  if (svg === undefined) {
+    svg = readSvg(sheet.svg, document) ?? null;
+    read.set(sheet, svg);
+  }
+  return svg === null ? undefined : (svg.cloneNode(true) as Element);
+}
+
+/** The drawing: one tab stop for its parts, reached by arrow keys, and one for its lines. */
+function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: PageState): readonly Node[] {
+  const svg = drawingOf(sheet);
+  if (svg === undefined) return [build('p', { class: 'empty' }, 'This drawing cannot be shown.')];
   svg.setAttribute('data-key', `drawing ${sheet.id}`);
   svg.setAttribute('width', '100%');
   svg.setAttribute('height', '100%');
-  const findings = graveFindings(state.picture);
+  const findings = graveFindings(state);
+  const parts = new Map(shownPiece(state)?.parts.map((part) => [part.id, part]));
   const seen = new Set<string>();
   const reachable: Element[] = [];
   for (const element of svg.querySelectorAll('[data-part]')) {
     const id = element.getAttribute('data-part') ?? '';
-    const part = partView(state, id);
+    const part = parts.get(id);
     // The drawing makes every part a tab stop; here the whole drawing is one.
     element.removeAttribute('tabindex');
+    element.removeAttribute('role');
     if (part === undefined || seen.has(id)) continue;
     seen.add(id);
     reachable.push(element);
@@ -37,11 +52,49 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
   }
   const entry = reachable.find((element) => element.getAttribute('data-part') === state.chosen) ?? reachable[0];
   entry?.setAttribute('tabindex', '0');
-  return svg;
+  if (sheet.divisions.length > 0) svg.append(buildDivisions(sheet.divisions, state));
+  return [svg, buildPartsTable(state, findings)];
+}
+
+/** Lines between neighbours. The one that is being moved is drawn where it would go. */
+function buildDivisions(divisions: readonly DivisionLine[], state: PageState): Node {
+  const lines = divisions.map((division, at) => {
+    const move = state.move?.division === division.id ? state.move : undefined;
+    const steps = move?.steps ?? 0;
+    const kinds = ['division', move === undefined ? '' : 'moving', move?.refused === true ? 'refused' : ''];
+    return buildSvg(
+      'g',
+      {
+        'data-key': `division ${division.id}`,
+        'data-division': division.id,
+        class: kinds.filter(Boolean).join(' '),
+        role: 'slider',
+        tabindex: at === 0 ? 0 : -1,
+        'aria-label': division.label,
+        'aria-orientation': division.moves === 'x' ? 'horizontal' : 'vertical',
+        'aria-valuenow': steps,
+        'aria-valuemin': -1_000_000,
+        'aria-valuemax': 1_000_000,
+        'aria-valuetext': move === undefined || move.sentence === '' ? division.sizes : move.sentence,
+        'data-moves': division.moves,
+        'data-step': division.step,
+      },
+      divisionLine(division, 0, 'grip'),
+      divisionLine(division, 0, 'line'),
+      steps === 0 ? undefined : divisionLine(division, steps, 'ghost'),
+    );
+  });
+  return buildSvg('g', { 'data-key': 'divisions', class: 'divisions' }, ...lines);
+}
+
+function divisionLine({ moves, at, from, to, step }: DivisionLine, steps: number, name: string): Node {
+  const place = at + steps * step;
+  const ends = moves === 'x' ? { x1: place, y1: from, x2: place, y2: to } : { x1: from, y1: place, x2: to, y2: place };
+  return buildSvg('line', { 'data-key': name, class: name, ...ends });
 }
 
 function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageState): Node {
-  const findings = graveFindings(state.picture);
+  const findings = graveFindings(state);
   const head = sheet.columns.map((column) => build('th', { scope: 'col' }, column));
   const rows = sheet.rows.map((row) => {
     const [first = '', ...rest] = row.cells;
@@ -70,7 +123,7 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
   );
 }
 
-export function buildSheet(sheet: SheetView | undefined, state: PageState): Node {
+export function buildSheet(sheet: SheetView | undefined, state: PageState): readonly Node[] {
   if (sheet === undefined) {
     const words =
       state.picture === undefined
@@ -78,13 +131,15 @@ export function buildSheet(sheet: SheetView | undefined, state: PageState): Node
         : shownPiece(state) === undefined
           ? 'Nothing to draw yet: the text holds no piece that can be read.'
           : 'Nothing to draw yet: the piece lacks something it cannot be drawn without.';
-    return build('p', { class: 'empty' }, words);
+    return [build('p', { class: 'empty' }, words)];
   }
   switch (sheet.kind) {
     case 'drawing':
       return buildDrawing(sheet, state);
     case 'table':
-      return buildTable(sheet, state);
+      return [buildTable(sheet, state)];
+    case 'later':
+      return [build('p', { class: 'empty waiting' }, 'Being drawn.')];
     default:
       return sheet satisfies never;
   }

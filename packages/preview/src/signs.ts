@@ -53,7 +53,8 @@ function measureParts(svg: SVGSVGElement): ReadonlyMap<string, Box> {
   const boxes = new Map<string, Box>();
   if (toDrawing === undefined) return boxes;
   for (const element of svg.querySelectorAll<SVGGraphicsElement>('[data-part]')) {
-    const seen = element.getBoundingClientRect();
+    // Its area, where that is drawn: leaders and lettering may reach far beyond it.
+    const seen = (element.querySelector(':scope > rect') ?? element).getBoundingClientRect();
     const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
     const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
     const part = element.getAttribute('data-part') ?? '';
@@ -73,6 +74,8 @@ export interface Marked {
   readonly findings: readonly NumberedFinding[];
   readonly lit: readonly string[];
   readonly chosen: string;
+  /** What the search has found. */
+  readonly found: readonly string[];
 }
 
 /** The overlay for `svg`, which must be on the screen. Signs and frames keep their size at any zoom. */
@@ -82,7 +85,11 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
   const radius = 8 * unitsPerPixel;
   const overlay = buildSvg('g', { 'data-key': 'overlay', class: 'overlay', 'aria-hidden': 'true' });
   for (const [part, box] of boxes) {
-    const kinds = [marked.lit.includes(part) ? 'lit' : '', part === marked.chosen ? 'chosen' : ''].filter(Boolean);
+    const kinds = [
+      marked.lit.includes(part) ? 'lit' : '',
+      part === marked.chosen ? 'chosen' : '',
+      marked.found.includes(part) ? 'found' : '',
+    ].filter(Boolean);
     if (kinds.length === 0) continue;
     overlay.append(
       buildSvg('rect', {

@@ -4,5 +4,10 @@
  * nothing of the engine, the language or any editor.
  */
 export * from './file-requests.ts';
+export * from './new-piece.ts';
+export * from './page-memory.ts';
 export * from './page-messages.ts';
 export * from './picture.ts';
+export * from './picture-frame.ts';
+export * from './picture-requests.ts';
+export * from './read-picture.ts';

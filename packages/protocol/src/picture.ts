@@ -13,11 +13,16 @@ export interface PictureFinding {
   readonly severity: 'error' | 'warning' | 'note';
   readonly sentence: string;
   readonly span: TextSpan;
+  /** Place of the piece whose words it stands on in the picture's list; absent for what stands outside every piece. */
+  readonly piece?: number;
   /** Ids of the parts it concerns, as in `PartView.id`; they carry the finding's sign in the picture. */
   readonly parts: readonly string[];
 }
 
-/** One sheet of the preview: a drawing as SVG, or a table. More kinds of sheet are added by registering them. */
+/**
+ * One sheet of the preview: a drawing as SVG, or a table. `later`: there is such a sheet, but nobody has looked at it
+ * yet, so it was not drawn. More kinds of sheet are added by registering them.
+ */
 export type SheetView =
   | {
       readonly kind: 'drawing';
@@ -25,6 +30,8 @@ export type SheetView =
       readonly title: string;
       readonly svg: string;
       readonly description: string;
+      /** Where a boundary between two spaces can be taken hold of. */
+      readonly divisions: readonly DivisionLine[];
     }
   | {
       readonly kind: 'table';
@@ -32,7 +39,8 @@ export type SheetView =
       readonly title: string;
       readonly columns: readonly string[];
       readonly rows: readonly TableRow[];
-    };
+    }
+  | { readonly kind: 'later'; readonly id: string; readonly title: string };
 
 export interface TableRow {
   /** Ids of the parts the row stands for; the first is the one a click should find. None for a row of totals. */
@@ -40,23 +48,51 @@ export interface TableRow {
   readonly cells: readonly string[];
 }
 
+/** The line between two neighbours of a row or stack, in the units of the drawing's own view box. */
+export interface DivisionLine {
+  /** Unique in its piece and stable while the text around it changes. */
+  readonly id: string;
+  /** In the maker's words: 'between "cards" and "dice"'. */
+  readonly label: string;
+  /** Which way it can be moved: along x (a line that stands upright) or along y. */
+  readonly moves: 'x' | 'y';
+  /** Its place on the axis along which it moves, and its ends on the other. */
+  readonly at: number;
+  readonly from: number;
+  readonly to: number;
+  /** One mark of the piece's ruler, in the drawing's units. */
+  readonly step: number;
+  /** What lies on either side now, in words: '"cards" 5", "dice" 6"'. */
+  readonly sizes: string;
+}
+
 /** Where a part (by id, as in the SVG's data-part) comes from, and how its sizes were derived. */
 export interface PartView {
   readonly id: string;
   readonly label: string;
+  readonly mark: string;
+  /** Its finished length, width and thickness, in the piece's own units. */
+  readonly sizes: readonly string[];
+  /** Empty while none is chosen. */
+  readonly material: string;
+  /** Counted from the start of its piece, so that it holds while the text around the piece changes. */
   readonly span: TextSpan;
-  /** Several lines; made for reading, never for parsing. */
+  /** Several lines; made for reading, never for parsing. Empty in a piece nobody looks at. */
   readonly derivation: string;
 }
 
 export interface PieceView {
+  /** Unique in the document: its name, with its turn where the name is used again. */
+  readonly key: string;
   readonly name: string;
   readonly span: TextSpan;
   readonly sheets: readonly SheetView[];
   readonly parts: readonly PartView[];
+  /** The last good state of a piece that cannot be worked out just now. */
+  readonly stale?: boolean;
 }
 
-/** Server to extension, as notification `fettle/picture`, after each evaluation of a watched document. */
+/** A document's picture, whole, as either end keeps it. It travels as a `PictureFrame`. */
 export interface Picture {
   readonly uri: string;
   readonly version: number;
@@ -67,8 +103,6 @@ export interface Picture {
   /** 'fits', or '2 findings: 3/16" too much'. */
   readonly verdict: string;
 }
-
-export const pictureNotification = 'fettle/picture';
 
 /** Server to extension, after each evaluation of any open document, watched or not: what the status bar says. */
 export interface Verdict {
@@ -82,9 +116,18 @@ export interface Verdict {
 
 export const verdictNotification = 'fettle/verdict';
 
+/** Which sheet of which piece is looked at in one document; what is not known of yet is the first there is. */
+export interface WatchedPicture {
+  readonly uri: string;
+  /** By key (`PieceView.key`); several panels may show several pieces of one document. */
+  readonly shown: readonly { readonly piece: string; readonly sheet: string }[];
+  /** The extension has lost what it was sent: the next frame must be a full one. */
+  readonly afresh: boolean;
+}
+
 /** Extension to server: which documents want pictures. Replaces the list sent before. */
 export interface WatchPictures {
-  readonly uris: readonly string[];
+  readonly pictures: readonly WatchedPicture[];
 }
 
 export const watchPicturesNotification = 'fettle/watchPictures';

@@ -1,83 +1,65 @@
-import { explain, type Part } from '@fettle/engine';
-import type { EvaluatedDocument, EvaluatedPiece, PlacedFinding } from '@fettle/language';
-import type { PartView, Picture, PictureFinding, PieceView, SheetView, TextSpan } from '@fettle/protocol';
-import type { SheetMaker } from './sheets/sheet-maker.ts';
+import type { EvaluatedDocument, PlacedFinding } from '@fettle/language';
+import type { Picture, PictureFinding, PieceView } from '@fettle/protocol';
+import type { DrawnPieces, StatementAround } from './drawn-pieces.ts';
 import { verdictWords } from './verdict.ts';
 
-/** Turns what the engine found in a document into the picture that crosses to the page. Pure. */
+/** Turns what the engine found in a document into the picture that crosses to the page. */
 
-/** The whole statement around an offset of the document. */
-export type StatementAround = (offset: number) => TextSpan | undefined;
+/** Which sheets of which piece, by its key, somebody looks at; for an unknown key the first sheet. */
+export type ShownSheets = readonly { readonly piece: string; readonly sheet: string }[];
 
-/** All that is said of a part in this document; for a part written elsewhere, the piece that brings it in. */
-function spanOfPart(piece: EvaluatedPiece, part: Part, uri: string, statementAround: StatementAround): TextSpan {
-  const place = piece.locate(part.origin);
-  if (place?.uri !== uri) return { start: piece.range.start, end: piece.range.end };
-  return statementAround(place.start) ?? { start: place.start, end: place.end };
-}
-
-function derivationOf(part: Part, piece: EvaluatedPiece): string {
-  const sizes = [
-    ['Length', part.length],
-    ['Width', part.width],
-    ['Thickness', part.thickness],
-  ] as const;
-  return sizes.map(([name, figure]) => `${name} ${explain(figure, piece.say)}`).join('\n');
-}
-
-function viewOfPart(part: Part, piece: EvaluatedPiece, span: TextSpan): PartView {
-  return {
-    id: part.id,
-    label: `${part.label}, mark ${part.mark}`,
-    span,
-    derivation: derivationOf(part, piece),
-  };
-}
-
-/** One sheet that fails leaves the others standing; `onFailure` hears of it. */
-function sheetsOf(
-  piece: EvaluatedPiece,
-  makers: readonly SheetMaker[],
-  onFailure: (sheet: string, error: unknown) => void,
-): readonly SheetView[] {
-  return makers.flatMap((maker) => {
-    try {
-      return maker.make(piece) ?? [];
-    } catch (error) {
-      onFailure(maker.id, error);
-      return [];
-    }
+/** One key a piece, its name; a name that is used again carries its turn. */
+export function pieceKeys(names: readonly string[]): readonly string[] {
+  const turns = new Map<string, number>();
+  const used = new Set<string>();
+  return names.map((name) => {
+    let turn = turns.get(name) ?? 0;
+    let key: string;
+    do {
+      turn += 1;
+      key = turn === 1 ? name : `${name} (${turn})`;
+    } while (used.has(key));
+    turns.set(name, turn);
+    used.add(key);
+    return key;
   });
 }
 
+/** The sheets to draw of one piece. The first piece stands in for one that is not there, its first sheet likewise. */
+function shownOf(key: string, at: number, keys: readonly string[], shown: ShownSheets, sheets: readonly string[]) {
+  const wanted = shown.filter(({ piece }) => piece === key || (at === 0 && !keys.includes(piece)));
+  return new Set(wanted.flatMap(({ sheet }) => (sheets.includes(sheet) ? sheet : sheets.slice(0, 1))));
+}
+
 /** The parts made by the words a finding stands on: all whose own words lie closest around them. */
-function partsConcerned(finding: PlacedFinding, uri: string, pieces: readonly PieceView[]): readonly string[] {
-  if (finding.uri !== uri) return [];
-  const around = pieces
-    .filter((piece) => piece.span.start <= finding.start && finding.end <= piece.span.end)
-    .flatMap((piece) => piece.parts)
-    .filter(({ span }) => span.start <= finding.start && finding.end <= span.end);
+function concerned(finding: PlacedFinding, pieces: readonly PieceView[]): Pick<PictureFinding, 'piece' | 'parts'> {
+  const place = pieces.findIndex(({ span }) => span.start <= finding.start && finding.end <= span.end);
+  const piece = pieces[place];
+  if (piece === undefined) return { parts: [] };
+  const start = finding.start - piece.span.start;
+  const end = finding.end - piece.span.start;
+  const around = piece.parts.filter(({ span }) => span.start <= start && end <= span.end);
   const closest = Math.min(...around.map(({ span }) => span.end - span.start));
-  return around.filter(({ span }) => span.end - span.start === closest).map(({ id }) => id);
+  return {
+    piece: place,
+    parts: around.filter(({ span }) => span.end - span.start === closest).map(({ id }) => id),
+  };
 }
 
 export function pictureOfDocument(
   document: { readonly uri: string; readonly version: number; readonly statementAround: StatementAround },
   evaluated: EvaluatedDocument,
-  makers: readonly SheetMaker[],
-  onFailure: (sheet: string, error: unknown) => void,
+  drawn: DrawnPieces,
+  shown: ShownSheets,
 ): Picture {
   const { uri, version, statementAround } = document;
-  const pieces = evaluated.pieces.map(
-    (piece): PieceView => ({
-      name: piece.name,
-      span: piece.range,
-      sheets: sheetsOf(piece, makers, onFailure),
-      parts: piece.evaluation.parts.map((part) =>
-        viewOfPart(part, piece, spanOfPart(piece, part, uri, statementAround)),
-      ),
-    }),
-  );
+  const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
+  const pieces = evaluated.pieces.map((piece, at): PieceView => {
+    const key = keys[at] ?? piece.name;
+    const tabs = drawn.tabsOf(piece);
+    const content = drawn.contentOf(piece, shownOf(key, at, keys, shown, tabs), uri, statementAround);
+    return { key, name: piece.name, span: { start: piece.range.start, end: piece.range.end }, ...content };
+  });
   const findings = evaluated.findings
     .filter((finding) => finding.uri === uri)
     .map(
@@ -86,7 +68,7 @@ export function pictureOfDocument(
         severity: finding.severity,
         sentence: finding.sentence,
         span: { start: finding.start, end: finding.end },
-        parts: partsConcerned(finding, uri, pieces),
+        ...concerned(finding, pieces),
       }),
     );
   const { readable } = evaluated;

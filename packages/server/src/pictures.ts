@@ -1,66 +1,94 @@
 import { evaluateDocument, type FettleServices, statementAround } from '@fettle/language';
 import {
+  type FrameState,
+  frameOf,
   pictureNotification,
+  readWatchPictures,
   verdictNotification,
+  type WatchedPicture,
   type WatchPictures,
   watchPicturesNotification,
 } from '@fettle/protocol';
 import { DocumentState, interruptAndCheck, isOperationCancelled, type LangiumDocument, URI } from 'langium';
 import type { CancellationToken, Connection } from 'vscode-languageserver';
 import { CancellationToken as Token } from 'vscode-languageserver';
+import { DrawnPieces } from './drawn-pieces.ts';
 import { describeError } from './guarded-connection.ts';
-import { pictureOfDocument } from './picture-of-document.ts';
+import { pictureOfDocument, pieceKeys, type ShownSheets } from './picture-of-document.ts';
 import { sheetMakers } from './sheets/index.ts';
 import { verdictOn } from './verdict.ts';
 
 /**
  * Sends pictures of watched documents and verdicts on open ones, after each build. Nothing is drawn for a document that
- * nobody watches, and nothing is sent that was made for a text that has moved on.
+ * nobody watches, no sheet that nobody looks at, nothing twice; and nothing is sent that was made for a text that has
+ * moved on.
  */
 export class Pictures {
   readonly #connection: Connection;
   readonly #services: FettleServices;
-  #watched: ReadonlySet<string> = new Set();
+  readonly #drawn: DrawnPieces;
+  #watched = new Map<string, WatchedPicture>();
+  /** What the extension has of each watched document. */
+  readonly #sent = new Map<string, FrameState>();
 
   constructor(connection: Connection, services: FettleServices) {
     this.#connection = connection;
     this.#services = services;
+    this.#drawn = new DrawnPieces(sheetMakers, (sheet, error) =>
+      connection.console.error(`the sheet ${sheet} failed: ${describeError(error)}`),
+    );
   }
 
   /** To be called once, after the language server's own listeners are in place, so that squiggles come first. */
   listen(): void {
-    const { DocumentBuilder, LangiumDocuments } = this.#services.shared.workspace;
+    const { DocumentBuilder } = this.#services.shared.workspace;
     DocumentBuilder.onDocumentPhase(DocumentState.Validated, (document, token) => this.#publish(document, token));
-    this.#connection.onNotification(watchPicturesNotification, ({ uris }: WatchPictures) => {
-      const before = this.#watched;
-      this.#watched = new Set(uris.map((uri) => URI.parse(uri).toString()));
-      for (const uri of this.#watched) {
-        const document = before.has(uri) ? undefined : LangiumDocuments.getDocument(URI.parse(uri));
-        // A document that is still being built is sent when its build ends.
-        if (document?.state === DocumentState.Validated) void this.#publish(document, Token.None);
-      }
-    });
+    this.#connection.onNotification(watchPicturesNotification, (wish: WatchPictures) => this.#watch(wish));
+  }
+
+  #watch(wish: WatchPictures): void {
+    const before = this.#watched;
+    const { pictures } = readWatchPictures(wish) ?? { pictures: [...before.values()] };
+    this.#watched = new Map(pictures.map((each) => [URI.parse(each.uri).toString(), each]));
+    for (const uri of this.#sent.keys()) {
+      if (this.#watched.get(uri)?.afresh !== false) this.#sent.delete(uri);
+    }
+    const { LangiumDocuments } = this.#services.shared.workspace;
+    for (const [uri, wish] of this.#watched) {
+      if (!wish.afresh && JSON.stringify(before.get(uri)?.shown) === JSON.stringify(wish.shown)) continue;
+      const document = LangiumDocuments.getDocument(URI.parse(uri));
+      // A document that is still being built is sent when its build ends.
+      if (document?.state === DocumentState.Validated) void this.#publish(document, Token.None, false);
+    }
   }
 
   /** Never throws but for a cancellation: the build that calls it must go on whatever happens here. */
-  async #publish(document: LangiumDocument, token: CancellationToken): Promise<void> {
+  async #publish(document: LangiumDocument, token: CancellationToken, built = true): Promise<void> {
     const uri = document.uri.toString();
     const isOpen = this.#services.shared.workspace.TextDocuments.get(document.uri) !== undefined;
-    const isWatched = this.#watched.has(uri);
-    if (!isOpen && !isWatched) return;
+    if (!isOpen && !this.#watched.has(uri)) return;
     try {
       await interruptAndCheck(token);
       const version = builtVersion(document);
       if (version === undefined) return;
       const evaluated = evaluateDocument(this.#services, document);
-      if (isOpen) await this.#connection.sendNotification(verdictNotification, verdictOn(uri, version, evaluated));
-      if (!isWatched) return;
+      if (isOpen && built) {
+        await this.#connection.sendNotification(verdictNotification, verdictOn(uri, version, evaluated));
+      }
       await interruptAndCheck(token);
+      // Asked again only now: what is looked at may have changed meanwhile.
+      const wish = this.#watched.get(uri);
+      if (wish === undefined || builtVersion(document) !== version) return;
       const words = { uri, version, statementAround: (offset: number) => statementAround(document, offset) };
-      const picture = pictureOfDocument(words, evaluated, sheetMakers, (sheet, error) =>
-        this.#connection.console.error(`the sheet ${sheet} of ${uri} failed: ${describeError(error)}`),
-      );
-      await this.#connection.sendNotification(pictureNotification, picture);
+      const before = this.#sent.get(uri);
+      const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
+      const shown = followRenames(wish.shown, before?.picture.pieces.map(({ key }) => key) ?? [], keys);
+      this.#watched.set(uri, { ...wish, shown });
+      const picture = pictureOfDocument(words, evaluated, this.#drawn, shown);
+      const frame = frameOf(picture, before);
+      // Noted before it is on its way, so that the next one presumes it; messages keep their order.
+      this.#sent.set(uri, { frame: frame.frame, picture });
+      await this.#connection.sendNotification(pictureNotification, frame);
     } catch (error) {
       if (isOperationCancelled(error)) throw error;
       this.#connection.console.error(`the picture of ${uri} failed: ${describeError(error)}`);
@@ -68,8 +96,17 @@ export class Pictures {
   }
 }
 
+/** A piece that has another name now is still looked at: it stands where it stood. */
+function followRenames(shown: ShownSheets, before: readonly string[], now: readonly string[]): ShownSheets {
+  if (before.length !== now.length) return shown;
+  return shown.map((each) => {
+    const renamed = now.includes(each.piece) ? undefined : now[before.indexOf(each.piece)];
+    return renamed === undefined ? each : { ...each, piece: renamed };
+  });
+}
+
 /** The version whose text was built; undefined when the open text has moved on, for then a newer build is coming. */
-function builtVersion(document: LangiumDocument): number | undefined {
+export function builtVersion(document: LangiumDocument): number | undefined {
   const built = document.parseResult.value.$cstNode?.root.fullText;
   const { textDocument } = document;
   return built === undefined || built === textDocument.getText() ? textDocument.version : undefined;

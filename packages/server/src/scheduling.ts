@@ -21,6 +21,11 @@ import { describeError } from './guarded-connection.ts';
  * not disturb a build under way. Knows nothing of what a build finds.
  */
 
+/** In characters. A text larger than this is built once typing pauses, not at every key. */
+const largestWhileTyping = 500_000;
+/** How long nothing may arrive before that counts as a pause, in milliseconds. */
+const pause = 600;
+
 /**
  * What is not built yet: from the first edit that arrives until the builder has taken it up. A request that looked at
  * the text in between would answer with places that are no longer there.
@@ -67,6 +72,9 @@ class JoinedUpdates extends DefaultDocumentUpdateHandler {
   readonly #documents: LangiumSharedServices['workspace']['LangiumDocuments'];
   readonly #open: LangiumSharedServices['workspace']['TextDocuments'];
   readonly #services: LangiumSharedServices;
+  #largest = largestWhileTyping;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #waitsForPause = false;
 
   constructor(services: LangiumSharedServices, backlog: Backlog) {
     super(services);
@@ -76,6 +84,22 @@ class JoinedUpdates extends DefaultDocumentUpdateHandler {
     this.#files = services.workspace.FileSystemProvider;
     this.#documents = services.workspace.LangiumDocuments;
     this.#open = services.workspace.TextDocuments;
+    const { ConfigurationProvider } = services.workspace;
+    ConfigurationProvider.onConfigurationSectionUpdate(({ section, configuration }) => {
+      if (section === 'fettle') this.#limit((configuration as { check?: unknown } | null)?.check);
+    });
+    ConfigurationProvider.ready
+      .then(() => ConfigurationProvider.getConfiguration('fettle', 'check'))
+      .then(
+        (check: unknown) => this.#limit(check),
+        () => this.#limit(undefined),
+      );
+  }
+
+  /** What the maker sets as `fettle.check`; anything but a whole number of characters leaves the usual limit. */
+  #limit(check: unknown): void {
+    const largest = (check as { largestText?: unknown } | null | undefined)?.largestText;
+    this.#largest = typeof largest === 'number' && largest >= 0 ? largest : largestWhileTyping;
   }
 
   /** As the default, but whatever becomes of the update, nobody goes on waiting for it. */
@@ -90,13 +114,25 @@ class JoinedUpdates extends DefaultDocumentUpdateHandler {
   }
 
   override didChangeContent(change: TextDocumentChangeEvent<TextDocument>): void {
-    if (!this.#backlog.add(change.document.uri)) return;
-    setTimeout(() => {
-      this.fireDocumentUpdate(
-        this.#backlog.drain().map((uri) => URI.parse(uri)),
-        [],
-      );
-    }, 0);
+    const { document } = change;
+    const isFirst = this.#backlog.add(document.uri);
+    // An opened text is built at once, whatever its size; only typing waits.
+    const isTyped = this.#documents.getDocument(URI.parse(document.uri)) !== undefined;
+    const waits = isTyped && document.getText().length > this.#largest;
+    // A small text does not wait for a large one, and a large one waits from its last key on.
+    if (!isFirst && !this.#waitsForPause) return;
+    clearTimeout(this.#timer);
+    this.#waitsForPause = waits;
+    this.#timer = setTimeout(
+      () => {
+        this.#waitsForPause = false;
+        this.fireDocumentUpdate(
+          this.#backlog.drain().map((uri) => URI.parse(uri)),
+          [],
+        );
+      },
+      waits ? pause : 0,
+    );
   }
 
   /** What was open and edited but not saved is gone: the file on disk holds again, or nothing does. */

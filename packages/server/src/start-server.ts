@@ -3,6 +3,8 @@ import { DocumentState, type FileSystemProvider } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { guardedConnection } from './guarded-connection.ts';
+import { answerNewPiece } from './new-piece-answers.ts';
+import { PictureAnswers } from './picture-answers.ts';
 import { Pictures } from './pictures.ts';
 import { Backlog, followWorkspaceFolders, schedulingModule } from './scheduling.ts';
 
@@ -13,6 +15,8 @@ export function startFettleServer(connection: Connection, files: FileSystemProvi
   const context = { connection: guarded, fileSystemProvider: () => files };
   const { shared, Fettle } = createFettleServices(context, schedulingModule(backlog));
   const pictures = new Pictures(guarded, Fettle);
+  new PictureAnswers(connection, Fettle, () => backlog.takenUp).listen();
+  answerNewPiece(connection);
   followWorkspaceFolders(shared, connection);
   // Each request waits for the least that can answer it, so that reading never waits for checking.
   startLanguageServer(shared, {

@@ -1,12 +1,14 @@
-import { cutListTable } from '@fettle/drawings';
+import { cutListCsv, cutListTable } from '@fettle/drawings';
 import type { SheetMaker } from './sheet-maker.ts';
 
 /** What to cut, a row for parts that are cut alike. */
 export const cutListSheet: SheetMaker = {
   id: 'cut-list',
+  title: 'Cut list',
+  suits: ({ evaluation }) => evaluation.parts.length > 0,
   make({ evaluation }) {
-    const table = cutListTable(evaluation);
-    if (table.rows.length === 0) return undefined;
-    return { kind: 'table', id: 'cut-list', title: 'Cut list', columns: table.columns, rows: table.rows };
+    const { columns, rows } = cutListTable(evaluation);
+    return { kind: 'table', id: 'cut-list', title: 'Cut list', columns, rows };
   },
+  files: { csv: ({ evaluation }) => cutListCsv(cutListTable(evaluation)) },
 };

@@ -1,0 +1,29 @@
+import * as vscode from 'vscode';
+import type { PreviewPanels } from '../preview-panels.ts';
+import { type ExportHost, exportCurrent } from './export-sheet.ts';
+import { showPicture } from './show-picture.ts';
+
+/** Every command that has to do with the picture, by its name in the manifest. */
+export function registerPictureCommands(panels: PreviewPanels, host: ExportHost): vscode.Disposable {
+  const { registerCommand } = vscode.commands;
+  return vscode.Disposable.from(
+    registerCommand('fettle.showPicture', (uri?: unknown) => showPicture(panels, uri)),
+    // A target given by a task or another extension saves the question where to.
+    registerCommand('fettle.exportSvg', (target?: unknown) => exportCurrent(panels, host, 'svg', target)),
+    registerCommand('fettle.exportPng', (target?: unknown) => exportCurrent(panels, host, 'png', target)),
+    registerCommand('fettle.exportCsv', (target?: unknown) => exportCurrent(panels, host, 'csv', target)),
+    registerCommand('fettle.copyTable', () => copyTable(panels)),
+  );
+}
+
+/** The table that is shown; without one on the screen it says where to find one. */
+async function copyTable(panels: PreviewPanels): Promise<void> {
+  const panel = panels.current();
+  const table = panel?.tableShown();
+  if (table === undefined) {
+    void vscode.window.showInformationMessage('Show a table in the picture first: choose its tab there.');
+    return;
+  }
+  await vscode.env.clipboard.writeText(table);
+  panel?.tell('The table is on the clipboard');
+}

@@ -1,0 +1,145 @@
+import { type Evaluation, explain, type Part } from '@fettle/engine';
+import type { EvaluatedPiece } from '@fettle/language';
+import type { PartView, SheetView, TextSpan } from '@fettle/protocol';
+import type { SheetMaker } from './sheets/sheet-maker.ts';
+
+/**
+ * What has been drawn and explained, kept as long as the evaluation it was made from: a piece whose words did not
+ * change is not drawn again, and stays the same object, so that nobody sends it twice. Bounded by the evaluations that
+ * the language keeps.
+ */
+
+/** The whole statement around an offset of the document. */
+export type StatementAround = (offset: number) => TextSpan | undefined;
+
+interface Kept {
+  parts: readonly PartView[];
+  explained: boolean;
+  /** Some part is written outside its piece, so its place may move while the piece stays the same. */
+  roaming: boolean;
+  sheets: readonly SheetView[];
+}
+
+export class DrawnPieces {
+  readonly #kept = new WeakMap<Evaluation, Kept>();
+  readonly #makers: readonly SheetMaker[];
+  readonly #onFailure: (sheet: string, error: unknown) => void;
+
+  /** One sheet that fails leaves the others standing; `onFailure` hears of it. */
+  constructor(makers: readonly SheetMaker[], onFailure: (sheet: string, error: unknown) => void) {
+    this.#makers = makers;
+    this.#onFailure = onFailure;
+  }
+
+  /**
+   * The piece as far as it is needed: `shown` are the sheets that somebody looks at. What was drawn before stays drawn.
+   */
+  contentOf(
+    piece: EvaluatedPiece,
+    shown: ReadonlySet<string>,
+    uri: string,
+    statementAround: StatementAround,
+  ): { readonly parts: readonly PartView[]; readonly sheets: readonly SheetView[] } {
+    const { evaluation } = piece;
+    let kept = this.#kept.get(evaluation);
+    if (kept === undefined) {
+      const { parts, roaming } = placedParts(piece, uri, statementAround);
+      kept = { parts, roaming, explained: false, sheets: this.#tabs(piece) };
+      this.#kept.set(evaluation, kept);
+    } else if (kept.roaming) {
+      kept.parts = withSpansOf(kept.parts, placedParts(piece, uri, statementAround).parts);
+    }
+    if (shown.size > 0 && !kept.explained) {
+      const { say } = piece;
+      kept.parts = kept.parts.map((view, at) => {
+        const part = evaluation.parts[at];
+        return part === undefined ? view : { ...view, derivation: derivationOf(part, say) };
+      });
+      kept.explained = true;
+    }
+    if (kept.sheets.some((sheet) => sheet.kind === 'later' && shown.has(sheet.id))) {
+      kept.sheets = kept.sheets.flatMap((sheet) =>
+        sheet.kind === 'later' && shown.has(sheet.id) ? this.#make(piece, sheet.id) : sheet,
+      );
+    }
+    return { parts: kept.parts, sheets: kept.sheets };
+  }
+
+  /** Ids of the sheets the piece has, in their order. */
+  tabsOf(piece: EvaluatedPiece): readonly string[] {
+    return (this.#kept.get(piece.evaluation)?.sheets ?? this.#tabs(piece)).map(({ id }) => id);
+  }
+
+  #tabs(piece: EvaluatedPiece): readonly SheetView[] {
+    return this.#makers.flatMap((maker) => {
+      try {
+        return maker.suits(piece) ? { kind: 'later' as const, id: maker.id, title: maker.title } : [];
+      } catch (error) {
+        this.#onFailure(maker.id, error);
+        return [];
+      }
+    });
+  }
+
+  #make(piece: EvaluatedPiece, id: string): readonly SheetView[] {
+    try {
+      return this.#makers.filter((maker) => maker.id === id).map((maker) => maker.make(piece));
+    } catch (error) {
+      this.#onFailure(id, error);
+      return [];
+    }
+  }
+}
+
+function placedParts(piece: EvaluatedPiece, uri: string, statementAround: StatementAround) {
+  let roaming = false;
+  const { start, end } = piece.range;
+  const parts = piece.evaluation.parts.map((part): PartView => {
+    const span = spanOfPart(piece, part, uri, statementAround);
+    if (span === undefined || span.start < start || end < span.end) roaming = true;
+    const at = span ?? piece.range;
+    return {
+      id: part.id,
+      label: `${part.label}, mark ${part.mark}`,
+      mark: part.mark,
+      sizes: [part.length, part.width, part.thickness].map((figure) => piece.say.length(figure.length)),
+      material: part.stock?.name ?? '',
+      span: { start: at.start - start, end: at.end - start },
+      derivation: '',
+    };
+  });
+  return { parts, roaming };
+}
+
+/** All that is said of a part in this document; undefined for a part written elsewhere. */
+function spanOfPart(
+  piece: EvaluatedPiece,
+  part: Part,
+  uri: string,
+  statementAround: StatementAround,
+): TextSpan | undefined {
+  const place = piece.locate(part.origin);
+  if (place?.uri !== uri) return undefined;
+  return statementAround(place.start) ?? { start: place.start, end: place.end };
+}
+
+/** The same objects wherever the place is the same too. */
+function withSpansOf(kept: readonly PartView[], now: readonly PartView[]): readonly PartView[] {
+  let moved = false;
+  const parts = kept.map((view, at) => {
+    const span = now[at]?.span ?? view.span;
+    if (span.start === view.span.start && span.end === view.span.end) return view;
+    moved = true;
+    return { ...view, span };
+  });
+  return moved ? parts : kept;
+}
+
+function derivationOf(part: Part, say: EvaluatedPiece['say']): string {
+  const sizes = [
+    ['Length', part.length],
+    ['Width', part.width],
+    ['Thickness', part.thickness],
+  ] as const;
+  return sizes.map(([name, figure]) => `${name} ${explain(figure, say)}`).join('\n');
+}
