@@ -30,6 +30,7 @@ describe('the package', () => {
       'LICENSE',
       'README.md',
       'dist/THIRD-PARTY-NOTICES.txt',
+      'dist/cli.cjs',
       'dist/extension-web.js',
       'dist/extension.cjs',
       'dist/preview.css',
@@ -41,6 +42,11 @@ describe('the package', () => {
       'packages/extension/media/file-light.svg',
       'packages/extension/media/icon.png',
       'packages/extension/media/sideboard.png',
+      'packages/extension/media/walkthrough/bench.svg',
+      'packages/extension/media/walkthrough/findings.svg',
+      'packages/extension/media/walkthrough/own-piece.svg',
+      'packages/extension/media/walkthrough/picture.svg',
+      'packages/extension/media/walkthrough/text.svg',
       'syntaxes/fettle.language-configuration.json',
       'syntaxes/fettle.tmLanguage.json',
     ]);
@@ -57,6 +63,9 @@ describe('the package', () => {
     const [language] = contributes.languages;
     const named = [main, browser, icon, language.configuration, language.icon.light, language.icon.dark];
     for (const grammar of contributes.grammars) named.push(grammar.path);
+    for (const { steps } of contributes.walkthroughs) {
+      for (const { media } of steps) named.push(media.svg);
+    }
     expect(named.map((file: string) => file.replace(/^\.\//, '')).filter((file) => !shipped.includes(file))).toEqual(
       [],
     );

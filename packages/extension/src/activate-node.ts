@@ -1,5 +1,6 @@
 import type { ExtensionContext } from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
+import { provideCheckTask } from './check-task.ts';
 import { startExtension } from './extension.ts';
 import type { LanguageSession } from './language-session.ts';
 
@@ -14,6 +15,7 @@ export function activate(context: ExtensionContext): void {
     context,
     async (options) => new LanguageClient('fettle', 'Fettle', { run, debug: run }, options),
   );
+  context.subscriptions.push(provideCheckTask(process.execPath, context.asAbsolutePath('dist/cli.cjs')));
 }
 
 export async function deactivate(): Promise<void> {

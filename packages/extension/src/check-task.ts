@@ -57,7 +57,8 @@ function readDefinition(definition: vscode.TaskDefinition): CheckDefinition | un
   const { files, task } = definition;
   if (definition.type !== type || task !== 'check') return undefined;
   if (files === undefined) return { type, task };
-  if (!Array.isArray(files) || !files.every((file) => typeof file === 'string' && !file.startsWith('-'))) return undefined;
+  if (!Array.isArray(files) || !files.every((file) => typeof file === 'string' && !file.startsWith('-')))
+    return undefined;
   return { type, task, files };
 }
 
@@ -65,5 +66,5 @@ async function textsIn(folder: vscode.WorkspaceFolder): Promise<readonly string[
   const pattern = new vscode.RelativePattern(folder, '**/*.fettle');
   const found = await vscode.workspace.findFiles(pattern, undefined, mostTexts);
   // With the folder before them, no name is taken for an option.
-  return found.map((uri) => `./${vscode.workspace.asRelativePath(uri, false)}`).sort();
+  return found.map((uri) => `.${uri.path.slice(folder.uri.path.replace(/\/$/, '').length)}`).sort();
 }

@@ -44,7 +44,11 @@ export async function askWords(
   });
 }
 
-export async function askOne(asked: Asked, choices: readonly Choice[], chosen: readonly string[]): Promise<Answer<string>> {
+export async function askOne(
+  asked: Asked,
+  choices: readonly Choice[],
+  chosen: readonly string[],
+): Promise<Answer<string>> {
   const list = listOf(asked, choices);
   list.activeItems = list.items.filter(({ id }) => chosen.includes(id));
   return await shown(list, asked, async () => list.activeItems[0]?.id);
@@ -67,7 +71,10 @@ export async function askSeveral(
   });
 }
 
-function listOf(asked: Asked, choices: readonly Choice[]): vscode.QuickPick<vscode.QuickPickItem & { readonly id: string }> {
+function listOf(
+  asked: Asked,
+  choices: readonly Choice[],
+): vscode.QuickPick<vscode.QuickPickItem & { readonly id: string }> {
   const list = vscode.window.createQuickPick<vscode.QuickPickItem & { readonly id: string }>();
   list.placeholder = asked.prompt;
   list.matchOnDetail = true;

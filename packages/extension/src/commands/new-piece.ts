@@ -83,7 +83,11 @@ async function ask(
     };
     return await askWords(asked, typeof earlier === 'string' ? earlier : question.suggestion, problem);
   }
-  const before = Array.isArray(earlier) ? earlier.map(String) : typeof earlier === 'string' ? [earlier] : question.chosen;
+  const before = Array.isArray(earlier)
+    ? earlier.map(String)
+    : typeof earlier === 'string'
+      ? [earlier]
+      : question.chosen;
   const choose = question.kind === 'several' ? askSeveral : askOne;
   return await choose(asked, question.options, before);
 }
