@@ -1,8 +1,11 @@
 import { exportSheetRequest, moveDivisionRequest, pieceAtRequest } from '@fettle/protocol';
 import * as vscode from 'vscode';
 import { type ExportHost, exportSheet } from './commands/export-sheet.ts';
+import { type NewPieceHost, newPiece } from './commands/new-piece.ts';
 import { registerPictureCommands } from './commands/picture-commands.ts';
 import { LanguageSession, type MakeClient } from './language-session.ts';
+import { LanguageStatus } from './language-status.ts';
+import { openPictureWithText } from './open-with-text.ts';
 import { PreviewPanels } from './preview-panels.ts';
 import { VerdictInStatusBar } from './verdict-in-status-bar.ts';
 
@@ -10,6 +13,7 @@ import { VerdictInStatusBar } from './verdict-in-status-bar.ts';
 export function startExtension(context: vscode.ExtensionContext, makeClient: MakeClient): LanguageSession {
   const log = vscode.window.createOutputChannel('Fettle', { log: true });
   const status = new VerdictInStatusBar();
+  const language = new LanguageStatus();
   const pieceAt = async (uri: vscode.Uri, offset: number) => {
     const answer = await session
       .request<string | null>(pieceAtRequest, { uri: uri.toString(), offset })
@@ -31,21 +35,40 @@ export function startExtension(context: vscode.ExtensionContext, makeClient: Mak
   const session = new LanguageSession(makeClient, log, {
     picture: (frame) => panels.receive(frame),
     verdict: (verdict) => status.receive(verdict),
-    started: () => panels.watchVisible(),
+    started: () => {
+      language.running();
+      panels.watchVisible();
+    },
     stopped: () => {
+      language.stopped();
       status.forget();
       panels.serverRuns(false);
     },
   });
+  const pieces: NewPieceHost = {
+    // A new piece may be the very first thing that is asked for.
+    request: async (method, params) => {
+      await begun;
+      return await session.request(method, params);
+    },
+    showPicture: (uri) => panels.show(uri, 0),
+    log,
+  };
   context.subscriptions.push(
     log,
     status,
+    language,
     panels,
     registerPictureCommands(panels, exports),
-    vscode.commands.registerCommand('fettle.restartServer', () => session.restart()),
+    openPictureWithText((uri) => panels.show(uri, 0)),
+    vscode.commands.registerCommand('fettle.newPiece', (folder?: unknown) => newPiece(pieces, folder)),
+    vscode.commands.registerCommand('fettle.restartServer', () => {
+      begun = session.restart();
+      return begun;
+    }),
     vscode.commands.registerCommand('fettle.showLog', () => log.show()),
   );
   // Not awaited: the panel can open while the server is still starting.
-  void session.start();
+  let begun = session.start();
   return session;
 }
