@@ -34,12 +34,24 @@ const kinds: Readonly<Record<ExportFormat, string>> = {
 const dotsPerInch = 200;
 const mostPixels = 8000;
 
-/** `fettle.exportSvg` and its like: of the picture last used, else of the text in the active editor. */
+/**
+ * A file named by whoever runs the command by hand of a program. It must be said by name: menus hand a command the text
+ * they were opened on, which is the last file to be written over.
+ */
+function targetOf(given: unknown): vscode.Uri | undefined {
+  const target = typeof given === 'object' && given !== null ? (given as { target?: unknown }).target : undefined;
+  return target instanceof vscode.Uri ? target : undefined;
+}
+
+/**
+ * `fettle.exportSvg` and its like: of the picture last used, else of the text in the active editor. `given` may be
+ * `{ target: Uri }`, which saves the question where to.
+ */
 export async function exportCurrent(
   panels: PreviewPanels,
   host: ExportHost,
   format: ExportFormat,
-  target?: unknown,
+  given?: unknown,
 ): Promise<vscode.Uri | undefined> {
   const text = activeText();
   const panel = panels.current(text) ?? (text === undefined ? panels.current() : undefined);
@@ -50,9 +62,8 @@ export async function exportCurrent(
   }
   const shown = panel?.looking.piece ?? '';
   const piece = shown !== '' ? shown : await host.pieceAt(uri, caretIn(uri));
-  const file = target instanceof vscode.Uri ? target : undefined;
   // A table has no drawing and a drawing no table: the first sheet that has the format is meant.
-  return await exportSheet(panels, host, { uri, piece, sheet: '', format }, panel, file);
+  return await exportSheet(panels, host, { uri, piece, sheet: '', format }, panel, targetOf(given));
 }
 
 export async function exportSheet(

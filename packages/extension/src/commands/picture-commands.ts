@@ -8,10 +8,9 @@ export function registerPictureCommands(panels: PreviewPanels, host: ExportHost)
   const { registerCommand } = vscode.commands;
   return vscode.Disposable.from(
     registerCommand('fettle.showPicture', (uri?: unknown) => showPicture(panels, uri)),
-    // A target given by a task or another extension saves the question where to.
-    registerCommand('fettle.exportSvg', (target?: unknown) => exportCurrent(panels, host, 'svg', target)),
-    registerCommand('fettle.exportPng', (target?: unknown) => exportCurrent(panels, host, 'png', target)),
-    registerCommand('fettle.exportCsv', (target?: unknown) => exportCurrent(panels, host, 'csv', target)),
+    registerCommand('fettle.exportSvg', (given?: unknown) => exportCurrent(panels, host, 'svg', given)),
+    registerCommand('fettle.exportPng', (given?: unknown) => exportCurrent(panels, host, 'png', given)),
+    registerCommand('fettle.exportCsv', (given?: unknown) => exportCurrent(panels, host, 'csv', given)),
     registerCommand('fettle.copyTable', () => copyTable(panels)),
   );
 }
