@@ -18,11 +18,13 @@ export function buildPartsTable(state: PageState, findings: readonly NumberedFin
       ...cells.map((cell) => build('td', {}, cell)),
     );
   });
-  return build(
+  // A table keeps the size of its cells whatever it is told; what is around it does not.
+  const table = build(
     'table',
-    { class: 'heard', 'data-key': 'heard' },
+    {},
     build('caption', {}, 'The parts of this drawing'),
     build('thead', {}, build('tr', {}, ...columns.map((column) => build('th', { scope: 'col' }, column)))),
     build('tbody', {}, ...rows),
   );
+  return build('div', { class: 'heard', 'data-key': 'heard' }, table);
 }
