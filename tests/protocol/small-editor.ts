@@ -20,6 +20,7 @@ import {
 import {
   type CodeAction,
   CodeActionRequest,
+  ConfigurationRequest,
   createProtocolConnection,
   type Diagnostic,
   DidChangeTextDocumentNotification,
@@ -79,16 +80,18 @@ export class SmallEditor {
     bundle: Bundle,
     files: Readonly<Record<string, string>>,
     unreadable: readonly string[] = [],
+    settings?: Readonly<Record<string, unknown>>,
   ): Promise<SmallEditor> {
     const folder = mkdtempSync(join(tmpdir(), 'fettle-'));
     for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
     for (const name of unreadable) truncateSync(join(folder, name), 3 * 2 ** 30);
     const editor = new SmallEditor(await startServer(bundle), folder);
-    await editor.#begin();
+    await editor.#begin(settings);
     return editor;
   }
 
-  async #begin(): Promise<void> {
+  /** With `settings`, the editor is one that can be asked for them. */
+  async #begin(settings?: Readonly<Record<string, unknown>>): Promise<void> {
     const connection = this.#connection;
     const note = <T>(list: T[], item: T) => {
       list.push(item);
@@ -105,6 +108,9 @@ export class SmallEditor {
     connection.onNotification(verdictNotification, (verdict: Verdict) => note(this.verdicts, verdict));
     connection.onNotification(LogMessageNotification.type, ({ message }) => note(this.log, message));
     connection.onRequest(RegistrationRequest.type, () => undefined);
+    connection.onRequest(ConfigurationRequest.type, ({ items }) =>
+      items.map(({ section }) => settings?.[section ?? ''] ?? null),
+    );
     connection.onRequest(fileKindRequest, ({ uri }: FileParams) => kindOf(uri));
     connection.onRequest(readFileRequest, ({ uri }: FileParams) => orNothing(() => readText(fileURLToPath(uri))));
     connection.onRequest(readFolderRequest, ({ uri }: FileParams) =>
@@ -115,7 +121,13 @@ export class SmallEditor {
       processId: null,
       rootUri: null,
       workspaceFolders: [{ name: 'workshop', uri: pathToFileURL(this.folder).href }],
-      capabilities: { workspace: { workspaceFolders: true, didChangeWatchedFiles: { dynamicRegistration: true } } },
+      capabilities: {
+        workspace: {
+          workspaceFolders: true,
+          didChangeWatchedFiles: { dynamicRegistration: true },
+          ...(settings === undefined ? {} : { configuration: true }),
+        },
+      },
     });
     await connection.sendNotification(InitializedNotification.type, {});
   }
@@ -238,6 +250,10 @@ export class SmallEditor {
 
   request<T>(method: string, params: object): Promise<T> {
     return this.#connection.sendRequest<T>(method, params);
+  }
+
+  notify(method: string, params: object): Promise<void> {
+    return this.#connection.sendNotification(method, params);
   }
 
   /** The words a diagnostic stands under, in the text as it is now. */

