@@ -41,6 +41,8 @@ export interface Mend {
   readonly how: string;
   readonly values: Readonly<Record<string, Measure | string | number>>;
   readonly changes: readonly Change[];
+  /** It cannot change what was meant, so it may be applied together with others without looking. */
+  readonly safe?: boolean;
 }
 
 /** The other party of a clash; `role` picks the sentence from the catalogue entry. */

@@ -3,7 +3,7 @@ import { type Finding, fileNotFound, type Origin, type Say } from '@fettle/findi
 import { type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, URI, UriUtils } from 'langium';
 import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
 import { fileDeclarations, specOf } from '../names/declarations.ts';
-import { nearestName } from '../names/nearest.ts';
+import { isOnlyNear, nearestName } from '../names/nearest.ts';
 import { documentsAt, usedDocuments, useStatements, usesMissingFile } from '../names/used-files.ts';
 import { neverUsedFindings } from '../reading/never-used.ts';
 import { readPiece } from '../reading/read-piece.ts';
@@ -213,6 +213,7 @@ export class DocumentEvaluator {
                 : [
                     {
                       how: 'use-nearest',
+                      safe: isOnlyNear(path, nearest, beside),
                       values: { name: nearest },
                       changes: [{ kind: 'set-name', at, name: nearest }],
                     },

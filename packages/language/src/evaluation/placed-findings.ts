@@ -18,6 +18,8 @@ export interface PlacedFix {
   readonly title: string;
   /** The best of several. */
   readonly preferred: boolean;
+  /** It cannot change what was meant. */
+  readonly safe: boolean;
   readonly edits: readonly TextChange[];
 }
 
@@ -45,7 +47,7 @@ export function placeFinding(
     const title = entry.mends[mend.how]?.(mend.values, say);
     const edits = mend.changes.map((change) => toTextChange(change, units, place, textAt));
     if (title === undefined || edits.some((edit) => edit === undefined)) return [];
-    return [{ title, preferred: index === 0, edits: edits as TextChange[] }];
+    return [{ title, preferred: index === 0, safe: mend.safe === true, edits: edits as TextChange[] }];
   });
   const sentence = entry.headline(finding.facts, say);
   return {

@@ -22,6 +22,16 @@ export function nearestName(
   return best;
 }
 
+/** Whether `near` is the one known name that is near: what stands there can hardly mean another. */
+export function isOnlyNear(name: string, near: string, known: Iterable<string>): boolean {
+  return (
+    nearestName(
+      name,
+      [...new Set(known)].filter((each) => each !== near),
+    ) === undefined
+  );
+}
+
 /** Optimal string alignment distance; anything from `enough` on is reported as `enough`. */
 function slipsBetween(a: string, b: string, enough: number): number {
   if (Math.abs(a.length - b.length) >= enough) return enough;

@@ -47,7 +47,7 @@ function again(context: ReadContext, pattern: string, first: ReadPhrase, read: R
       { words },
       {
         related: [{ role: 'first', values: {}, origin: whereSaid(context, first) }],
-        mends: [{ how: 'remove', values: { words }, changes: [{ kind: 'remove', at }] }],
+        mends: [{ how: 'remove', safe: true, values: { words }, changes: [{ kind: 'remove', at }] }],
       },
     ),
   );

@@ -213,7 +213,12 @@ export function onlyStatement(
         {
           related: first === undefined ? [] : [{ role: 'first', values: {}, origin: headOrigin(context, first) }],
           mends: [
-            { how: 'remove', values: { words: word }, changes: [{ kind: 'remove', at: originOf(context, again) }] },
+            {
+              how: 'remove',
+              safe: true,
+              values: { words: word },
+              changes: [{ kind: 'remove', at: originOf(context, again) }],
+            },
           ],
         },
       ),

@@ -8,10 +8,10 @@ import {
 } from '@fettle/findings';
 import { isReference, isWord, type Part, type Statement } from '../generated/ast.ts';
 import { pieceOf, specOf } from '../names/declarations.ts';
-import { nearestName } from '../names/nearest.ts';
+import { isOnlyNear, nearestName } from '../names/nearest.ts';
 import { usesMissingFile } from '../names/used-files.ts';
 import { findName, nameKindWords, visibleNames } from '../names/visible-names.ts';
-import { bodyOf, type StatementSpec } from '../schema/index.ts';
+import { bodyOf, fileNoun, type StatementSpec } from '../schema/index.ts';
 import { homesOfPhrase, homesOfStatement } from '../schema/where-words-belong.ts';
 import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
@@ -35,6 +35,9 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
       place,
       spec.word,
       homesOfStatement(statement.head),
+      container.$type === 'Statement'
+        ? [...bodyOf(specOf(container as Statement).spec).statements.keys()]
+        : [...fileNoun.statements.keys()],
     );
     // One cause, one finding: nothing below an unknown statement is judged.
     if (spec.word === '') return;
@@ -88,6 +91,7 @@ function reportNames(context: ReadContext, statement: Statement, phrases: readon
                 : [
                     {
                       how: 'use-nearest',
+                      safe: isOnlyNear(name, near, all.keys()),
                       values: { name: near },
                       changes: [{ kind: 'set-name', at: originOf(context, part), name: near }],
                     },
@@ -124,7 +128,7 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
   if (run.length > 1 && odd !== undefined && meant !== undefined) {
     // One word of a phrase is misspelt: it alone is to blame.
     const at = originOf(context, odd);
-    reportWord(context, at, at, odd.word, placeWords(spec), meant, []);
+    reportWord(context, at, at, odd.word, placeWords(spec), meant, [], candidates);
     return;
   }
   const typed = isWord(first) ? first.word : '';
@@ -138,6 +142,7 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     placeWords(spec),
     run.length === 1 && near !== typed ? (near ?? '') : '',
     candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
+    candidates,
   );
 }
 
@@ -147,7 +152,10 @@ function homesOfRun(words: string, first: string): readonly string[] {
   return homes.length > 0 ? homes : homesOfStatement(first);
 }
 
-/** `whole`: what goes with the words if they go. `homes`: where they belong, if the language knows them at all. */
+/**
+ * `whole`: what goes with the words if they go. `homes`: where they belong, if the language knows them at all. `known`:
+ * the words that may stand here.
+ */
 function reportWord(
   context: ReadContext,
   at: Origin,
@@ -156,12 +164,18 @@ function reportWord(
   place: string,
   nearest: string,
   homes: readonly string[],
+  known: readonly string[],
 ): void {
   // What was read as its neighbour counts as such, so taking it out would leave a gap.
   const mend: Mend =
     nearest === ''
       ? { how: 'remove', values: { words }, changes: [{ kind: 'remove', at: whole }] }
-      : { how: 'use-nearest', values: { word: nearest }, changes: [{ kind: 'set-words', at, words: nearest }] };
+      : {
+          how: 'use-nearest',
+          safe: homes.length === 0 && isOnlyNear(words, nearest, known),
+          values: { word: nearest },
+          changes: [{ kind: 'set-words', at, words: nearest }],
+        };
   const belongs = homes.filter((each) => each !== place).slice(0, 3);
   context.findings.push(
     belongs.length === 0

@@ -49,6 +49,7 @@ function toFinding(slip: Slip, text: string): Finding {
           mends: [
             {
               how: 'close',
+              safe: true,
               values: { braces: slip.around.length + 1 },
               changes: [
                 { kind: 'insert-words', after: at(slip.closeAt, slip.closeAt), words: closingBraces(slip, text) },
@@ -65,6 +66,7 @@ function toFinding(slip: Slip, text: string): Finding {
           mends: [
             {
               how: 'open',
+              safe: true,
               values: {},
               changes: [{ kind: 'insert-words', after: at(slip.openAt, slip.openAt), words: ' {' }],
             },
@@ -89,7 +91,14 @@ function toFinding(slip: Slip, text: string): Finding {
         at(slip.start, end),
         { name: nameInQuotes(words).slice(0, 60) },
         {
-          mends: [{ how: 'close', values: {}, changes: [{ kind: 'insert-words', after: at(end, end), words: '"' }] }],
+          mends: [
+            {
+              how: 'close',
+              safe: true,
+              values: {},
+              changes: [{ kind: 'insert-words', after: at(end, end), words: '"' }],
+            },
+          ],
         },
       );
     }
@@ -101,6 +110,7 @@ function toFinding(slip: Slip, text: string): Finding {
           mends: [
             {
               how: 'open',
+              safe: true,
               values: {},
               changes: [{ kind: 'insert-words', after: at(slip.start, slip.start), words: '"' }],
             },
