@@ -1,0 +1,71 @@
+import type { LangiumDocument } from 'langium';
+import type { SignatureHelpProvider } from 'langium/lsp';
+import type {
+  SignatureHelp,
+  SignatureHelpOptions,
+  SignatureHelpParams,
+  SignatureInformation,
+} from 'vscode-languageserver';
+import type { FettleServices } from '../fettle-module.ts';
+import type { PhraseItem } from '../schema/index.ts';
+import { FettleLexer } from '../tokens/fettle-lexer.ts';
+import { caretAt } from './caret.ts';
+import { type Continuation, phraseProgress } from './phrase-progress.ts';
+
+/**
+ * What the statement under the caret can still say. A phrase that has begun stands first, with the word or number that
+ * comes next marked; typing a blank shows help only inside such a phrase, asking for it shows all.
+ */
+export class FettleSignatureHelp implements SignatureHelpProvider {
+  readonly #lexer: FettleLexer;
+
+  constructor(services: FettleServices) {
+    const lexer = services.parser.Lexer;
+    if (!(lexer instanceof FettleLexer)) throw new Error('help inside a statement needs the lexer that sorts words');
+    this.#lexer = lexer;
+  }
+
+  get signatureHelpOptions(): SignatureHelpOptions {
+    return { triggerCharacters: [' '], retriggerCharacters: [','] };
+  }
+
+  provideSignatureHelp(document: LangiumDocument, params: SignatureHelpParams): SignatureHelp | undefined {
+    const text = document.textDocument.getText();
+    const offset = document.textDocument.offsetAt(params.position);
+    // A word or number that is still being typed has not been said yet.
+    const typed = /[^\s{}(),"“”]*$/.exec(text.slice(Math.max(0, offset - longestWord), offset))?.[0].length ?? 0;
+    const standing = caretAt(this.#lexer, text, offset - typed)?.standing;
+    if (standing?.spec === undefined) return undefined;
+    const { spec, parts, noun } = standing;
+    const { continuations, isWithin } = phraseProgress(spec, parts, noun);
+    const isAsked = params.context?.triggerKind !== triggeredByCharacter || params.context.isRetrigger;
+    if (continuations.length === 0 || (!isWithin && !isAsked)) return undefined;
+    return {
+      // Each phrase has its own next word.
+      signatures: continuations.map(signature),
+      activeSignature: 0,
+      activeParameter: continuations[0]?.next ?? 0,
+    };
+  }
+}
+
+const longestWord = 200;
+/** SignatureHelpTriggerKind.TriggerCharacter */
+const triggeredByCharacter = 2;
+
+function signature({ phrase, next }: Continuation): SignatureInformation {
+  let label = '';
+  const parameters = phrase.items.map((item) => {
+    if (label !== '') label += ' ';
+    const start = label.length;
+    label += itemWords(item);
+    return { label: [start, label.length] as [number, number] };
+  });
+  const later = phrase.checked ? '' : ' Understood, and not checked yet.';
+  return { label, documentation: `${phrase.doc}${later}`, parameters, activeParameter: next };
+}
+
+function itemWords(item: PhraseItem): string {
+  if (item.kind === 'word') return item.word;
+  return item.refers || item.slot === 'path' ? `"${item.slot}"` : item.slot;
+}
