@@ -1,12 +1,18 @@
 import type { LangiumDocument } from 'langium';
 import type { Formatter } from 'langium/lsp';
-import type { DocumentRangeFormattingParams, Range, TextEdit } from 'vscode-languageserver';
+import type {
+  DocumentOnTypeFormattingParams,
+  DocumentRangeFormattingParams,
+  Range,
+  TextEdit,
+} from 'vscode-languageserver';
 import type { FettleServices } from '../fettle-module.ts';
 import { printText } from '../printing/print-text.ts';
 import { piecesOf, toItems } from '../printing/text-items.ts';
 import type { WrittenLines } from '../printing/written-lines.ts';
 import { FettleLexer } from '../tokens/fettle-lexer.ts';
 import type { Structured } from '../tokens/structure.ts';
+import { indentationOnType, indentingCharacters } from './indentation-on-type.ts';
 
 /**
  * Formatting, as edits of white space only. A text that had to be mended to be read is left alone: what looks like
@@ -29,13 +35,12 @@ export class FettleFormatter implements Formatter {
     return this.#edits(document).filter((edit) => meets(edit.range, params.range));
   }
 
-  formatDocumentOnType(): TextEdit[] {
-    return [];
+  formatDocumentOnType(document: LangiumDocument, params: DocumentOnTypeFormattingParams): TextEdit[] {
+    return indentationOnType(this.#lexer, document, params);
   }
 
-  /** A half-typed line is no place to move words about. */
-  get formatOnTypeOptions(): undefined {
-    return undefined;
+  get formatOnTypeOptions() {
+    return indentingCharacters;
   }
 
   #edits(document: LangiumDocument): TextEdit[] {
