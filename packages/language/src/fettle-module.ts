@@ -10,12 +10,16 @@ import {
 } from 'langium/lsp';
 import { DocumentEvaluator } from './evaluation/evaluate-document.ts';
 import { FettleValidator } from './evaluation/fettle-validator.ts';
+import { FettleCodeActions } from './features/code-actions.ts';
+import { FettleCodeLensProvider } from './features/code-lens.ts';
 import { FettleCompletionProvider } from './features/completion.ts';
 import { FettleFormatter } from './features/formatting.ts';
 import { FettleHoverProvider } from './features/hover.ts';
+import { FettleInlayHintProvider } from './features/inlay-hints.ts';
 import { FettleDocumentSymbolProvider } from './features/outline.ts';
-import { FettleCodeActionProvider } from './features/quick-fixes.ts';
 import { FettleRenameProvider } from './features/rename.ts';
+import { FettleSemanticTokenProvider } from './features/semantic-tokens.ts';
+import { FettleSignatureHelp } from './features/signature-help.ts';
 import { FettleDocumentLinkProvider } from './features/use-links.ts';
 import { FettleGeneratedModule, FettleGeneratedSharedModule } from './generated/module.ts';
 import { FettleScopeComputation, FettleScopeProvider } from './names/fettle-scopes.ts';
@@ -36,13 +40,17 @@ const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedS
     DocumentEvaluator: (services) => new DocumentEvaluator(services.shared as LangiumSharedCoreServices),
   },
   lsp: {
-    CodeActionProvider: (services) => new FettleCodeActionProvider(services),
+    CodeActionProvider: (services) => new FettleCodeActions(services),
+    CodeLensProvider: (services) => new FettleCodeLensProvider(services),
     CompletionProvider: (services) => new FettleCompletionProvider(services),
     DocumentLinkProvider: (services) => new FettleDocumentLinkProvider(services),
     DocumentSymbolProvider: (services) => new FettleDocumentSymbolProvider(services),
     Formatter: (services) => new FettleFormatter(services),
     HoverProvider: (services) => new FettleHoverProvider(services),
+    InlayHintProvider: (services) => new FettleInlayHintProvider(services),
     RenameProvider: (services) => new FettleRenameProvider(services),
+    SemanticTokenProvider: (services) => new FettleSemanticTokenProvider(services),
+    SignatureHelp: (services) => new FettleSignatureHelp(services),
   },
   parser: {
     GrammarConfig: (services) => ({ ...createGrammarConfig(services), multilineCommentRules: ['BLOCK_COMMENT'] }),

@@ -33,7 +33,7 @@ async function lightBulb(source: string) {
     textDocument: { uri: document.uri.toString() },
     range: { start: position, end: position },
     // What an editor hands back has been through JSON.
-    context: { diagnostics: JSON.parse(JSON.stringify(here)) as Diagnostic[] },
+    context: { diagnostics: JSON.parse(JSON.stringify(here)) as Diagnostic[], only: ['quickfix'] },
   });
   return { workbench, actions: (actions ?? []) as CodeAction[] };
 }

@@ -26,7 +26,7 @@ export type Spot =
 
 /** Undefined between statements, on braces and in comments. At the seam of two words the one that begins there counts. */
 export function spotAt(document: LangiumDocument, offset: number): Spot | undefined {
-  const statement = innermost((document.parseResult.value as Text).statements, offset);
+  const statement = statementAt(document, offset);
   if (statement === undefined) return undefined;
   const { spec } = specOf(statement);
   const spots: Spot[] = [];
@@ -45,6 +45,11 @@ export function spotAt(document: LangiumDocument, offset: number): Spot | undefi
   }
   const touching = spots.filter(({ range }) => range.start <= offset && offset <= range.end);
   return touching.find(({ range }) => offset < range.end) ?? touching[0];
+}
+
+/** The innermost statement at an offset. */
+export function statementAt(document: LangiumDocument, offset: number): Statement | undefined {
+  return innermost((document.parseResult.value as Text).statements, offset);
 }
 
 /** The range of the property's words in the text; undefined when it is absent. */
