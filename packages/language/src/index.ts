@@ -12,6 +12,9 @@ export { selectionRanges } from './features/selection-ranges.ts';
 export { createFettleServices, type FettleAddedServices, type FettleServices } from './fettle-module.ts';
 export * from './new-piece/index.ts';
 export type { Place } from './reading/text-units.ts';
+export { findingsReference } from './reference/findings-reference.ts';
+export { languageReference } from './reference/language-reference.ts';
+export { moreSaid as referenceExamples } from './reference/more-said.ts';
 
 import type { LangiumDocument } from 'langium';
 import type { EvaluatedDocument } from './evaluation/evaluate-document.ts';

@@ -1,0 +1,62 @@
+/**
+ * Texts for the reference, of words that the examples have no use for. They are read like any other text, so what stands
+ * here is right.
+ */
+export const moreSaid = `
+units inches to 1/32
+let "thin" be 3/32
+sheet "MDF" nominal 3/4, actual 3/4, 97 long, 49 wide, no grain, costs 48 each
+board "walnut" nominal 4/4, actual 13/16, 8 wide, 120 long, costs 14 a board foot
+veneer "walnut burl" actual 1/42, 96 long, 9 wide
+slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free behind, carries 100 lb, costs 31 each
+hinge "butt 2-1/2" 2-1/2 long, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
+pull "bar 5" 5-1/2 wide, 5 between screws, costs 9 each
+cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
+machine "table saw" rips at most 30 wide, crosscuts at most 24, least length 6, kerf 1/8
+flitch "walnut A" 24 leaves, 6 wide, 96 long
+thing "record" { 12-3/8 wide, 1/8 deep, 12-3/8 high   weighs 1/2 lb }
+
+pattern "wall case" {
+  takes "width" or 24
+  size "width" wide, 30 high, 12 deep
+  case { sides "MDF" }
+}
+piece "A1" from "wall case" with "width" 18
+
+piece "Cabinet" {
+  let "stile" be 1-3/4
+  size 48 wide, 34 high, 18 deep
+  site {
+    alcove 50 wide, 96 high, 20 deep
+    window-sill 36 above floor
+    door "hall" { hinge 5 right of alcove, 2 forward   30 wide, swings toward piece }
+    way-in { opening 30 wide, 80 high   ceiling 96 }
+  }
+  case {
+    top "walnut", over sides { overhang 3/4 at front, 3/4 at ends, 1/4 at back   slotted behind }
+    plinth 3 high, set back 2, of "walnut"
+    sides "MDF"
+    bottom "MDF" between sides
+    stretchers 3-1/2 wide of "MDF", under top
+    back "MDF" in rabbet 3/8 deep
+    frame "walnut" { stiles "stile" wide   top-rail 2 wide   bottom-rail 1-1/2 wide }
+    join dado 1/4 deep
+  }
+  face inset, gap "thin" {
+    row {
+      lid "records" front 12 wide { single   hinges "butt 2-1/2"   holds 40 "record" }
+      divider "MDF"
+      stack "middle" rest, at least 16 {
+        dividers web-frame of "walnut", rails 2-1/2 wide, behind fronts
+        false-front "basin" front 5 high
+        drawer "tools" share 1 { box 4 high   fronts "walnut" }
+        row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair } }
+        open "books" rest { shelves 1 adjustable of "MDF" }
+      }
+    }
+    fronts "walnut"
+    drawers { sides "MDF"   bottom "MDF"   corners box-joint   slides "soft 21"   clear 1/4 below, 1/2 above }
+  }
+  sequence "across" from flitch "walnut A" { "left" to "right"   matched book, centre balanced }
+}
+`;
