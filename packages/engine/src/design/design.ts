@@ -183,6 +183,8 @@ export interface FrontCell extends CellCommon {
   readonly what: 'drawer' | 'door' | 'lid' | 'false-front';
   /** A pair of doors has two. */
   readonly leaves: 1 | 2;
+  /** Of a single door, as seen from the front; absent where it is not said. */
+  readonly hingeSide?: 'left' | 'right';
   readonly hinges?: HingeEntry;
   readonly hingesOrigin?: Origin;
   /** The word `door`, where `doors` would make a pair of it. */

@@ -18,6 +18,7 @@ const excluding: readonly (readonly string[])[] = [
   ['inches', 'mm', 'cm', 'feet'],
   ['<stock>', 'of <stock>'],
   ['<count> adjustable', '<count> fixed'],
+  ['hinged left', 'hinged right'],
   ['graded by <length>', 'graded by ratio <number>'],
   ['carries <number> lb', 'carries <number> kg'],
 ];

@@ -129,7 +129,9 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         kind: 'front',
         what: word === 'drawer' || word === 'false-front' || word === 'lid' ? word : 'door',
         leaves: pair ? 2 : 1,
-        ...(word === 'door' && !pair ? { singleOrigin: wordOrigin(context, statement) } : {}),
+        ...(word === 'door' && !pair
+          ? { singleOrigin: wordOrigin(context, statement), ...hingeSideOf(context, statement) }
+          : {}),
         ...hingesIn(context, statement),
         ...shelvesIn(reading, statement),
         ...(fit === undefined ? {} : { fit }),
@@ -138,6 +140,12 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
       };
     }
   }
+}
+
+function hingeSideOf(context: ReadContext, statement: Statement): { readonly hingeSide?: 'left' | 'right' } {
+  const reader = new Reader(statement, vocabulary.door, context);
+  const side = (['left', 'right'] as const).find((each) => reader.has(`hinged ${each}`));
+  return side === undefined ? {} : { hingeSide: side };
 }
 
 /** The first word of a statement, without its name. */

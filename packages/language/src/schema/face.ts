@@ -95,7 +95,11 @@ export const doors = statement('doors', 'A pair of doors over one opening.', {
 });
 export const door = statement('door', 'One door over one opening.', {
   declares: 'cell',
-  phrases: frontPhrases,
+  phrases: {
+    ...frontPhrases,
+    'hinged left': 'Its hinges are at its left edge, as seen from the front.',
+    'hinged right': 'Its hinges are at its right edge, as seen from the front.',
+  },
   body: () => doorBody,
 });
 export const falseFront = statement('false-front', 'A front with nothing behind it that moves.', {
