@@ -1,10 +1,14 @@
 import { cutListCsv, cutListTable } from '@fettle/drawings';
-import { evaluatePiece } from '@fettle/engine';
+import { evaluatePiece, type Figure, given, Length } from '@fettle/engine';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { drawer, rest, stock, written } from '../engine/design-builder.ts';
+import { drawer, place, rest, stock, written } from '../engine/design-builder.ts';
 import { sideboard } from '../engine/sideboard-design.ts';
 import { evaluatedSideboard, named, pieceDesign } from './pieces-to-draw.ts';
+
+function tenths(count: number): Figure {
+  return given(Length.millimetres(count, 10), place());
+}
 
 function readBack(csv: string): string[][] {
   return Papa.parse<string[]>(csv, { skipEmptyLines: true }).data;
@@ -37,6 +41,25 @@ describe('the cut list of the sideboard', () => {
     expect(cell(doors, 'Grain')).toBe('along length');
     expect(cell(doors, 'Notes')).toBe('');
     expect(cell(rowWith('blankets/front'), 'Width')).toBe('10-5/32"');
+  });
+
+  it('gives decimals to a metric maker, whatever the ruler', () => {
+    const metric = cutListTable(
+      evaluatePiece(
+        pieceDesign({
+          wide: tenths(8182),
+          high: tenths(6000),
+          inMillimetres: true,
+          bare: true,
+          root: drawer('a', rest),
+        }),
+      ),
+    );
+    const lengths = metric.rows.flatMap((row) => row.cells.slice(3, 6));
+    expect(lengths.length).toBeGreaterThan(0);
+    for (const length of lengths) expect(length).toMatch(/^(about )?\d+(\.\d{1,3})? mm$/);
+    // 818.2 less two gaps of 3/32 inch, which are 4.7625 mm.
+    expect(lengths).toContain('about 813.437 mm');
   });
 
   it('says where no material is chosen', () => {

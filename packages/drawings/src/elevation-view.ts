@@ -8,7 +8,7 @@ import { labelColumn, labelRow, type MovedLabel } from './moved-labels.ts';
 import { letterParts, partGroups } from './part-groups.ts';
 import { boxOnPaper, type Projection, type ViewOfParts } from './parts-in-view.ts';
 import { type Box, type Group, line, type Primitive, unionOf } from './primitives.ts';
-import { figureOnSheet, NEARLY, realMm } from './shown-lengths.ts';
+import { figureOnSheet, NEARLY, nearlyWords, realMm } from './shown-lengths.ts';
 
 /**
  * The elevation itself, without sheet: parts, labels and lanes of dimensions around a given place at a given scale.
@@ -128,6 +128,7 @@ export function composeView(
     },
   ];
   const writesNearly = lanes.some(([, side]) => side.texts.some((text) => text.text.startsWith(NEARLY)));
+  const nearly = writesNearly ? nearlyWords(units) : undefined;
   const labelsLeftOut = zones.flatMap((zone) => zone.leftOut).length;
   const figuresLeftOut = lanes.reduce((sum, [, side]) => sum + side.leftOut, 0);
   const chainsLeftOut = Object.values(chains).reduce((sum, side) => sum + Math.max(0, side.length - mostLanes), 0);
@@ -140,7 +141,7 @@ export function composeView(
       figuresLeftOut * 2 +
       chainsLeftOut * 2 +
       lettering.moved.filter((label) => frontIds(view).has(label.id)).length,
-    notes: notesOf(labelsLeftOut, figuresLeftOut, chainsLeftOut, lettering.frontsWithoutArrow, writesNearly),
+    notes: notesOf(labelsLeftOut, figuresLeftOut, chainsLeftOut, lettering.frontsWithoutArrow, nearly),
   };
 }
 
@@ -241,7 +242,13 @@ function frontIds(view: ViewOfParts): ReadonlySet<string> {
   return new Set(view.parts.filter((entry) => entry.isFront).map((entry) => entry.part.id));
 }
 
-function notesOf(labels: number, figures: number, chains: number, arrows: number, nearly: boolean): readonly string[] {
+function notesOf(
+  labels: number,
+  figures: number,
+  chains: number,
+  arrows: number,
+  nearly: string | undefined,
+): readonly string[] {
   const counted = (count: number, one: string, many: string): string[] =>
     count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
   const left = [
@@ -251,7 +258,7 @@ function notesOf(labels: number, figures: number, chains: number, arrows: number
     ...counted(arrows, 'grain arrow', 'grain arrows'),
   ];
   const notes = [
-    ...(nearly ? [`${NEARLY} nearest mark, exact in the cut list.`] : []),
+    ...(nearly === undefined ? [] : [`${NEARLY} ${nearly}.`]),
     ...(left.length === 0 ? [] : [`No room at this scale for ${left.join(', ')}.`]),
   ];
   return notes.length === 0 ? [] : [notes.join(' ')];

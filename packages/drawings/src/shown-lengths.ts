@@ -13,13 +13,21 @@ export function shown(length: Length, units: Units): string {
  * form.
  */
 export function figureOnSheet(length: Length, units: Units): string {
+  if (!isInch(units))
+    return shown(length, units)
+      .replace('about', NEARLY)
+      .replace(units.unit === 'mm' ? ' mm' : '', '');
   const [mark, ...explained] = shown(length, units).split(' (');
-  const short = units.unit === 'mm' ? (mark ?? '').replaceAll(' mm', '') : (mark ?? '');
-  return explained.length === 0 ? short : `${NEARLY} ${short}`;
+  return explained.length === 0 ? (mark ?? '') : `${NEARLY} ${mark}`;
 }
 
-/** Before a figure that is only the nearest mark. */
+/** Before a figure that is only the nearest mark, or in metric units the nearest thousandth. */
 export const NEARLY = '≈';
+
+/** What the sign means on this sheet. */
+export function nearlyWords(units: Units): string {
+  return isInch(units) ? 'nearest mark, closer in the cut list' : 'to the nearest thousandth of a millimetre';
+}
 
 /** For coordinates only; not finite for lengths beyond all measure. */
 export function realMm(length: Length): number {

@@ -43,9 +43,32 @@ describe('shown on a ruler', () => {
     expect(show(inches('29/3'), 'in', '1/32')).toBe('9-21/32" (exactly 9-2/3")');
     expect(show(Length.millimetres(19), 'in', '1/32')).toBe('3/4" (exactly 19 mm)');
     expect(show(inches('92283/10000'), 'in', '1/32')).toBe('9-7/32" (about 9.2283")');
-    expect(show(Length.millimetres(188, 10), 'mm', '1')).toBe('19 mm − 0.2 mm');
-    expect(show(door, 'mm', '1')).toBe('235 mm (exactly 9-15/64")');
+    expect(show(inches('2007/272'), 'in', '1/32')).toBe('7-3/8" (about 7.3787")');
+    expect(show(inches('29/127'), 'in', '1/32')).toBe('7/32" (exactly 5.8 mm)');
+    expect(show(inches('29/129'), 'in', '1/32')).toBe('7/32" (about 0.2248")');
     expect(show(door.negated(), 'in', '1/32')).toBe('−(9-7/32" + 1/64")');
+  });
+
+  it.each([
+    ['581.8', 'mm', '1/2', '581.8 mm'],
+    ['18.2', 'mm', '1', '18.2 mm'],
+    ['18.8', 'mm', '1', '18.8 mm'],
+    ['535.0125', 'mm', '1/2', 'about 535.012 mm'],
+    ['1160.425', 'mm', '1/2', '1160.425 mm'],
+    ['3481/3', 'mm', '1/2', 'about 1160.333 mm'],
+    ['3481/3', 'cm', '1/10', 'about 116.0333 cm'],
+    ['18.2', 'cm', '1/10', '1.82 cm'],
+    ['-18.2', 'mm', '1', '−18.2 mm'],
+    ['0.2', 'mm', '0', '0.2 mm'],
+    ['-3481/3', 'mm', '1', 'about −1160.333 mm'],
+  ] as const)('%s mm in %s to %s is the decimal %s', (millimetres, unit, ruler, expected) => {
+    const length = Length.of(Rational.parse(millimetres) ?? expect.fail(millimetres), 'mm');
+    expect(show(length, unit, ruler)).toBe(expected);
+  });
+
+  it('shows an inch length in millimetres as a decimal', () => {
+    expect(show(inches('591/64'), 'mm', '1')).toBe('about 234.553 mm');
+    expect(show(inches('3/4'), 'mm', '1')).toBe('19.05 mm');
   });
 
   it('shows without a ruler what it can show exactly', () => {
@@ -62,7 +85,6 @@ describe('shown on a ruler', () => {
       ['mm', 1],
       ['mm', 10],
       ['cm', 10],
-      ['mm', 3],
     ];
     for (const [unit, denominator] of cases) {
       fc.assert(

@@ -11,7 +11,7 @@ export { parseTradeLength, type TradeNumber } from './parse-trade-length.ts';
 
 export interface ShowOptions {
   readonly unit: LengthUnit;
-  /** The finest mark of the ruler, in `unit`. Zero or less means no ruler: everything is shown exactly. */
+  /** The finest mark of the ruler, in `unit`; matters for inches and feet. Zero or less means no ruler. */
   readonly ruler: Rational;
   /** `source` is `exactSource`; the default is meant for reading. */
   readonly form?: 'typographic' | 'source';
@@ -19,18 +19,22 @@ export interface ShowOptions {
 
 /** The finest step of an inch that is worth naming beside a mark: below it the remainder is no longer readable. */
 const FINEST_INCH_STEP = 128n;
-/** Fractions with larger denominators than this are shown as decimals. */
-const LARGEST_READABLE_DENOMINATOR = 1000n;
+/** Fractions of an inch with larger denominators than this are shown as decimals: nobody finds a 272nd on a rule. */
+const LARGEST_READABLE_DENOMINATOR = 128n;
+const ABOUT = 'about ';
 
 /**
  * A length for reading, such as `17-1/2"`, `19 mm` or, when feet are asked for, `5'-2-3/8"`.
  *
- * What is not a mark of the ruler never passes for one. In this order:
- * 1. smaller than the first mark, and a plain fraction or decimal: itself (`1/64"`);
- * 2. off by a plain step (128ths of an inch; thousandths of a millimetre): nearest mark and remainder, `9-7/32" + 1/64"`
- *    or `19 mm − 0.2 mm`; halfway between two marks the lower one is named;
- * 3. plain in the other system: `3/4" (exactly 19 mm)`, `235 mm (exactly 9-15/64")`;
- * 4. a fraction one can still read: `9-21/32" (exactly 9-2/3")`;
+ * In millimetres and centimetres one reads decimals: the length itself, to the thousandth of a millimetre whatever the
+ * ruler (`581.8 mm`), and `about 1160.333 mm` where it does not end there.
+ *
+ * In inches and feet what is not a mark of the ruler never passes for one. In this order:
+ * 1. smaller than the first mark, and a plain fraction: itself (`1/64"`);
+ * 2. off by a plain step (128ths of an inch): nearest mark and remainder, `9-7/32" + 1/64"`; halfway between two marks
+ *    the lower one is named;
+ * 3. plain in millimetres: `3/4" (exactly 19 mm)`;
+ * 4. a fraction one can still read, down to 128ths: `9-21/32" (exactly 9-2/3")`;
  * 5. otherwise `9-7/32" (about 9.2283")`.
  */
 export function showLength(length: Length, options: ShowOptions): string {
@@ -38,10 +42,14 @@ export function showLength(length: Length, options: ShowOptions): string {
   if (form === 'source') return exactSource(length, unit);
   if (length.isNegative()) {
     const positive = showLength(length.negated(), options);
+    if (positive.startsWith(ABOUT)) return `${ABOUT}−${positive.slice(ABOUT.length)}`;
     return / [+−] /.test(positive) ? `−(${positive})` : `−${positive}`;
   }
+  if (unit === 'mm' || unit === 'cm') {
+    return isPlainStep(length, unit) ? shownPlainly(length, unit) : `${ABOUT}${decimalAbout(length, unit)}`;
+  }
   const step = Length.of(ruler, unit);
-  if (step.sign() <= 0) return shownExactly(length, unit) ?? `about ${decimalAbout(length, unit)}`;
+  if (step.sign() <= 0) return shownExactly(length, unit) ?? `${ABOUT}${decimalAbout(length, unit)}`;
   const mark = nearestMark(length, step);
   if (mark.equals(length)) return shownPlainly(length, unit);
   const remainder = length.minus(mark);
@@ -126,20 +134,19 @@ function shownPlainly(length: Length, unit: LengthUnit): string {
   return `${terminatingDecimal(value, 6) ?? mixedFraction(value)} ${unit}`;
 }
 
-/** In whichever system the length is plain; undefined when it is plain in none. */
-function shownExactly(length: Length, unit: LengthUnit): string | undefined {
+/** For inches and feet: in whichever system the length is plain; undefined when it is plain in none. */
+function shownExactly(length: Length, unit: 'in' | 'ft'): string | undefined {
   if (isPlainStep(length, unit)) return shownPlainly(length, unit);
-  const otherUnit = unit === 'in' || unit === 'ft' ? 'mm' : 'in';
-  if (isPlainStep(length, otherUnit)) return shownPlainly(length, otherUnit);
-  const readable = length.in(unit === 'ft' ? 'in' : unit).denominator <= LARGEST_READABLE_DENOMINATOR;
+  if (isPlainStep(length, 'mm')) return shownPlainly(length, 'mm');
+  const readable = length.in('in').denominator <= LARGEST_READABLE_DENOMINATOR;
   return readable ? shownPlainly(length, unit) : undefined;
 }
 
-/** Four places in inches and feet, three in metric units; halfway the lower. */
+/** Four places in inches and feet, thousandths of a millimetre in metric units; halfway the lower. */
 function decimalAbout(length: Length, unit: LengthUnit): string {
   const isMetric = unit === 'mm' || unit === 'cm';
-  const rounded = nearestMark(length, Length.of(Rational.of(1, isMetric ? 1000 : 10000), isMetric ? unit : 'in'));
-  if (isMetric) return `${terminatingDecimal(rounded.in(unit), 3)} ${unit}`;
+  const rounded = nearestMark(length, Length.of(Rational.of(1, isMetric ? 1000 : 10000), isMetric ? 'mm' : 'in'));
+  if (isMetric) return `${terminatingDecimal(rounded.in(unit), 4)} ${unit}`;
   return `${terminatingDecimal(rounded.in('in'), 4)}"`;
 }
 
