@@ -3,7 +3,7 @@ import { cpus, release, totalmem, type } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { Calibration } from './calibration.ts';
-import { measureEvaluating } from './evaluating.ts';
+import { measureEvaluating, measureWall } from './evaluating.ts';
 import { measureStart, measureTyping } from './typing.ts';
 
 /** `npm run bench`: prints times and sizes and judges nothing. Run from a bundle; its argument is the repository. */
@@ -64,6 +64,7 @@ async function main(repository: string): Promise<void> {
   const before = calibration.measure();
   const start = await measureStart(repository, 7);
   const evaluating = await measureEvaluating(repository);
+  const wall = await measureWall(repository);
   const short = await measureTyping(repository, 640, { squiggles: 100, pictures: 100 });
   const long = await measureTyping(repository, 6400, { squiggles: 60, pictures: 20 });
   const after = calibration.measure();
@@ -89,6 +90,7 @@ async function main(repository: string): Promise<void> {
   rows.push(
     { what: `evaluation of the sideboard, ${parts} parts`, ...whole, unit: 'ms' },
     { what: 'evaluation per part', p50: (whole.p50 * 1000) / parts, p95: (whole.p95 * 1000) / parts, unit: 'µs' },
+    { what: 'evaluation of a wall of forty cases, nothing kept', ...wall, unit: 'ms' },
   );
   printTable(rows, calibrationMs);
   for (const { long: text, residentMegabytes } of [short, long]) {

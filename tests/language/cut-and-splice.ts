@@ -1,9 +1,10 @@
 import fc from 'fast-check';
-import { shop, sideboard } from './sideboard.ts';
+import { example, shop, sideboard } from './sideboard.ts';
 
 /** Texts made of the examples by cutting, splicing, doubling and by marks thrown in: none of them is what anyone meant. */
 
-const sources = [sideboard, shop, `${shop}\n${sideboard}`];
+const others = ['chest', 'vanity', 'wall-cupboard', 'metric-shop'].map((name) => example(`${name}.fettle`).text);
+const sources = [sideboard, shop, `${shop}\n${sideboard}`, ...others];
 const intruders = [
   '{',
   '}',
