@@ -7,6 +7,7 @@ import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureChromium } from '../tests/editor/set-up/browser.mjs';
 import { EditorSetUpError, setUpRealEditor } from '../tests/editor/set-up/real-editor.mjs';
+import { setUpWebEditor } from '../tests/editor/set-up/web-editor.mjs';
 import { ensureInstalled } from './installing.mjs';
 import { heading, repository, runNode } from './running.mjs';
 
@@ -92,7 +93,10 @@ if (check('Building and packaging', '.scripts/package.mjs')) {
   const browser = await prepare('The browser', () => `ready: ${ensureChromium(console.log)}`);
   suite('Suites', 'tests/vitest.config.mts', browser ? [] : ['--exclude', 'tests/preview/**']);
   const editor = await prepare('The real editor', async () => `ready: ${await setUpRealEditor(console.log)}`);
-  if (browser && editor) suite('In the real editor', 'tests/editor/vitest.config.mts');
+  const web = await prepare('The editor for the web', () => `ready: ${setUpWebEditor(console.log)}`);
+  if (browser && editor) {
+    suite('In the real editor', 'tests/editor/vitest.config.mts', web ? [] : ['--exclude', 'tests/editor/web/**']);
+  }
 }
 
 heading('Result');

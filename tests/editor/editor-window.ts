@@ -102,7 +102,11 @@ export class EditorWindow {
       .filter({ hasText: /^1 (of|\/)/ })
       .waitFor();
     await this.#page.keyboard.press('Escape');
-    await find.waitFor({ state: 'hidden' });
+    await find.waitFor({ state: 'hidden', timeout: 2_000 }).catch(async () => {
+      // The first one closed what was offered while typing.
+      await this.#page.keyboard.press('Escape');
+      await find.waitFor({ state: 'hidden' });
+    });
     await this.#page
       .locator('#status\\.editor\\.selection')
       .filter({ hasText: `(${words.length} selected)` })
@@ -208,6 +212,40 @@ export class EditorWindow {
     await this.#page.keyboard.press('Control+S');
     await this.#page.locator(`.tab.active:not(.dirty)[data-resource-name="${name}"]`).waitFor();
     return readFileSync(join(this.#folder, name), 'utf8');
+  }
+
+  /** Answers the editor's question where a file is to be saved: beside the text, under this name. */
+  async saveAs(name: string): Promise<string> {
+    await this.#page.locator('.quick-input-widget').waitFor();
+    await this.#quickInput.fill(join(this.#folder, name));
+    await this.#page.keyboard.press('Enter');
+    await this.#page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+    return join(this.#folder, name);
+  }
+
+  /** Takes back the last step in the open text. */
+  async undo(): Promise<void> {
+    await this.#focusText();
+    await this.#page.keyboard.press('Control+Z');
+  }
+
+  async clipboard(): Promise<string> {
+    return await this.#page.evaluate(() => navigator.clipboard.readText());
+  }
+
+  /** Titles of the open tabs. */
+  async tabs(): Promise<readonly string[]> {
+    return await this.#page.locator('.tab .label-name').allTextContents();
+  }
+
+  /** Settings of the folder. */
+  set(settings: Readonly<Record<string, unknown>>): void {
+    mkdirSync(join(this.#folder, '.vscode'), { recursive: true });
+    writeFileSync(join(this.#folder, '.vscode/settings.json'), JSON.stringify(settings));
+  }
+
+  get mouse(): Page['mouse'] {
+    return this.#page.mouse;
   }
 
   /** Opens the picture beside the open text and waits for its page. */
