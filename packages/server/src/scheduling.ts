@@ -75,12 +75,15 @@ class JoinedUpdates extends DefaultDocumentUpdateHandler {
   #largest = largestWhileTyping;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #waitsForPause = false;
+  /** Updates are numbered as they are asked for; the one under way. */
+  #asked = 0;
+  #turn = 0;
 
   constructor(services: LangiumSharedServices, backlog: Backlog) {
     super(services);
     this.#backlog = backlog;
     this.#services = services;
-    services.workspace.DocumentBuilder.onUpdate(() => backlog.release());
+    services.workspace.DocumentBuilder.onUpdate(() => this.#takenUp(this.#turn));
     this.#files = services.workspace.FileSystemProvider;
     this.#documents = services.workspace.LangiumDocuments;
     this.#open = services.workspace.TextDocuments;
@@ -104,13 +107,24 @@ class JoinedUpdates extends DefaultDocumentUpdateHandler {
 
   /** As the default, but whatever becomes of the update, nobody goes on waiting for it. */
   protected override fireDocumentUpdate(changed: URI[], deleted: URI[]): void {
+    const turn = ++this.#asked;
     this.workspaceManager.ready
-      .then(() => this.workspaceLock.write((token) => this.documentBuilder.update(changed, deleted, token)))
+      .then(() =>
+        this.workspaceLock.write((token) => {
+          this.#turn = turn;
+          return this.documentBuilder.update(changed, deleted, token);
+        }),
+      )
       .catch((error) => {
         const uris = [...changed, ...deleted].map((uri) => uri.toString()).join(', ');
         this.#services.lsp.Connection?.console.error(`building ${uris} failed: ${describeError(error)}`);
       })
-      .finally(() => this.#backlog.release());
+      .finally(() => this.#takenUp(turn));
+  }
+
+  /** An update that ends while a later one has still to begin says nothing about the edits of that one. */
+  #takenUp(turn: number): void {
+    if (turn === this.#asked) this.#backlog.release();
   }
 
   override didChangeContent(change: TextDocumentChangeEvent<TextDocument>): void {
