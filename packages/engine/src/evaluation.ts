@@ -1,6 +1,7 @@
 import type { Finding } from '@fettle/findings';
 import type { Cell, Divider, FrameDesign, PieceDesign } from './design/design.ts';
 import type { Figure } from './design/figure.ts';
+import type { LengthUnit } from './length/length.ts';
 import type { Part } from './parts/part.ts';
 
 /** A stretch along one axis. start + size = end exactly. */
@@ -38,6 +39,8 @@ export interface LaidDivider {
 }
 
 export interface CarcaseLayout {
+  /** The unit of the piece, by which what is assumed is chosen. */
+  readonly unit: LengthUnit;
   /** The whole piece. */
   readonly outside: { readonly x: Span; readonly y: Span; readonly z: Span };
   /** Sides, bottom, stretchers, without top overhang and plinth. */

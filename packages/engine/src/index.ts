@@ -16,3 +16,4 @@ export * from './length/rational.ts';
 export * from './length/trade-formats.ts';
 export { type CutListRow, cutList } from './parts/cut-list.ts';
 export * from './parts/part.ts';
+export * from './tables/trade-habits.ts';

@@ -103,6 +103,8 @@ export interface FaceDesign {
   readonly root: Cell;
   /** Stock of all fronts unless one says otherwise. */
   readonly fronts?: PanelDesign;
+  /** How thick fronts are of which nothing is said; 3/4 inch where it is absent. */
+  readonly usualFront?: Figure;
   readonly drawers?: DrawerDesign;
 }
 
@@ -218,7 +220,7 @@ export interface ShelfDesign {
   readonly countOrigin?: Origin;
   readonly adjustable: boolean;
   readonly material: Material;
-  /** Taken off the opening's width at each end. */
+  /** Taken off the opening's width at each end; zero for fixed shelves. */
   readonly shyEachEnd: Figure;
 }
 

@@ -33,6 +33,7 @@ export function layOutCarcase(design: PieceDesign): CarcaseLayout | undefined {
     y: interiorUpright(carcase, body.y, frame === undefined ? 'height of the face' : 'height inside the case'),
   };
   return {
+    unit: design.units.unit,
     outside,
     body,
     interior,

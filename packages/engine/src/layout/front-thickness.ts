@@ -1,9 +1,9 @@
-import { assumed, derive, less, plus } from '../design/derive.ts';
+import { derive, less, plus } from '../design/derive.ts';
 import type { Cell, FaceDesign, FrontCell, PanelDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Span } from '../evaluation.ts';
-import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import { FRONT_THICKNESS, usual } from '../tables/trade-habits.ts';
 import { spanFrom } from './spans.ts';
 import { fitOf } from './touching-fronts.ts';
 
@@ -15,13 +15,10 @@ export function frontMaterial(cell: FrontCell, face: FaceDesign): PanelDesign | 
 }
 
 export function frontThickness(cell: FrontCell, face: FaceDesign): Figure {
-  return frontMaterial(cell, face)?.thickness ?? threeQuarters;
+  return frontMaterial(cell, face)?.thickness ?? face.usualFront ?? threeQuarters;
 }
 
-const threeQuarters = assumed(
-  Length.inches(3, 4),
-  'fronts are 3/4 inch thick unless something is said, common practice',
-);
+const threeQuarters = usual(FRONT_THICKNESS, 'in');
 
 /** The thickest of these fronts; undefined where there are none. */
 export function thickestFront(cells: readonly FrontCell[], face: FaceDesign): Figure | undefined {

@@ -1,11 +1,12 @@
-import { assumed, derive, less, plus } from '../design/derive.ts';
-import type { DrawerDesign, FrontCell, PanelDesign } from '../design/design.ts';
+import { derive, less, plus } from '../design/derive.ts';
+import type { DrawerDesign, FrontCell } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
 import { spanFrom, spanUpTo } from '../layout/spans.ts';
-import { Length } from '../length/length.ts';
+import type { LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import { BEHIND_BOX, BESIDE_BOX, BOX_BOTTOM, BOX_BOTTOM_UP, BOX_SIDES, usual } from '../tables/trade-habits.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
@@ -29,26 +30,6 @@ export interface DrawerBox {
 }
 
 const half = Rational.of(1, 2);
-const besideBox = assumed(
-  Length.inches(1, 32),
-  'a box without slides runs with 1/32 inch at each side, common practice',
-);
-const behindBox = assumed(
-  Length.inches(1, 2),
-  'a box without slides stays 1/2 inch clear of the back, common practice',
-);
-const boxStock = assumed(
-  Length.inches(1, 2),
-  'the sides of a box are 1/2 inch thick unless something is said, common practice',
-);
-const bottomStock = assumed(
-  Length.inches(1, 4),
-  'the bottom of a box is 1/4 inch thick unless something is said, common practice',
-);
-const bottomUp = assumed(
-  Length.inches(1, 4),
-  'the groove for the bottom is 1/4 inch up from the lower edge, common practice',
-);
 
 /**
  * On side-mount slides the box is as wide as the opening less a slide at each side and as deep as the slide is long.
@@ -64,7 +45,7 @@ export function drawerBox(
   const widthThere = derive('width of the box', [
     plus('width of the opening', opening.x.size),
     slides === undefined
-      ? less('free at each side', besideBox, 2)
+      ? less('free at each side', usual(BESIDE_BOX, layout.unit), 2)
       : less('taken by the slide at each side', slides.clearanceEachSide, 2),
   ]);
   const heightThere = derive('height of the box', [
@@ -76,7 +57,10 @@ export function drawerBox(
   const width = drawer.boxWidth ?? widthThere;
   const depth =
     slides === undefined
-      ? derive('depth of the box', [plus('depth behind the front', depthThere), less('free behind the box', behindBox)])
+      ? derive('depth of the box', [
+          plus('depth behind the front', depthThere),
+          less('free behind the box', usual(BEHIND_BOX, layout.unit)),
+        ])
       : derive('as deep as the slide is long', [plus('length of the slide', slides.length)]);
   const left = derive('the box stands in the middle of its opening', [
     plus('where the opening begins', opening.x.start),
@@ -106,7 +90,7 @@ export function drawerBoxParts(
   opening: Rectangle,
 ): readonly UnmarkedPart[] {
   const box = drawerBox(drawer, reach, layout, opening);
-  const thick = drawer.sides?.thickness ?? boxStock;
+  const thick = drawer.sides?.thickness ?? usual(BOX_SIDES, layout.unit);
   const origin = drawer.sides?.origin ?? drawer.origin;
   const of = cell.name === undefined ? '' : ` of "${cell.name}"`;
   const side = {
@@ -138,7 +122,7 @@ export function drawerBoxParts(
       y: box.y,
       z: spanUpTo(box.z.end, thick),
     }),
-    boxBottom(cell, drawer, drawer.bottom, box, thick, of),
+    boxBottom(cell, drawer, layout.unit, box, thick, of),
   ];
 }
 
@@ -184,11 +168,12 @@ function boxEndAcross(drawer: DrawerDesign, box: Span, thick: Figure): Span {
 function boxBottom(
   cell: FrontCell,
   drawer: DrawerDesign,
-  bottom: PanelDesign | undefined,
+  unit: LengthUnit,
   box: DrawerBox,
   thick: Figure,
   of: string,
 ): UnmarkedPart {
+  const { bottom } = drawer;
   const inGrooves = (span: Span, what: 'width' | 'depth'): Span =>
     spanFrom(
       derive('in the groove', [
@@ -206,7 +191,7 @@ function boxBottom(
     );
   const foot = derive('the groove for the bottom', [
     plus('the foot of the box', box.y.start),
-    plus('up from the lower edge', bottomUp),
+    plus('up from the lower edge', usual(BOX_BOTTOM_UP, unit)),
   ]);
   return slab({
     id: `${cell.id}/box-bottom`,
@@ -214,7 +199,7 @@ function boxBottom(
     role: 'drawer-bottom',
     stock: bottom?.stock,
     x: inGrooves(box.x, 'width'),
-    y: spanFrom(foot, bottom?.thickness ?? bottomStock),
+    y: spanFrom(foot, bottom?.thickness ?? usual(BOX_BOTTOM, unit)),
     z: inGrooves(box.z, 'depth'),
     thin: 'y',
     grain: 'x',

@@ -1,4 +1,4 @@
-import { assumed, derive, less, plus } from '../design/derive.ts';
+import { derive, less, plus } from '../design/derive.ts';
 import type { Divider, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
@@ -6,8 +6,9 @@ import { turned } from '../layout/front-edges.ts';
 import { frontDeep, frontMaterial, reachBehind, thickestFront } from '../layout/front-thickness.ts';
 import { spanFrom, spanUpTo, toInterior } from '../layout/spans.ts';
 import { frontsAtDivider, isBehindFronts, placeOf } from '../layout/touching-fronts.ts';
-import { Length } from '../length/length.ts';
+import type { LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import { usual, WEB_FRAME_RAIL } from '../tables/trade-habits.ts';
 import { drawerBoxParts } from './drawer-box.ts';
 import type { PartRole } from './part.ts';
 import { shelfParts } from './shelves.ts';
@@ -163,7 +164,7 @@ function dividerParts(
     case 'panel':
       return [panel('divider-panel', `divider${between}`), ...member];
     case 'web-frame':
-      return [...webFrameParts(divider, whole, z, thin, run, between), ...member];
+      return [...webFrameParts(divider, whole, z, thin, run, between, layout.unit), ...member];
     default: {
       const unknown: never = divider.form;
       return unknown;
@@ -201,9 +202,9 @@ function webFrameParts(
   thin: 'x' | 'y',
   run: 'x' | 'y',
   between: string,
+  unit: LengthUnit,
 ): readonly UnmarkedPart[] {
-  const width =
-    divider.railWidth ?? assumed(Length.inches(2), 'the rails of a web frame are 2 inches wide, common practice');
+  const width = divider.railWidth ?? usual(WEB_FRAME_RAIL, unit);
   const front = spanFrom(z.start, width);
   const rear = spanUpTo(z.end, width);
   const runnerDeep: Span = { start: front.end, size: runnerLength(z.size, width), end: rear.start };

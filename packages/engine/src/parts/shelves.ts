@@ -1,11 +1,11 @@
-import { assumed, derive, less, plus } from '../design/derive.ts';
+import { derive, less, plus } from '../design/derive.ts';
 import type { FrontCell, OpenCell, ShelfDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Rectangle } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
 import { spanFrom, toInterior } from '../layout/spans.ts';
-import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import { SHELF_CLEAR, usual } from '../tables/trade-habits.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
@@ -16,11 +16,6 @@ import { slab, type UnmarkedPart } from './slab.ts';
 
 /** More than this in one opening is a slip of the pen, and drawing them would only take time. */
 const MOST_SHELVES = 200;
-
-const clearOfFront = assumed(
-  Length.inches(1, 8),
-  'a shelf stays 1/8 inch clear of the back of the front, common practice',
-);
 
 export function shelfCount(shelves: ShelfDesign): number {
   return Number.isSafeInteger(shelves.count) ? Math.min(Math.max(shelves.count, 0), MOST_SHELVES) : 0;
@@ -49,14 +44,16 @@ export function shelfParts(
   const spacing = shelfSpacing(shelves, opening);
   if (!spacing.length.isPositive()) return [];
   const across = toInterior(opening.x, 'x', layout);
+  const clearOfFront = usual(SHELF_CLEAR, layout.unit);
+  const isShy = !shelves.shyEachEnd.length.isZero();
   const x = spanFrom(
     derive('where the shelf begins', [
       plus('where the opening begins', across.start),
-      plus('shy at its end', shelves.shyEachEnd),
+      ...(isShy ? [plus('shy at its end', shelves.shyEachEnd)] : []),
     ]),
     derive('width of the shelf', [
       plus('width of the opening', across.size),
-      less('shy at each end', shelves.shyEachEnd, 2),
+      ...(isShy ? [less('shy at each end', shelves.shyEachEnd, 2)] : []),
     ]),
   );
   const inside = layout.inside.z;

@@ -1,4 +1,12 @@
-import { assumed, type CarcaseDesign, Length } from '@fettle/engine';
+import {
+  assumed,
+  type CarcaseDesign,
+  FRAME_MEMBER,
+  Length,
+  PLINTH_HEIGHT,
+  STRETCHER_WIDTH,
+  usual,
+} from '@fettle/engine';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/carcase.ts';
 import { readPanel } from './read-material.ts';
@@ -43,7 +51,7 @@ function readPlinth(context: ReadContext, statement: Statement | undefined): Car
   if (statement === undefined) return undefined;
   const reader = new Reader(statement, vocabulary.plinth, context);
   const panel = readPanel(reader, 'plinth');
-  const height = reader.lengthOr(Length.inches(3), 'toe spaces are about 3" high', '<length> high');
+  const height = reader.length('<length> high') ?? usual(PLINTH_HEIGHT, context.units.unit);
   if (panel === undefined) return undefined;
   return { ...panel, height, setBack: reader.lengthOr(Length.zero, 'no set-back is said', 'set back <length>') };
 }
@@ -64,7 +72,7 @@ function readStretchers(context: ReadContext, statement: Statement | undefined):
   const reader = new Reader(statement, vocabulary.stretchers, context);
   const panel = readPanel(reader, 'stretchers');
   if (panel === undefined) return undefined;
-  return { ...panel, width: reader.lengthOr(Length.inches(3), 'stretchers are about 3" wide', '<length> wide') };
+  return { ...panel, width: reader.length('<length> wide') ?? usual(STRETCHER_WIDTH, context.units.unit) };
 }
 
 function readBack(context: ReadContext, statement: Statement | undefined): CarcaseDesign['back'] {
@@ -97,7 +105,7 @@ function readFrame(context: ReadContext, statement: Statement | undefined): Carc
   const wide = (spec: typeof frameStiles | typeof frameTopRail | typeof frameBottomRail) => {
     const said = onlyStatement(context, statement, spec.word);
     const width = said && new Reader(said, spec, context).length('<length> wide');
-    return width ?? assumed(Length.inches(3, 2), 'members of a face frame are about 1-1/2" wide, common practice');
+    return width ?? usual(FRAME_MEMBER, context.units.unit);
   };
   const [stiles, topRail, bottomRail] = [wide(frameStiles), wide(frameTopRail), wide(frameBottomRail)];
   return panel === undefined ? undefined : { ...panel, stiles, topRail, bottomRail };

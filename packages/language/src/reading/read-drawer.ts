@@ -1,4 +1,16 @@
-import { assumed, type DrawerDesign, type Figure, Length } from '@fettle/engine';
+import {
+  BOX_BOTTOM_SHY,
+  BOX_CLEAR_ABOVE,
+  BOX_CLEAR_BELOW,
+  type DrawerDesign,
+  type Figure,
+  type LengthUnit,
+  type PanelDesign,
+  type SlideEntry,
+  usual,
+  usualBottomGroove,
+} from '@fettle/engine';
+import type { Origin } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
@@ -6,14 +18,32 @@ import { readPanel } from './read-material.ts';
 import { readSlide } from './read-shop.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
-/** What a drawer box is made of and runs on, said for all drawers or for one. */
+/**
+ * What a drawer box is made of and runs on, said for all drawers or for one. What one drawer says comes before what is
+ * said for all, word by word: a drawer that says only what is free over it keeps the slides of the others.
+ */
 
 const drawerWords = new Set(Object.values(vocabulary.drawerSpecs).map((spec) => spec.word));
 export function hasDrawerStatements(statement: Statement): boolean {
   return statement.statements.some((each) => drawerWords.has(specOf(each).spec.word));
 }
 
-export function readDrawer(context: ReadContext, statement: Statement): DrawerDesign {
+/** Only what is written; what is not said, or cannot be read, is absent. */
+export interface DrawerSaid {
+  readonly origin: Origin;
+  readonly lastStatement?: Origin;
+  readonly sides?: PanelDesign;
+  readonly bottom?: PanelDesign;
+  readonly corners?: DrawerDesign['corners'];
+  /** Without an entry where its shop data cannot be read. */
+  readonly slides?: { readonly entry?: SlideEntry; readonly origin: Origin };
+  readonly clearBelow?: Figure;
+  readonly clearAbove?: Figure;
+  readonly boxWidth?: Figure;
+  readonly boxHeight?: Figure;
+}
+
+export function readDrawer(context: ReadContext, statement: Statement): DrawerSaid {
   const { boxSides, boxBottom, corners, slides, boxSize, clear } = vocabulary.drawerSpecs;
   const only = (word: string) => onlyStatement(context, statement, word);
   const sides = only('sides');
@@ -22,8 +52,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerDe
   const bottomPanel = bottom && readPanel(new Reader(bottom, boxBottom, context), 'drawer bottom');
   const cornerStatement = only('corners');
   const cornerReader = cornerStatement && new Reader(cornerStatement, corners, context);
-  const joint =
-    (['dovetail', 'box-joint', 'rabbet', 'butt'] as const).find((each) => cornerReader?.has(each)) ?? 'butt';
+  const joint = (['dovetail', 'box-joint', 'rabbet', 'butt'] as const).find((each) => cornerReader?.has(each));
   const slideStatement = only('slides');
   const target = slideStatement && new Reader(slideStatement, slides, context).target('<slide>');
   if (target !== undefined) context.touched.add(target.statement);
@@ -31,8 +60,9 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerDe
   const boxStatement = only('box');
   const box = boxStatement && new Reader(boxStatement, boxSize, context);
   const clearReaders = bodyStatements(statement, 'clear').map((each) => new Reader(each, clear, context));
-  const clearance = (pattern: '<length> below' | '<length> above', fallback: Length, because: string): Figure =>
-    clearReaders.map((each) => each.length(pattern)).find((each) => each !== undefined) ?? assumed(fallback, because);
+  const clearance = (pattern: '<length> below' | '<length> above'): Figure | undefined =>
+    clearReaders.map((each) => each.length(pattern)).find((each) => each !== undefined);
+  const [clearBelow, clearAbove] = [clearance('<length> below'), clearance('<length> above')];
   const boxWidth = box?.length('<length> wide');
   const boxHeight = box?.length('<length> high');
   const last = statement.statements.at(-1);
@@ -41,14 +71,26 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerDe
     ...(last === undefined ? {} : { lastStatement: originOf(context, last) }),
     ...(sidePanel === undefined ? {} : { sides: sidePanel }),
     ...(bottomPanel === undefined ? {} : { bottom: bottomPanel }),
-    corners: joint,
-    ...(entry === undefined ? {} : { slides: entry }),
-    ...(target === undefined ? {} : { slidesOrigin: target.origin }),
-    clearBelow: clearance('<length> below', Length.inches(1, 4), 'drawer boxes have about 1/4" free under them'),
-    clearAbove: clearance('<length> above', Length.inches(1, 2), 'drawer boxes have about 1/2" free over them'),
-    bottomGroove: assumed(Length.inches(1, 4), 'grooves for drawer bottoms are 1/4" deep'),
-    bottomShy: assumed(Length.inches(1, 16), 'drawer bottoms are 1/16" short of their grooves'),
+    ...(joint === undefined ? {} : { corners: joint }),
+    ...(target === undefined ? {} : { slides: { ...(entry === undefined ? {} : { entry }), origin: target.origin } }),
+    ...(clearBelow === undefined ? {} : { clearBelow }),
+    ...(clearAbove === undefined ? {} : { clearAbove }),
     ...(boxWidth === undefined ? {} : { boxWidth }),
     ...(boxHeight === undefined ? {} : { boxHeight }),
+  };
+}
+
+/** What holds for a drawer that says `own` where `common` is said for all; habits of the trade for the rest. */
+export function drawerFrom(own: DrawerSaid, common: DrawerSaid | undefined, unit: LengthUnit): DrawerDesign {
+  const { slides, ...said } = { ...common, ...own };
+  return {
+    ...said,
+    ...(slides?.entry === undefined ? {} : { slides: slides.entry }),
+    ...(slides === undefined ? {} : { slidesOrigin: slides.origin }),
+    corners: said.corners ?? 'butt',
+    clearBelow: said.clearBelow ?? usual(BOX_CLEAR_BELOW, unit),
+    clearAbove: said.clearAbove ?? usual(BOX_CLEAR_ABOVE, unit),
+    bottomGroove: usualBottomGroove(said.sides?.thickness, unit),
+    bottomShy: usual(BOX_BOTTOM_SHY, unit),
   };
 }

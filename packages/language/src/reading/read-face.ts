@@ -3,21 +3,24 @@ import {
   type Cell,
   type Divider,
   type FaceDesign,
+  FRONT_THICKNESS,
   type FrontFit,
   type GroupCell,
   type HingeEntry,
   Length,
   type Material,
   type PanelDesign,
+  SHELF_SHY,
   type ShelfDesign,
   type SizeAsked,
+  usual,
 } from '@fettle/engine';
 import { type Origin, saidTwice, shareNotPositive, valueNotUnderstood } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
 import { dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
-import { hasDrawerStatements, readDrawer } from './read-drawer.ts';
+import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readMaterial, readPanel } from './read-material.ts';
 import { readHinge } from './read-shop.ts';
@@ -36,6 +39,8 @@ export interface FaceReading {
   /** Of all fronts that do not say their own. */
   readonly fit: FrontFit;
   readonly measures: FitMeasures;
+  /** What is said of all drawers. */
+  readonly drawers: DrawerSaid | undefined;
 }
 
 export function readFace(
@@ -47,12 +52,13 @@ export function readFace(
   const ids = new Map<Statement, string>();
   nameCells(statement, 'face', ids);
   const { fit, measures } = readFaceFit(reader);
-  const reading: FaceReading = { context, sides, ids, fit, measures };
+  const common = onlyStatement(context, statement, 'drawers');
+  const drawers = common && readDrawer(context, common);
+  const reading: FaceReading = { context, sides, ids, fit, measures, drawers };
   const cells = statement.statements.filter((each) => cellWords.has(specOf(each).spec.word));
   const [first, second] = cells;
   if (first === undefined) return undefined;
   const fronts = onlyStatement(context, statement, 'fronts');
-  const drawers = onlyStatement(context, statement, 'drawers');
   const hasDividers = statement.statements.some((each) => dividerWords.has(specOf(each).spec.word));
   const only = second === undefined && !hasDividers ? readCell(reading, first, 'stack') : undefined;
   // A space alone that asks for a size is a stack of one, so that its size is held against the face.
@@ -66,13 +72,14 @@ export function readFace(
           sizeOrigin: reader.origin,
         });
   const frontPanel = fronts && readPanel(new Reader(fronts, vocabulary.fronts, context), 'fronts');
-  const drawerDesign = drawers && readDrawer(context, drawers);
+  const { unit } = context.units;
   return {
     origin: reader.origin,
     fit,
     root,
     ...(frontPanel === undefined ? {} : { fronts: frontPanel }),
-    ...(drawerDesign === undefined ? {} : { drawers: drawerDesign }),
+    usualFront: usual(FRONT_THICKNESS, unit),
+    ...(drawers === undefined ? {} : { drawers: drawerFrom(drawers, undefined, unit) }),
   };
 }
 
@@ -118,7 +125,10 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
     default: {
       const own = onlyStatement(context, statement, 'fronts');
       const front = own && readPanel(new Reader(own, vocabulary.frontSpecs.ownFront, context), 'front');
-      const drawer = word === 'drawer' && hasDrawerStatements(statement) ? readDrawer(context, statement) : undefined;
+      const drawer =
+        word === 'drawer' && hasDrawerStatements(statement)
+          ? drawerFrom(readDrawer(context, statement), reading.drawers, context.units.unit)
+          : undefined;
       const fit = readOwnFit(new Reader(statement, vocabulary.drawer, context), reading.measures);
       const pair =
         word === 'doors'
@@ -311,6 +321,7 @@ function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelv
   const reader = new Reader(found, vocabulary.frontSpecs.shelves, context);
   const count = reader.count('<count> adjustable') ?? reader.count('<count> fixed');
   const countOrigin = reader.slotOrigin('<count> adjustable') ?? reader.slotOrigin('<count> fixed');
+  const adjustable = reader.has('<count> adjustable');
   const own = reader.has('of <stock>') || reader.has('thick <length>');
   const material: Material | undefined = own
     ? readMaterial(reader as unknown as Reader<'<stock>' | 'of <stock>' | 'thick <length>'>, 'shelves')
@@ -321,9 +332,11 @@ function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelv
       origin: reader.origin,
       count,
       ...(countOrigin === undefined ? {} : { countOrigin }),
-      adjustable: reader.has('<count> adjustable'),
+      adjustable,
       material,
-      shyEachEnd: assumed(Length.inches(1, 16), 'adjustable shelves are 1/16" shy at each end'),
+      shyEachEnd: adjustable
+        ? usual(SHELF_SHY, context.units.unit)
+        : assumed(Length.zero, 'fixed shelves are as long as their opening'),
     },
   };
 }

@@ -1,4 +1,14 @@
-import { assumed, type Figure, type FrontFit, Length, Rational } from '@fettle/engine';
+import {
+  assumed,
+  type Figure,
+  type FrontFit,
+  INSET_GAP,
+  type LengthUnit,
+  LIPPED_GAP,
+  OVERLAY_GAP,
+  Rational,
+  usual,
+} from '@fettle/engine';
 import type { Reader } from './reader.ts';
 
 /** How fronts sit in or on the case, as the face says for all of them or one front for itself. */
@@ -24,7 +34,7 @@ export function readFaceFit(reader: Reader<FitPattern | 'gap <length>' | 'reveal
   readonly measures: FitMeasures;
 } {
   const said = onlyFit(reader);
-  const gap = reader.length('gap <length>') ?? usualGap(said);
+  const gap = reader.length('gap <length>') ?? usualGap(said, reader.context.units.unit);
   const reveal =
     reader.length('reveal <length>') ??
     assumed(
@@ -78,14 +88,14 @@ function onlyFit(reader: Reader<FitPattern>): FitPattern | undefined {
   return said.sort((a, b) => a.start - b.start)[0]?.pattern;
 }
 
-function usualGap(said: FitPattern | undefined): Figure {
+function usualGap(said: FitPattern | undefined, unit: LengthUnit): Figure {
   switch (said) {
     case undefined:
     case 'inset':
-      return assumed(Length.inches(3, 32), 'gaps around inset fronts are about 1/16" to 1/8"');
+      return usual(INSET_GAP, unit);
     case 'lipped <length>':
-      return assumed(Length.inches(1, 16), 'a lipped front clears its opening by about 1/16", common practice');
+      return usual(LIPPED_GAP, unit);
     default:
-      return assumed(Length.inches(1, 8), 'overlay fronts are about 1/8" apart, common practice');
+      return usual(OVERLAY_GAP, unit);
   }
 }

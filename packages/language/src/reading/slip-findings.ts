@@ -14,11 +14,58 @@ import { nameInQuotes } from '../tokens/names-in-quotes.ts';
 import type { Slip } from '../tokens/slips.ts';
 import { fileUnitId } from './text-units.ts';
 
-/** The slips that the structure pass mended, as findings. */
+/** The slips that the structure pass mended, as findings: a run of the same slip is one. */
 export function slipFindings(document: LangiumDocument): Finding[] {
   const report = document.parseResult.lexerReport as StructureReport | undefined;
   const text = document.textDocument.getText();
-  return (report?.slips ?? []).map((slip) => toFinding(slip, text));
+  const slips = [...(report?.slips ?? [])];
+  const strays = slips.filter(isStray).sort((a, b) => a.start - b.start);
+  const isDeep = (slip: Slip) => slip.kind === 'too-deep' && slip.limit > 0;
+  const deep = slips.filter(isDeep);
+  const [deepest] = deep;
+  return [
+    ...slips.filter((slip) => !isStray(slip) && !isDeep(slip)).map((slip) => toFinding(slip, text)),
+    ...runsOf(strays, text).map((run) => strayFinding(run, text)),
+    ...(deepest === undefined ? [] : [toFinding(deepest, text, deep.length)]),
+  ];
+}
+
+type Stray = Extract<Slip, { readonly kind: 'stray-brace' | 'stray-mark' }>;
+
+function isStray(slip: Slip): slip is Stray {
+  return slip.kind === 'stray-brace' || slip.kind === 'stray-mark';
+}
+
+type Run = { readonly first: Stray; last: Stray; count: number };
+
+/** Strays between which nothing stands but blanks. They are in the order of the text. */
+function runsOf(strays: readonly Stray[], text: string): readonly Run[] {
+  const runs: Run[] = [];
+  for (const slip of strays) {
+    const run = runs.at(-1);
+    if (run !== undefined && text.slice(run.last.end, slip.start).trim() === '') {
+      run.last = slip;
+      run.count++;
+    } else {
+      runs.push({ first: slip, last: slip, count: 1 });
+    }
+  }
+  return runs;
+}
+
+/** Of more marks than these the first few are shown. */
+const MOST_MARKS_SHOWN = 12;
+
+function strayFinding({ first, last, count }: Run, text: string): Finding {
+  const here: Origin = { unit: fileUnitId, start: first.start, end: last.end };
+  const marks = text.slice(here.start, Math.min(here.end, here.start + MOST_MARKS_SHOWN + 1)).replace(/\s+/g, ' ');
+  const all = count === 1 ? (first.kind === 'stray-brace' ? first.brace : first.mark) : marks;
+  const mark = count > 1 && all.length > MOST_MARKS_SHOWN ? `${all.slice(0, MOST_MARKS_SHOWN)}…` : all;
+  return strayMark.at(
+    here,
+    { mark, count },
+    { mends: [{ how: 'remove', values: { mark }, changes: [{ kind: 'remove', at: here }] }] },
+  );
 }
 
 /** Whether braces had to be guessed in this stretch of the text: what seems to be missing there may only be misplaced. */
@@ -37,7 +84,7 @@ const bracesGuessed: ReadonlySet<Slip['kind']> = new Set([
   'too-long',
 ]);
 
-function toFinding(slip: Slip, text: string): Finding {
+function toFinding(slip: Slip, text: string, count = 1): Finding {
   const at = (start: number, end: number): Origin => ({ unit: fileUnitId, start, end });
   const here = at(slip.start, slip.end);
   switch (slip.kind) {
@@ -74,16 +121,8 @@ function toFinding(slip: Slip, text: string): Finding {
         },
       );
     case 'stray-brace':
-    case 'stray-mark': {
-      const mark = slip.kind === 'stray-brace' ? slip.brace : slip.mark;
-      return strayMark.at(
-        here,
-        { mark },
-        {
-          mends: [{ how: 'remove', values: { mark }, changes: [{ kind: 'remove', at: here }] }],
-        },
-      );
-    }
+    case 'stray-mark':
+      return strayFinding({ first: slip, last: slip, count: 1 }, text);
     case 'name-not-closed': {
       const words = text.slice(slip.start, slip.end);
       const end = slip.start + words.trimEnd().length;
@@ -118,7 +157,7 @@ function toFinding(slip: Slip, text: string): Finding {
         },
       );
     case 'too-deep':
-      return textTooLarge.at(here, { what: slip.limit === 0 ? 'text' : 'braces', limit: slip.limit });
+      return textTooLarge.at(here, { what: slip.limit === 0 ? 'text' : 'braces', limit: slip.limit, count });
     case 'too-long':
       return textTooLarge.at(here, { what: 'words', limit: slip.limit });
     default: {
