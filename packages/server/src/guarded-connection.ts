@@ -29,6 +29,7 @@ const guarded: ReadonlySet<string> = new Set<keyof Connection>([
   'onFoldingRanges',
   'onSelectionRanges',
   'onPrepareRename',
+  'onRenameRequest',
 ]);
 
 type Handler = (params: unknown, ...rest: unknown[]) => unknown;
@@ -57,17 +58,28 @@ function guard(connection: Connection, name: string, settled: () => Promise<void
   };
 }
 
+/** Features that a connection keeps one level further down, by the name they are kept under. */
+const further: ReadonlySet<string> = new Set(['languages', 'inlayHint', 'semanticTokens']);
+const guardedFurther: ReadonlySet<string> = new Set(['on', 'onRange', 'onLinkedEditingRange']);
+
 /**
  * `connection`, but whatever registers a feature's handler registers a guarded one. `settled` ends once earlier edits
  * have been taken up.
  */
 export function guardedConnection(connection: Connection, settled: () => Promise<void>): Connection {
-  return new Proxy(connection, {
-    get(target, property) {
-      const member: unknown = Reflect.get(target, property);
-      if (typeof property !== 'string' || !guarded.has(property) || typeof member !== 'function') return member;
-      return (handler: Handler, ...more: unknown[]) =>
-        member.call(target, guard(connection, property.slice(2), settled, handler), ...more);
-    },
-  });
+  const within = <Member extends object>(outer: Member, names: ReadonlySet<string>, path: string): Member =>
+    new Proxy(outer, {
+      get(target, property) {
+        const member: unknown = Reflect.get(target, property);
+        if (typeof property !== 'string') return member;
+        const name = path === '' ? property.replace(/^on/, '') : `${path}.${property}`;
+        if (further.has(property) && typeof member === 'object' && member !== null) {
+          return within(member, guardedFurther, name);
+        }
+        if (!names.has(property) || typeof member !== 'function') return member;
+        return (handler: Handler, ...more: unknown[]) =>
+          member.call(target, guard(connection, name, settled, handler), ...more);
+      },
+    });
+  return within(connection as Connection & object, guarded, '');
 }

@@ -1,8 +1,9 @@
 import { createFettleServices } from '@fettle/language';
-import { DocumentState, type FileSystemProvider } from 'langium';
+import { DocumentState, type FileSystemProvider, Module } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { guardedConnection } from './guarded-connection.ts';
+import { announcingModule, answerMore } from './more-answers.ts';
 import { answerNewPiece } from './new-piece-answers.ts';
 import { PictureAnswers } from './picture-answers.ts';
 import { Pictures } from './pictures.ts';
@@ -13,17 +14,19 @@ export function startFettleServer(connection: Connection, files: FileSystemProvi
   const backlog = new Backlog();
   const guarded = guardedConnection(connection, () => backlog.takenUp);
   const context = { connection: guarded, fileSystemProvider: () => files };
-  const { shared, Fettle } = createFettleServices(context, schedulingModule(backlog));
+  const { shared, Fettle } = createFettleServices(context, Module.merge(schedulingModule(backlog), announcingModule));
   const pictures = new Pictures(guarded, Fettle);
   new PictureAnswers(connection, Fettle, () => backlog.takenUp).listen();
   answerNewPiece(connection);
   followWorkspaceFolders(shared, connection);
+  answerMore(guarded, shared, Fettle);
   // Each request waits for the least that can answer it, so that reading never waits for checking.
   startLanguageServer(shared, {
     DocumentSymbolProvider: DocumentState.Parsed,
     FoldingRangeProvider: DocumentState.Parsed,
     Formatter: DocumentState.Parsed,
     CompletionProvider: DocumentState.ComputedScopes,
+    SignatureHelp: DocumentState.ComputedScopes,
     HoverProvider: DocumentState.Linked,
     InlayHintProvider: DocumentState.Linked,
   });
