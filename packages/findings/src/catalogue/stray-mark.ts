@@ -1,11 +1,15 @@
 import { defineFinding } from '../finding.ts';
 
-export const strayMark = defineFinding<{ readonly mark: string }>({
+/** `count` marks that stand one behind the other, of which `mark` is the first few; they are one slip. */
+export const strayMark = defineFinding<{ readonly mark: string; readonly count: number }>({
   code: 'stray-mark',
   severity: 'error',
   title: 'A mark that belongs to nothing',
-  headline: (facts) => `'${facts.mark}' belongs to nothing here`,
-  brief: (facts) => `a stray '${facts.mark}'`,
+  headline: (facts) =>
+    facts.count === 1
+      ? `'${facts.mark}' belongs to nothing here`
+      : `these ${facts.count} marks belong to nothing here: '${facts.mark}'`,
+  brief: (facts) => (facts.count === 1 ? `a stray '${facts.mark}'` : `${facts.count} stray marks`),
   related: {},
   mends: { remove: (values) => `Take out '${values['mark']}'` },
   help: `

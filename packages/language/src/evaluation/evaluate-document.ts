@@ -12,6 +12,7 @@ import { reportUnread } from '../reading/report-unread.ts';
 import { type OfferList, ShopInReach } from '../reading/shop-in-reach.ts';
 import { slipFindings } from '../reading/slip-findings.ts';
 import { entryText, entryUnit, fileUnitId, type Place, pieceUnitId, placeOf } from '../reading/text-units.ts';
+import { mostImportant } from './most-findings.ts';
 import { causesOnly } from './one-cause.ts';
 import { type PlacedFinding, placeFinding } from './placed-findings.ts';
 import { withoutConsequences } from './root-findings.ts';
@@ -126,7 +127,7 @@ export class DocumentEvaluator {
     add(fileContext.findings, fileContext.units, 0);
     return {
       pieces,
-      findings: withoutConsequences(findings, document),
+      findings: mostImportant(withoutConsequences(findings, document), sayIn(fileContext.units)),
       readable: slips.every(
         (slip) => slip.severity !== 'error' || slip.code === 'stray-mark' || slip.code === 'name-not-closed',
       ),
