@@ -65,6 +65,7 @@ export class SmallEditor {
   readonly #opened = new Map<string, { readonly pictures: number; readonly verdicts: number }>();
   readonly #received = new Map<string, FrameState>();
   #wake: (() => void)[] = [];
+  #isDead = false;
 
   private constructor(server: RunningServer, folder: string) {
     this.#server = server;
@@ -132,11 +133,20 @@ export class SmallEditor {
     await connection.sendNotification(InitializedNotification.type, {});
   }
 
-  async stop(): Promise<void> {
-    await this.#connection.sendRequest(ShutdownRequest.type);
-    await this.#connection.sendNotification(ExitNotification.type);
-    this.#connection.dispose();
+  /** Ends the server at once, as a crash would; what was sent may or may not have arrived. */
+  async serverDies(): Promise<void> {
+    this.#isDead = true;
     await this.#server.kill();
+    this.#connection.dispose();
+  }
+
+  async stop(): Promise<void> {
+    if (!this.#isDead) {
+      await this.#connection.sendRequest(ShutdownRequest.type);
+      await this.#connection.sendNotification(ExitNotification.type);
+      this.#connection.dispose();
+      await this.#server.kill();
+    }
     rmSync(this.folder, { recursive: true, force: true });
   }
 

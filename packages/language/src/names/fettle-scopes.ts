@@ -14,6 +14,7 @@ import {
 } from 'langium';
 import { isReference, type Statement } from '../generated/ast.ts';
 import { kindOfReference } from './kind-of-reference.ts';
+import { isOlderCopy } from './used-files.ts';
 import { findName } from './visible-names.ts';
 
 /** Names are looked up by kind in a table, not by walking scopes. */
@@ -42,6 +43,11 @@ export class FettleScopeProvider extends DefaultScopeProvider {
 
 /** The scope provider asks the name tables, so there is nothing to compute beforehand but what other files may link to. */
 export class FettleScopeComputation extends DefaultScopeComputation {
+  /** An older copy of a text declares nothing for others, or every name would be found twice while two are compared. */
+  override async collectExportedSymbols(document: LangiumDocument): Promise<AstNodeDescription[]> {
+    return isOlderCopy(document.uri) ? [] : super.collectExportedSymbols(document);
+  }
+
   override async collectLocalSymbols(_document: LangiumDocument): Promise<MultiMap<never, AstNodeDescription>> {
     return new MultiMap();
   }

@@ -30,10 +30,19 @@ export function useStatements(document: LangiumDocument): readonly UseOfFile[] {
 export function resolveUse(document: LangiumDocument, path: string): URI | undefined {
   if (path === '' || path.includes('\0')) return undefined;
   try {
-    return UriUtils.resolvePath(UriUtils.dirname(document.uri), path);
+    return UriUtils.resolvePath(UriUtils.dirname(homeOf(document.uri)), path);
   } catch {
     return undefined;
   }
+}
+
+/** An older copy of a text, as a comparison shows it, lies in no folder: it is read with the files of today. */
+export function isOlderCopy(uri: URI): boolean {
+  return uri.scheme === 'git';
+}
+
+function homeOf(uri: URI): URI {
+  return isOlderCopy(uri) ? uri.with({ scheme: 'file', query: '', fragment: '' }) : uri;
 }
 
 /** Every document this one uses, nearest first, without itself; files that are not there are left out. */
