@@ -60,4 +60,60 @@ export class PreviewPage {
   async text(): Promise<string> {
     return (await this.#frame.locator('#fettle-page').textContent()) ?? '';
   }
+
+  /** A line between two spaces by the beginning of its name, as it is read out. */
+  line(name: string): Locator {
+    return this.#frame.locator(`#sheet svg [data-division][aria-label^="${name.replaceAll('"', '\\"')}"]`);
+  }
+
+  /** Waits until the line's neighbours are said to be of these sizes. */
+  async waitForSizes(name: string, sizes: string): Promise<void> {
+    await this.line(name)
+      .and(this.#frame.locator(`[aria-valuetext="${sizes.replaceAll('"', '\\"')}"]`))
+      // A line has no area, and so by the browser's reckoning is never to be seen.
+      .waitFor({ state: 'attached' });
+  }
+
+  /** Moves a line by keys, and lets it go. */
+  async moveLineByKeys(name: string, ...keys: readonly string[]): Promise<void> {
+    await this.line(name).focus();
+    for (const key of [...keys, 'Enter']) await this.line(name).press(key);
+  }
+
+  /** What the page says it has just done, or what a line that is being moved comes to. */
+  readout(words: string | RegExp): Locator {
+    return this.#frame.locator('.readout').filter({ hasText: words });
+  }
+
+  get tip(): Locator {
+    return this.#frame.locator('#tip');
+  }
+
+  /** Looks for parts, and goes to the first of them. */
+  async search(words: string): Promise<void> {
+    await this.#frame.locator('#search').fill(words);
+    await this.#frame.locator('#search').press('Enter');
+  }
+
+  async press(button: string): Promise<void> {
+    await this.#frame.getByRole('button', { name: button, exact: true }).click();
+  }
+
+  async choosePiece(name: string): Promise<void> {
+    await this.#frame.locator('#piece').selectOption(name);
+  }
+
+  /** The word over the drawing that it may not be what the text says. */
+  stale(words: string | RegExp): Locator {
+    return this.#frame.locator('.stale').filter({ hasText: words });
+  }
+
+  /** Accessibility rules broken on the page as it stands, by name and element. */
+  async brokenRules(axe: string, criteria: readonly string[]): Promise<readonly string[]> {
+    await this.#frame.evaluate(axe);
+    return await this.#frame.evaluate(
+      `axe.run(document, { runOnly: { type: 'tag', values: ${JSON.stringify(criteria)} } }).then(({ violations }) =>
+        violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => id + ': ' + html + ' ' + failureSummary)))`,
+    );
+  }
 }

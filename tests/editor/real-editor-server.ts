@@ -2,10 +2,10 @@
  * One running editor for a file of tests: the set-up from the cache, the packaged extension, a browser, and a fresh
  * state that goes away with it. Each test opens a window of its own on a folder of its own.
  */
-import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { EditorWindow, type Trust } from './editor-window.ts';
 import { browserArguments, ensureChromium } from './set-up/browser.mjs';
 import { setUpRealEditor } from './set-up/real-editor.mjs';
@@ -72,16 +72,18 @@ export class RealEditorServer {
   }
 
   /**
-   * A window on a fresh folder that holds copies of the examples. The window is closed when `story` ends, however it ends;
-   * when it fails, what was on the screen is kept as a picture named after it.
+   * A window on a fresh folder that holds copies of the examples, or nothing. The window is closed when `story` ends,
+   * however it ends; when it fails, what was on the screen is kept as a picture named after it.
    */
   async inWindow(
     name: string,
-    story: (window: EditorWindow) => Promise<void>,
+    story: (window: EditorWindow, page: Page, folder: string) => Promise<void>,
     trust: Trust = 'trusted',
+    holding: 'examples' | 'nothing' = 'examples',
   ): Promise<void> {
     const folder = join(this.#state, `folder-${++this.#folders}`);
-    cpSync(join(repository, 'examples'), folder, { recursive: true });
+    mkdirSync(folder);
+    if (holding === 'examples') cpSync(join(repository, 'examples'), folder, { recursive: true });
     mkdirSync(screenshots, { recursive: true });
     const context = await this.#browser.newContext({
       viewport: { width: 1600, height: 1000 },
@@ -97,13 +99,23 @@ export class RealEditorServer {
         const location = web === undefined ? undefined : await serveExtension(context, new URL(address).origin, web);
         await window.open(address, trust);
         if (location !== undefined) await window.installExtensionFrom(location);
-        await story(window);
+        await story(window, page, folder);
       } catch (error) {
         await window.screenshot(`failed-${name}`).catch(() => {});
         throw error;
       }
     } finally {
       await context.close();
+    }
+  }
+
+  /** Ends the language servers of this editor's own copy of the extension, as a crash would. */
+  killLanguageServers(): void {
+    for (const id of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
+      const words = commandLine(id);
+      if (words.some((word) => word.startsWith(this.#state) && word.endsWith('dist/server.cjs'))) {
+        process.kill(Number(id), 'SIGKILL');
+      }
     }
   }
 
@@ -115,5 +127,14 @@ export class RealEditorServer {
       this.#editor.stop();
       rmSync(this.#state, { recursive: true, force: true, maxRetries: 5 });
     }
+  }
+}
+
+/** Empty for a process that is gone, or not ours to ask. */
+function commandLine(id: string): readonly string[] {
+  try {
+    return readFileSync(`/proc/${id}/cmdline`, 'utf8').split('\0');
+  } catch {
+    return [];
   }
 }

@@ -1,4 +1,5 @@
-import { KeptPicture, moveSpan, type SpanEdit } from '@fettle/extension';
+import { KeptPicture, moveSpan, type SpanEdit, tabSeparated } from '@fettle/extension';
+import { type FrameState, frameOf, type PieceView, withFrame } from '@fettle/protocol';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { chest, frame, picture, tooHigh, uri } from './pictures.ts';
@@ -116,5 +117,96 @@ describe('the picture that is kept', () => {
     expect(kept.partsAt(125)).toEqual({ piece: 0, parts: ['front/dice', 'box/dice'] });
     expect(kept.partsAt(137)).toEqual({ piece: 0, parts: ['case'] });
     expect(kept.partsAt(500)).toEqual({ piece: 0, parts: [] });
+  });
+});
+
+describe('frames', () => {
+  const second = { ...chest([40, 40]), key: 'Second', name: 'Second', span: { start: 400, end: 700 } };
+  const broken = { ...chest(), parts: [], sheets: [] };
+  const error = { ...tooHigh, piece: 0, span: { start: 0, end: 5 }, parts: [] };
+
+  test('put together give the picture that was taken apart, whatever changed in between', () => {
+    const piece = fc.record({ name: fc.constantFrom('A', 'B', 'C'), heights: fc.array(fc.nat(40), { maxLength: 3 }) });
+    fc.assert(
+      fc.property(fc.array(fc.array(piece, { maxLength: 3 }), { minLength: 1, maxLength: 8 }), (states) => {
+        let sent: FrameState | undefined;
+        let received: FrameState | undefined;
+        const made = new Map<string, PieceView>();
+        states.forEach((pieces, version) => {
+          const views = pieces.map(({ name, heights }, at) => {
+            // The same objects while nothing changes, as whoever draws them keeps them.
+            const id = `${name} ${at} ${heights}`;
+            const view = made.get(id) ?? { ...chest(heights), key: `${name} ${at}`, name };
+            made.set(id, view);
+            return { ...view, span: { start: version, end: version + 10 } };
+          });
+          const whole = picture(version, { pieces: views });
+          const travelling = structuredClone(frameOf(whole, sent));
+          sent = { frame: travelling.frame, picture: whole };
+          received = withFrame(received, travelling);
+          expect(received?.picture).toEqual(whole);
+        });
+      }),
+    );
+  });
+
+  test('that presume what never came are lost, and a full one sets it right', () => {
+    const kept = new KeptPicture();
+    const first = { frame: 1, picture: picture(1) };
+    expect(kept.receive(frameOf(picture(2), first), 9)).toEqual({ kind: 'lost' });
+    expect(kept.shown).toBeUndefined();
+    expect(kept.receive(frame(picture(2)), 9)).toEqual({ kind: 'taken', anew: false });
+  });
+
+  test('of an older version are noted although they are not shown', () => {
+    const kept = new KeptPicture();
+    kept.receive(frame(picture(1)), 1);
+    kept.countAnew();
+    const later = frameOf(picture(6, { pieces: [chest([9])] }), { frame: 1, picture: picture(1) });
+    expect(kept.receive(later, 1)).toEqual({ kind: 'dropped' });
+    const after = frameOf(picture(1, { pieces: [chest([8])] }), { frame: later.frame, picture: picture(6) });
+    expect(kept.receive(after, 1)).toEqual({ kind: 'taken', anew: true });
+    expect(kept.shown?.pieces[0]?.parts).toHaveLength(1);
+  });
+
+  test('a piece that is wrong and has lost its parts keeps those it had, marked; the others go on', () => {
+    const kept = new KeptPicture();
+    kept.receive(frame(picture(1, { pieces: [chest(), second] })), 9);
+    kept.receive(frame(picture(2, { pieces: [broken, { ...second, parts: [] }], findings: [error] })), 9);
+    expect(kept.shown?.readable).toBe(true);
+    expect(kept.shown?.pieces.map(({ stale, parts }) => [stale, parts.length])).toEqual([
+      [true, 4],
+      [undefined, 0],
+    ]);
+    kept.receive(frame(picture(3, { pieces: [chest(), second] })), 9);
+    expect(kept.shown?.pieces.map(({ stale }) => stale)).toEqual([undefined, undefined]);
+  });
+
+  test('a piece that is emptied on purpose is empty', () => {
+    const kept = new KeptPicture();
+    kept.receive(frame(picture(1)), 9);
+    kept.receive(frame(picture(2, { pieces: [broken] })), 9);
+    expect(kept.shown?.pieces[0]?.parts).toEqual([]);
+  });
+
+  test('what was kept over a reload stands in while the text is broken, and no longer', () => {
+    const kept = new KeptPicture();
+    kept.startFrom(uri, chest());
+    expect(kept.shown?.readable).toBe(false);
+    kept.receive(frame(picture(1, { readable: false, pieces: [broken, second] })), 1);
+    expect(kept.shown?.pieces.map(({ key, parts }) => [key, parts.length])).toEqual([
+      ['Chest', 4],
+      ['Second', 2],
+    ]);
+    kept.receive(frame(picture(2)), 2);
+    expect(kept.shown?.pieces.map(({ key }) => key)).toEqual(['Chest']);
+  });
+});
+
+describe('a table for the clipboard', () => {
+  test('keeps its cells apart, and no cell is a formula', () => {
+    const rows = [{ parts: [], cells: ['=1+1', 'two\tlines\nof "names"', '-3'] }];
+    const text = tabSeparated({ kind: 'table', id: 't', title: 'T', columns: ['A', 'B', 'C'], rows });
+    expect(text).toBe('A\tB\tC\n\'=1+1\ttwo lines of "names"\t\'-3\n');
   });
 });

@@ -31,6 +31,27 @@ describe('a message from the page', () => {
     });
   });
 
+  test('about a line, a table, a file or a picture is taken with its bounds', () => {
+    const about = { uri, version: 3, piece: 0 };
+    const move = { kind: 'move-division', ...about, division: 'a|b', steps: -4, drop: true };
+    expect(readFromPage({ ...move, edits: [] })).toEqual(move);
+    for (const wrong of [{ steps: 0.5 }, { steps: 1e9 }, { steps: '4' }, { drop: 1 }, { division: null }]) {
+      expect(readFromPage({ ...move, ...wrong })).toBeUndefined();
+    }
+    const file = { kind: 'export', ...about, sheet: 'elevation', format: 'png' };
+    expect(readFromPage(file)).toEqual(file);
+    expect(readFromPage({ ...file, format: 'exe' })).toBeUndefined();
+    expect(readFromPage({ kind: 'copy-table', ...about, sheet: 7 })).toBeUndefined();
+    expect(readFromPage({ kind: 'png', request: 1, bytes: [137, 80] })).toBeUndefined();
+    expect(readFromPage({ kind: 'png', request: 1, bytes: new Uint8Array(2) })?.kind).toBe('png');
+    expect(readFromPage({ kind: 'look', uri, piece: 'A', sheet: 'b', extra: 1 })).toEqual({
+      kind: 'look',
+      uri,
+      piece: 'A',
+      sheet: 'b',
+    });
+  });
+
   test('of any other shape is none, and never a failure', () => {
     const choose = { kind: 'choose', uri, version: 3, piece: 0, part: 'front/dice' };
     for (const wrong of [{ version: -1 }, { version: 1.5 }, { version: '3' }, { piece: -1 }, { part: 4 }, { uri: 5 }]) {
@@ -52,6 +73,31 @@ describe('what the page accepts and remembers', () => {
     expect(readToPage({ kind: 'picture', frame: incomplete, anew: false })).toBeUndefined();
     expect(readToPage({ kind: 'caret', uri, version: 1, piece: 0, parts: ['a'] })?.kind).toBe('caret');
     expect(readToPage({ kind: 'caret', uri, version: 1, parts: ['a'] })).toBeUndefined();
+  });
+
+  test('nothing whose shape is not a picture through and through', () => {
+    const whole = frame(picture(1));
+    const [piece] = whole.pieces;
+    for (const wrong of [
+      { pieces: [{ ...piece, parts: [{ id: 'x' }] }] },
+      {
+        pieces: [
+          { ...piece, sheets: [{ kind: 'drawing', id: 'e', title: 'E', svg: 5, description: '', divisions: [] }] },
+        ],
+      },
+      { pieces: [{ ...piece, sheets: [{ kind: 'film', id: 'e', title: 'E' }] }] },
+      { pieces: [{ ...piece, span: { start: 'a', end: 4 } }] },
+      { findings: [{ severity: 'fatal' }] },
+      { frame: -1 },
+    ]) {
+      expect(readToPage({ kind: 'picture', frame: { ...whole, ...wrong }, anew: false, only: '' })).toBeUndefined();
+    }
+    fc.assert(
+      fc.property(fc.anything(), (value) => {
+        expect(readToPage(value)).toBeUndefined();
+        expect(readToPage({ kind: 'picture', frame: value })).toBeUndefined();
+      }),
+    );
   });
 
   test('a memory that is no memory makes a fresh page', () => {

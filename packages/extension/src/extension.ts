@@ -15,6 +15,7 @@ export function startExtension(context: vscode.ExtensionContext, makeClient: Mak
   const status = new VerdictInStatusBar();
   const language = new LanguageStatus();
   const pieceAt = async (uri: vscode.Uri, offset: number) => {
+    await begun;
     const answer = await session
       .request<string | null>(pieceAtRequest, { uri: uri.toString(), offset })
       // Without an answer the first piece stands in.

@@ -6,3 +6,4 @@
 export { KeptPicture } from './kept-picture.ts';
 export { moveSpan, type SpanEdit } from './moved-spans.ts';
 export { pageHtml } from './page-html.ts';
+export { tabSeparated } from './tab-separated.ts';

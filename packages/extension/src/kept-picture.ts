@@ -59,6 +59,8 @@ export class KeptPicture {
   #shown: Picture | undefined;
   #edits: { readonly version: number; readonly edits: readonly SpanEdit[] }[] = [];
   #anew = false;
+  /** What is shown is one piece that was kept over a reload; the text may hold others. */
+  #fromBefore = false;
 
   /** What the page should show, its spans as the text stands now; absent until the first picture. */
   get shown(): Picture | undefined {
@@ -73,6 +75,7 @@ export class KeptPicture {
     if (this.#shown !== undefined) return;
     this.#shown = { uri, version: 0, readable: false, pieces: [piece], findings: [], verdict: '' };
     this.#anew = true;
+    this.#fromBefore = true;
   }
 
   /** Takes a frame in. `textVersion` is that of the open text; without one, it is closed and what comes last holds. */
@@ -92,7 +95,8 @@ export class KeptPicture {
       pieces: picture.pieces.map((piece) => movedPiece(piece, since)),
       findings: picture.findings.map((finding) => movedFinding(finding, since)),
     };
-    this.#shown = withLastGood(now, this.#shown?.pieces ?? []);
+    this.#shown = withLastGood(now, this.#shown?.pieces ?? [], this.#fromBefore);
+    if (now.readable) this.#fromBefore = false;
     return { kind: 'taken', anew };
   }
 
@@ -162,9 +166,10 @@ function wordsOfPart({ span }: PieceView, part: PartView): TextSpan {
  * While the text cannot be read, the pieces there were. While it can, a piece that is wrong and has lost all its parts
  * (a brace that is missing takes them away) keeps those it had, too. What has changed since is marked as stale.
  */
-function withLastGood(now: Picture, before: readonly PieceView[]): Picture {
+function withLastGood(now: Picture, before: readonly PieceView[], mayBeMore: boolean): Picture {
   if (!now.readable) {
     if (before.length === 0) return now;
+    if (!mayBeMore) return withFindingsFor(now, before);
     const known = new Set(before.map(({ key }) => key));
     const others = now.pieces.filter(({ key, parts }) => !known.has(key) && parts.length > 0);
     return withFindingsFor(now, [...before, ...others]);
@@ -187,7 +192,9 @@ function withFindingsFor(now: Picture, pieces: readonly PieceView[]): Picture {
     if (finding.piece === undefined) return finding;
     const { piece, ...rest } = finding;
     const place = pieces.findIndex(({ key }) => key === now.pieces[piece]?.key);
-    return place < 0 ? rest : { ...rest, piece: place };
+    if (place >= 0) return { ...rest, piece: place };
+    // A piece under another name stands where it stood.
+    return now.pieces.length === pieces.length ? finding : rest;
   });
   return { ...now, pieces, findings };
 }

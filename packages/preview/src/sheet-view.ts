@@ -13,6 +13,28 @@ function partName(part: PartView, findings: readonly NumberedFinding[]): string 
   return [part.label, ...concerned.map(({ finding }) => finding.sentence)].join('. ');
 }
 
+/**
+ * The same for an element of the drawing: what is written on it stands in its name as it is written, so that those who
+ * speak to their machine can call it by what they see (WCAG 2.2, 2.5.3).
+ */
+function drawnName(element: Element, part: PartView, findings: readonly NumberedFinding[]): string {
+  const name = partName(part, findings);
+  const written = (element.textContent ?? '').replace(/\s+/g, ' ').trim();
+  if (bareWords(name).includes(bareWords(written))) return name;
+  const mark = `, mark ${part.mark}`;
+  const label = part.label.endsWith(mark) ? part.label.slice(0, -mark.length) : part.label;
+  const marked = `${label} ${part.mark}`;
+  const own = bareWords(marked).includes(bareWords(written)) ? marked : `${label}, ${written}`;
+  return `${own}${name.slice(part.label.length)}`;
+}
+
+function bareWords(words: string): string {
+  return words
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
 /** Drawings are read once and copied; null for one that cannot be read. */
 const read = new WeakMap<SheetView, Element | null>();
 
@@ -47,7 +69,7 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
     reachable.push(element);
     element.setAttribute('role', 'button');
     element.setAttribute('tabindex', '-1');
-    element.setAttribute('aria-label', partName(part, findings));
+    element.setAttribute('aria-label', drawnName(element, part, findings));
     if (state.lit.includes(id)) element.setAttribute('aria-current', 'true');
   }
   const entry = reachable.find((element) => element.getAttribute('data-part') === state.chosen) ?? reachable[0];
