@@ -47,9 +47,9 @@ function kindsOf(text: string, all: readonly UnitOfText[]): readonly Variants[] 
 const everyPlace = process.env['FETTLE_EVERY_PLACE'] === '1';
 const texts = [
   { name: 'sideboard.fettle', stride: 1, findingsStride: 3 },
-  { name: 'chest.fettle', stride: 1, findingsStride: 11 },
-  { name: 'vanity.fettle', stride: 1, findingsStride: 11 },
-  { name: 'wall-cupboard.fettle', stride: 1, findingsStride: 11 },
+  { name: 'chest.fettle', stride: 1, findingsStride: 7 },
+  { name: 'vanity.fettle', stride: 1, findingsStride: 7 },
+  { name: 'wall-cupboard.fettle', stride: 1, findingsStride: 7 },
   { name: 'shop.fettle', stride: 2, findingsStride: 23 },
   { name: 'metric-shop.fettle', stride: 2, findingsStride: 23 },
   { name: 'wall.fettle', stride: 7, findingsStride: 211 },
@@ -59,6 +59,7 @@ const texts = [
 const ofWriting: ReadonlySet<string> = new Set([
   'brace-not-closed',
   'brace-not-opened',
+  'half-marked-remark',
   'name-empty',
   'name-missing',
   'name-not-closed',

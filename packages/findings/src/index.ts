@@ -23,6 +23,7 @@ export { gapUnusual } from './catalogue/gap-unusual.ts';
 export { gradingWithoutEffect } from './catalogue/grading-without-effect.ts';
 export { grooveBreaksOut } from './catalogue/groove-breaks-out.ts';
 export { grooveTooDeep } from './catalogue/groove-too-deep.ts';
+export { halfMarkedRemark } from './catalogue/half-marked-remark.ts';
 export { hingeDoorThickness } from './catalogue/hinge-door-thickness.ts';
 export { hingeDoorTooHigh } from './catalogue/hinge-door-too-high.ts';
 export { hingeDoorTooWide } from './catalogue/hinge-door-too-wide.ts';

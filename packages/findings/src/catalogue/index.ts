@@ -22,6 +22,7 @@ import { gapUnusual } from './gap-unusual.ts';
 import { gradingWithoutEffect } from './grading-without-effect.ts';
 import { grooveBreaksOut } from './groove-breaks-out.ts';
 import { grooveTooDeep } from './groove-too-deep.ts';
+import { halfMarkedRemark } from './half-marked-remark.ts';
 import { hingeDoorThickness } from './hinge-door-thickness.ts';
 import { hingeDoorTooHigh } from './hinge-door-too-high.ts';
 import { hingeDoorTooWide } from './hinge-door-too-wide.ts';
@@ -165,6 +166,7 @@ const kinds: readonly AnyKind[] = [
   valueNotGiven,
   valueNotUnderstood,
   wordBelongsElsewhere,
+  halfMarkedRemark,
 ];
 
 /** Every entry by its code. */

@@ -2,6 +2,7 @@ import {
   braceNotClosed,
   braceNotOpened,
   type Finding,
+  halfMarkedRemark,
   nameNotClosed,
   nameNotOpened,
   type Origin,
@@ -123,6 +124,20 @@ function toFinding(slip: Slip, text: string, count = 1): Finding {
     case 'stray-brace':
     case 'stray-mark':
       return strayFinding({ first: slip, last: slip, count: 1 }, text);
+    case 'half-marked-remark':
+      return halfMarkedRemark.at(
+        at(slip.start, slip.start + 1),
+        {},
+        {
+          mends: [
+            {
+              how: 'mark',
+              values: {},
+              changes: [{ kind: 'set-words', at: at(slip.start, slip.start + 1), words: '//' }],
+            },
+          ],
+        },
+      );
     case 'name-not-closed': {
       const words = text.slice(slip.start, slip.end);
       const end = slip.start + words.trimEnd().length;

@@ -35,6 +35,13 @@ export function mendWords(
   const all = others.length === 0 ? raw : [...raw, ...others].sort((a, b) => a.startOffset - b.startOffset);
   for (let at = 0; at < all.length; at++) {
     const token = all[at] as IToken;
+    const remarkEnds = halfMarkedRemark(text, token);
+    if (remarkEnds !== undefined) {
+      slips.push({ kind: 'half-marked-remark', start: token.startOffset, end: remarkEnds });
+      while ((all[at + 1]?.startOffset ?? Number.POSITIVE_INFINITY) < remarkEnds)
+        absorbed.add(all[++at]?.startOffset ?? -1);
+      continue;
+    }
     const isOther = token.tokenType.name === 'OTHER';
     const badNumber = brokenNumber(text, all, at, kinds.number);
     if (badNumber !== undefined) {
@@ -67,6 +74,16 @@ export function mendWords(
     }
   }
   return { tokens, slips, absorbed };
+}
+
+/** Where the line ends whose remark lost one of its two strokes: nothing else begins a line with one. */
+function halfMarkedRemark(text: string, token: IToken): number | undefined {
+  if (!isMark(token, '/')) return undefined;
+  const lineStart =
+    Math.max(text.lastIndexOf('\n', token.startOffset - 1), text.lastIndexOf('\r', token.startOffset - 1)) + 1;
+  if (text.slice(lineStart, token.startOffset).trim() !== '') return undefined;
+  const rest = /[\r\n]/.exec(text.slice(token.startOffset));
+  return rest === null ? text.length : token.startOffset + rest.index;
 }
 
 interface Glued {
