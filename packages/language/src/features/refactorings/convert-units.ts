@@ -1,15 +1,16 @@
-import { exactSource, Length, type LengthUnit, parseTradeLength } from '@fettle/engine';
+import { type Evaluation, exactSource, type Figure, Length, type LengthUnit, parseTradeLength } from '@fettle/engine';
 import { AstUtils } from 'langium';
 import { type Expression, isExpression, isReference, type Quantity, type Statement } from '../../generated/ast.ts';
 import { specOf } from '../../names/declarations.ts';
 import { readParts } from '../../reading/phrases.ts';
 import { propertyRange } from '../spot.ts';
-import { type Asked, type Refactoring, type WordsChange, wordOf } from './refactoring.ts';
+import { type Asked, type Refactoring, type WordsChange, withPhrase, wordOf } from './refactoring.ts';
 
 /**
- * Afterwards the piece is written in the other system and is exactly as large as before: 1-1/2" becomes 38.1, and
+ * Afterwards the piece is written in the other system, and all it says is exactly as large as before: 1-1/2" becomes 38.1, and
  * 19 mm become 95/127". Lengths that are products keep their factors. Not offered where a number might be a length or a
- * count, depending on who reads it.
+ * count, depending on who reads it. The gap is written down where it was assumed, since every front depends on it; what
+ * else is left to habit takes the habit of the other system, and the title says so.
  */
 export function convertUnits({ statement, piece, text }: Asked): Refactoring | undefined {
   const own = statement === piece.statement || wordOf(statement) === 'units' ? piece.statement : undefined;
@@ -42,11 +43,32 @@ export function convertUnits({ statement, piece, text }: Asked): Refactoring | u
     if (from === undefined || last === undefined) return undefined;
     edits.push({ start: from.offset, end: last.end, words });
   }
+  const face = own.statements.find((each) => wordOf(each) === 'face');
+  const gap = piece.evaluation.design.face?.fit.gap;
+  const isPinned = face !== undefined && gap?.reason.kind === 'assumed';
+  if (isPinned) edits.push(withPhrase(face, `gap ${exactSource(gap.length, to)}`));
+  const title = to === 'mm' ? 'Write the piece in millimetres' : 'Write the piece in inches';
+  const habit = leavesToHabit(piece.evaluation, isPinned ? gap : undefined);
   return {
-    title: to === 'mm' ? 'Write the piece in millimetres' : 'Write the piece in inches',
+    title: habit ? `${title}; what it leaves unsaid takes ${to === 'mm' ? 'metric' : 'inch'} habits` : title,
     kind: 'refactor.rewrite',
     edits,
   };
+}
+
+/** Whether a part of the piece has a size, other than zero, that is said nowhere; `pinned` will be said. */
+function leavesToHabit({ parts }: Evaluation, pinned: Figure | undefined): boolean {
+  const seen = new Set<Figure>(pinned === undefined ? [] : [pinned]);
+  const waiting = parts.flatMap(({ box, thickness }) =>
+    [box.x, box.y, box.z].flatMap(({ start, end }) => [start, end, thickness]),
+  );
+  for (let figure = waiting.pop(); figure !== undefined; figure = waiting.pop()) {
+    if (seen.has(figure)) continue;
+    seen.add(figure);
+    if (figure.reason.kind === 'assumed' && !figure.length.isZero()) return true;
+    if (figure.reason.kind === 'derived') waiting.push(...figure.reason.operands.map((operand) => operand.figure));
+  }
+  return false;
 }
 
 /** Undefined where what is written cannot be told apart. */
