@@ -1,18 +1,27 @@
 import { defineFinding } from '../finding.ts';
 
+function didYouMean(offers: readonly string[]): string {
+  const quoted = offers.map((each) => `'${each}'`);
+  const last = quoted.pop();
+  if (last === undefined) return '';
+  return `; did you mean ${quoted.length === 0 ? last : `${quoted.join(', ')} or ${last}`}?`;
+}
+
 /** Words that mean nothing where they stand. */
 export const unknownWord = defineFinding<{
   readonly words: string;
   /** The statement or the body they stand in, in the reader's words. */
   readonly place: string;
   readonly nearest: string;
+  /** What these words may be short for, where nothing is near. */
+  readonly meant?: readonly string[];
 }>({
   code: 'unknown-word',
   severity: 'error',
   title: 'Words that mean nothing here',
   headline: (facts) =>
     `'${facts.words}' means nothing in ${facts.place}` +
-    (facts.nearest === '' ? '' : `; did you mean '${facts.nearest}'?`),
+    didYouMean(facts.nearest === '' ? (facts.meant ?? []) : [facts.nearest]),
   brief: (facts) => `'${facts.words}' means nothing here`,
   related: {},
   mends: {

@@ -1,11 +1,29 @@
-import { type Finding, sizeAbsurd, sizeLooksLikeOtherUnit, sizesNotPositive, unitsMixedInSum } from '@fettle/findings';
+import {
+  type Finding,
+  sizeAbsurd,
+  sizeLooksLikeOtherUnit,
+  sizeOfWhat,
+  sizesNotPositive,
+  thicknessAbsurd,
+  unitApart,
+  unitsMixedInSum,
+  unknownWord,
+  valueNotUnderstood,
+  wordBelongsElsewhere,
+} from '@fettle/findings';
 
 /**
  * One cause, one finding, between what the words of a piece show and what comes of working them out. Where the unit of
- * the whole is in doubt, so is everything that was worked out with it.
+ * the whole is in doubt, so is everything that was worked out with it; where words could not be read, what was meant by
+ * them is not known, and no proportion can be judged.
  */
+const onTheNumberAlone: ReadonlySet<string> = new Set([sizeAbsurd.code, thicknessAbsurd.code]);
+const isProportion = ({ severity, code }: Finding) => severity === 'warning' && !onTheNumberAlone.has(code);
 const follows: ReadonlyMap<string, (worked: Finding) => boolean> = new Map([
   [sizeLooksLikeOtherUnit.code, (worked: Finding) => worked.severity !== 'note'],
+  ...[unknownWord, wordBelongsElsewhere, sizeOfWhat, unitApart, valueNotUnderstood].map(
+    ({ code }) => [code, isProportion] as const,
+  ),
   [unitsMixedInSum.code, ({ code }: Finding) => code === sizeAbsurd.code || code === sizesNotPositive.code],
 ]);
 

@@ -14,7 +14,8 @@ export function readMaterial(reader: Reader<MaterialPattern>, part: string): Mat
   if (thickness === undefined) {
     // A stock that is not known has its own finding, and a thickness cannot be blamed as well.
     const names = reader.has('<stock>') || reader.has('of <stock>');
-    const unreadable = reader.has('thick <length>');
+    // Words that mean nothing here have their own finding, and may have been meant for it.
+    const unreadable = reader.has('thick <length>') || reader.hasUnread;
     if (!unreadable && (!names || stock !== undefined)) {
       reader.context.findings.push(
         thicknessNotKnown.at(

@@ -87,6 +87,11 @@ export class Reader<Pattern extends string> {
     return this.#phrases.has(pattern);
   }
 
+  /** Whether some of its words are in no phrase. */
+  get hasUnread(): boolean {
+    return readParts(this.statement, specOf(this.statement).spec).unread.length > 0;
+  }
+
   /** The words of a phrase, from the first to the last. */
   originOf(pattern: Pattern): Origin | undefined {
     const read = this.#phrases.get(pattern);

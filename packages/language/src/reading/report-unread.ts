@@ -6,12 +6,12 @@ import {
   unknownWord,
   wordBelongsElsewhere,
 } from '@fettle/findings';
-import { isReference, isWord, type Part, type Statement } from '../generated/ast.ts';
+import { isExpression, isReference, isWord, type Part, type Statement } from '../generated/ast.ts';
 import { pieceOf, specOf } from '../names/declarations.ts';
 import { isOnlyNear, nearestName } from '../names/nearest.ts';
 import { usesMissingFile } from '../names/used-files.ts';
 import { findName, nameKindWords, visibleNames } from '../names/visible-names.ts';
-import { bodyOf, fileNoun, type StatementSpec } from '../schema/index.ts';
+import { bodyOf, fileNoun, type PhraseItem, type StatementSpec } from '../schema/index.ts';
 import { homesOfPhrase, homesOfStatement } from '../schema/where-words-belong.ts';
 import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
@@ -131,6 +131,7 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     reportWord(context, at, at, odd.word, placeWords(spec), meant, [], candidates);
     return;
   }
+  const shortFor = run.length === 1 ? sayMore(statement, spec, first) : [];
   const typed = isWord(first) ? first.word : '';
   const near = typed === '' ? undefined : nearestName(typed, candidates);
   const at = originOf(context, first, last);
@@ -143,8 +144,31 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     run.length === 1 && near !== typed ? (near ?? '') : '',
     candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
     candidates,
+    shortFor,
   );
 }
+
+/** A value whose word is missing: `sides 1/2` is short for 'thick 1/2', `shelves 2` for '2 adjustable' or '2 fixed'. */
+function sayMore(statement: Statement, spec: StatementSpec, part: Part): readonly string[] {
+  const value = part.$cstNode?.text ?? '';
+  if (!isExpression(part) || isReference(part) || value.length > mostLetters) return [];
+  const said = new Set(readParts(statement, spec).phrases.map((read) => read.phrase.pattern));
+  const offers = spec.phrases.filter(
+    ({ checked, pattern, items }) => checked && !said.has(pattern) && items.length === 2 && items.some(takesValue),
+  );
+  // A whole number of what can be counted is hardly anything else.
+  const counts = offers.filter(({ pattern }) => pattern.includes('<count>'));
+  const likely = /^\d+$/.test(value) && counts.length > 0 ? counts : offers.filter((each) => !counts.includes(each));
+  // Of many, none is likelier than another.
+  return likely.length > 3 ? [] : likely.map(({ pattern }) => pattern.replace(/<\w+>/, () => value));
+}
+
+function takesValue(item: PhraseItem): boolean {
+  return item.kind === 'slot' && !item.refers && item.slot !== 'path';
+}
+
+/** What goes into a sentence whole. */
+const mostLetters = 20;
 
 /** Words of another statement, or a whole statement that stands where none may. */
 function homesOfRun(words: string, first: string): readonly string[] {
@@ -165,8 +189,16 @@ function reportWord(
   nearest: string,
   homes: readonly string[],
   known: readonly string[],
+  shortFor: readonly string[] = [],
 ): void {
   // What was read as its neighbour counts as such, so taking it out would leave a gap.
+  const mends = shortFor.map(
+    (each): Mend => ({
+      how: 'use-nearest',
+      values: { word: each },
+      changes: [{ kind: 'set-words', at, words: each }],
+    }),
+  );
   const mend: Mend =
     nearest === ''
       ? { how: 'remove', values: { words }, changes: [{ kind: 'remove', at: whole }] }
@@ -179,7 +211,11 @@ function reportWord(
   const belongs = homes.filter((each) => each !== place).slice(0, 3);
   context.findings.push(
     belongs.length === 0
-      ? unknownWord.at(at, { words, place, nearest }, { mends: [mend] })
+      ? unknownWord.at(
+          at,
+          { words, place, nearest, ...(shortFor.length === 0 ? {} : { meant: shortFor }) },
+          { mends: [...mends, mend] },
+        )
       : wordBelongsElsewhere.at(at, { words, place, belongs, nearest }, { mends: [mend] }),
   );
 }

@@ -1,6 +1,6 @@
 import { type LengthUnit, parseTradeLength } from '@fettle/engine';
 import { type Mend, sizeOfWhat, unitApart } from '@fettle/findings';
-import { isExpression, isWord, type Part, type Quantity, type Statement } from '../generated/ast.ts';
+import { isExpression, isReference, isWord, type Part, type Quantity, type Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import { withUnit } from './notation.ts';
 import { readParts } from './phrases.ts';
@@ -61,11 +61,12 @@ function isBare(part: Part | undefined): part is Quantity {
 export function sizeOfWhatIn(context: ReadContext, statement: Statement, run: readonly Part[]): boolean {
   const group = groupAround(statement);
   const [size, direction] = run;
-  if (group === undefined || run.length !== 2 || size === undefined || !isExpression(size) || !isWord(direction)) {
+  if (group === undefined || run.length > 2 || size === undefined || !isExpression(size) || isReference(size)) {
     return false;
   }
+  if (direction !== undefined && !isWord(direction)) return false;
   const along = group.kind === 'row' ? 'wide' : 'high';
-  const said = direction.word.toLowerCase();
+  const said = direction?.word.toLowerCase() ?? along;
   if (said !== 'wide' && said !== 'high') return false;
   if (said !== along) {
     sayAcross(context, { parts: run }, group);
@@ -76,11 +77,12 @@ export function sizeOfWhatIn(context: ReadContext, statement: Statement, run: re
   if (readParts(statement, spec).phrases.some((read) => asked(along).includes(read.phrase.pattern))) return false;
   const fronted = !['open', 'row', 'stack'].includes(spec.word);
   const at = originOf(context, size, direction);
-  const words = `${size.$cstNode?.text ?? ''} ${said}`;
+  const number = size.$cstNode?.text ?? '';
+  const words = `${number} ${said}`;
   const mends = (fronted ? ['front', 'opening'] : ['opening']).map((basis): Mend => {
     const whole = `${basis} ${words}`;
     return { how: 'say', values: { words: whole }, changes: [{ kind: 'set-words', at, words: whole }] };
   });
-  context.findings.push(sizeOfWhat.at(at, { words, fronted }, { mends }));
+  context.findings.push(sizeOfWhat.at(at, { words: direction === undefined ? number : words, fronted }, { mends }));
   return true;
 }
