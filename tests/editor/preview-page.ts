@@ -47,6 +47,7 @@ export class PreviewPage {
   async showSheet(title: string): Promise<void> {
     await this.#frame.getByRole('tab', { name: title }).click();
     await this.#frame.getByRole('tab', { name: title, selected: true }).waitFor();
+    await this.#frame.locator('#sheet:not([aria-busy])').waitFor();
   }
 
   /** Height of a part on the screen, in pixels, for comparing with another's. */

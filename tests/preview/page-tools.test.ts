@@ -362,6 +362,36 @@ describe('a picture that no longer holds', () => {
   });
 });
 
+describe('a sheet that is still to be drawn', () => {
+  const unfinished = () => {
+    const [drawing] = chest().sheets;
+    if (drawing === undefined) throw new Error('a chest has a drawing');
+    return {
+      ...chest(),
+      sheets: [drawing, { kind: 'later', id: 'cut-list', title: 'Cut list', shows: 'table' }],
+    } as const;
+  };
+
+  test('is asked for, the one before stays meanwhile, and then it is there', async () => {
+    open = await opener.open();
+    await show(picture(1, { pieces: [unfinished()] }));
+    await open.page.getByRole('tab', { name: 'Cut list' }).click();
+    expect(await part('cards').count()).toBe(1);
+    expect(await open.page.locator('#sheet').getAttribute('aria-busy')).toBe('true');
+    expect((await sent('look')).map(({ sheet }) => sheet)).toEqual(['elevation', 'cut-list']);
+    await show(picture(1));
+    expect(await open.page.locator('#sheet > table').count()).toBe(1);
+    expect(await open.page.locator('#sheet').getAttribute('aria-busy')).toBeNull();
+  });
+
+  test('that takes its time is said to be on its way', async () => {
+    open = await opener.open();
+    await show(picture(1, { pieces: [unfinished()] }));
+    await open.page.getByRole('tab', { name: 'Cut list' }).click();
+    await expect.poll(() => open.page.locator('#sheet').textContent()).toBe('Being drawn.');
+  });
+});
+
 describe('several pieces', () => {
   const two = () => [chest(), { ...chest([40, 40]), key: 'Second', name: 'Second' }];
 

@@ -36,6 +36,8 @@ export interface PageState {
   readonly move?: Move;
   /** Something that was done, or could not be, in words; for a while. */
   readonly told: string;
+  /** The sheet that is wanted takes so long to come that this must be said. */
+  readonly waited: boolean;
 }
 
 export interface Move {
@@ -52,7 +54,7 @@ export function stateFromMemory(memory: PageMemory): PageState {
     last === undefined ? undefined : { uri, version: 0, readable: false, pieces: [last], findings: [], verdict: '' };
   return {
     ...(picture === undefined ? {} : { picture }),
-    ...{ piece, sheet, zoom, chosen, only, lit: [], served: true, query: '', told: '' },
+    ...{ piece, sheet, zoom, chosen, only, lit: [], served: true, query: '', told: '', waited: false },
   };
 }
 

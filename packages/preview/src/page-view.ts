@@ -72,7 +72,8 @@ function buildZoom(zoom: number | 'fit'): Node {
 
 /** What can be taken from the sheet: each kind of sheet has its own forms. */
 function buildExports(sheet: SheetView): Node | undefined {
-  switch (sheet.kind) {
+  const shows = sheet.kind === 'later' ? sheet.shows : sheet.kind;
+  switch (shows) {
     case 'drawing':
       return build(
         'div',
@@ -87,10 +88,8 @@ function buildExports(sheet: SheetView): Node | undefined {
         actionButton('copy-table', 'Copy the table', 'c', 'Copy'),
         actionButton('export-csv', 'Export as CSV', undefined, 'CSV'),
       );
-    case 'later':
-      return undefined;
     default:
-      return sheet satisfies never;
+      return shows satisfies never;
   }
 }
 
@@ -236,7 +235,9 @@ export function buildPage(state: PageState): HTMLElement {
       picture === undefined || state.only !== '' ? undefined : buildPieceChoice(picture, shownPlace(state)),
       piece === undefined || piece.sheets.length === 0 ? undefined : buildTabs(piece, sheet?.id ?? ''),
       piece === undefined ? undefined : buildSearch(state),
-      sheet?.kind === 'drawing' ? buildZoom(state.zoom) : undefined,
+      sheet?.kind === 'drawing' || (sheet?.kind === 'later' && sheet.shows === 'drawing')
+        ? buildZoom(state.zoom)
+        : undefined,
       sheet === undefined ? undefined : buildExports(sheet),
     ),
     stale === undefined ? undefined : build('p', { class: 'stale' }, `\u26A0 ${stale}`),
@@ -244,10 +245,12 @@ export function buildPage(state: PageState): HTMLElement {
       'div',
       {
         id: 'sheet',
-        class: `sheet ${sheet?.kind ?? 'none'}`,
+        class: `sheet ${(sheet?.kind === 'later' ? sheet.shows : sheet?.kind) ?? 'none'}`,
         role: sheet === undefined ? undefined : 'tabpanel',
         'aria-labelledby': sheet === undefined ? undefined : `tab-${sheet.id}`,
         'aria-busy': sheet?.kind === 'later' ? 'true' : undefined,
+        // What was there stays until it comes, for a while: most sheets come before one could see that they were gone.
+        'data-keep': sheet?.kind === 'later' && !state.waited ? '' : undefined,
         // A scrolling region must be reachable without a pointer.
         tabindex: 0,
       },

@@ -55,10 +55,11 @@ function patchChildren(live: Element, wanted: Element): void {
   }
 }
 
+/** `data-keep` on what is wanted: whatever stands inside is to stay as it is. */
 function patchNode(live: Node, wanted: Node): void {
   if (live instanceof Element && wanted instanceof Element) {
     patchAttributes(live, wanted);
-    patchChildren(live, wanted);
+    if (!wanted.hasAttribute('data-keep')) patchChildren(live, wanted);
   } else if (live.nodeValue !== wanted.nodeValue) {
     live.nodeValue = wanted.nodeValue;
   }

@@ -37,6 +37,8 @@ const keepAfter = 1000;
 const mostKept = 500_000;
 /** Questions about a line on its way, at most one in so many milliseconds. */
 const movePace = 60;
+/** A sheet that is being drawn may take so long before that is said, in milliseconds. */
+const patience = 400;
 /** How long something that was done stands there to be read, in milliseconds. */
 const toldFor = 6000;
 
@@ -53,6 +55,7 @@ export class PicturePage implements PageActions {
   #looked = '';
   #keepTimer: ReturnType<typeof setTimeout> | undefined;
   #moveTimer: ReturnType<typeof setTimeout> | undefined;
+  #waitTimer: ReturnType<typeof setTimeout> | undefined;
   #toldTimer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(root: HTMLElement, memory: PageMemory, host: PageHost) {
@@ -120,8 +123,13 @@ export class PicturePage implements PageActions {
     this.#restoreScroll();
   }
 
-  #show(state: PageState): void {
+  #show(wished: PageState): void {
+    const isComing = shownSheet(wished)?.kind === 'later';
+    const state = isComing ? wished : { ...wished, waited: false };
     this.#state = state;
+    if (!isComing) this.#endWait();
+    else if (!state.waited)
+      this.#waitTimer ??= setTimeout(() => this.#show({ ...this.#state, waited: true }), patience);
     const wanted = buildPage(state);
     this.#keepSize(wanted);
     patch(this.#view, wanted);
@@ -131,6 +139,11 @@ export class PicturePage implements PageActions {
     this.#tip.refresh(this.#view);
     this.#look();
     this.#remember();
+  }
+
+  #endWait(): void {
+    clearTimeout(this.#waitTimer);
+    this.#waitTimer = undefined;
   }
 
   get sheet(): HTMLElement | null {

@@ -161,7 +161,7 @@ export function buildSheet(sheet: SheetView | undefined, state: PageState): read
     case 'table':
       return [buildTable(sheet, state)];
     case 'later':
-      return [build('p', { class: 'empty waiting' }, 'Being drawn.')];
+      return [build('p', { class: 'empty' }, 'Being drawn.')];
     default:
       return sheet satisfies never;
   }

@@ -40,7 +40,7 @@ export type SheetView =
       readonly columns: readonly string[];
       readonly rows: readonly TableRow[];
     }
-  | { readonly kind: 'later'; readonly id: string; readonly title: string };
+  | { readonly kind: 'later'; readonly id: string; readonly title: string; readonly shows: 'drawing' | 'table' };
 
 export interface TableRow {
   /** Ids of the parts the row stands for; the first is the one a click should find. None for a row of totals. */

@@ -69,7 +69,7 @@ function isSheet(value: unknown): value is SheetView {
     case 'table':
       return isListOf(sheet['columns'], isText) && isListOf(sheet['rows'], isRow);
     case 'later':
-      return true;
+      return sheet['shows'] === 'drawing' || sheet['shows'] === 'table';
     default:
       return false;
   }

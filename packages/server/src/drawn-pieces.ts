@@ -73,7 +73,8 @@ export class DrawnPieces {
   #tabs(piece: EvaluatedPiece): readonly SheetView[] {
     return this.#makers.flatMap((maker) => {
       try {
-        return maker.suits(piece) ? { kind: 'later' as const, id: maker.id, title: maker.title } : [];
+        const { id, title, shows } = maker;
+        return maker.suits(piece) ? { kind: 'later' as const, id, title, shows } : [];
       } catch (error) {
         this.#onFailure(maker.id, error);
         return [];

@@ -5,6 +5,7 @@ import type { SheetMaker } from './sheet-maker.ts';
 export const cutListSheet: SheetMaker = {
   id: 'cut-list',
   title: 'Cut list',
+  shows: 'table',
   suits: ({ evaluation }) => evaluation.parts.length > 0,
   make({ evaluation }) {
     const { columns, rows } = cutListTable(evaluation);

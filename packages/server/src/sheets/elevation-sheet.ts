@@ -6,6 +6,7 @@ import type { SheetMaker } from './sheet-maker.ts';
 export const elevationSheet: SheetMaker = {
   id: 'elevation',
   title: 'Elevation',
+  shows: 'drawing',
   suits: () => true,
   make({ evaluation, say }) {
     const drawing = elevation(evaluation);

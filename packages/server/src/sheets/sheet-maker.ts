@@ -7,6 +7,7 @@ export interface SheetMaker {
   readonly id: string;
   /** On its tab. */
   readonly title: string;
+  readonly shows: 'drawing' | 'table';
   /** Whether the piece has what the sheet shows; asked for every piece after every edit, so it must be cheap. */
   suits(piece: EvaluatedPiece): boolean;
   /** Asked only for a sheet that somebody looks at. May throw: the other sheets are made all the same. */
