@@ -37,7 +37,14 @@ describe.each(bundles)('the server as a %s', (bundle) => {
   test('a shop file that is deleted is missed, once, and welcome again', async () => {
     await openSideboard();
     rmSync(join(editor.folder, shop));
+    const before = editor.refreshed.length;
     await editor.tellOfFile(shop, FileChangeType.Deleted);
+    // What stands beside the text has changed without a key in it.
+    for (const what of ['codeLens', 'inlayHint']) {
+      await editor.until(`word to ask for ${what} again`, () =>
+        editor.refreshed.slice(before).includes(`workspace/${what}/refresh`),
+      );
+    }
     await editor.until('a missing file', () => codes(sideboard)?.includes('file-not-found'));
     // One cause, one finding: the names it declared are not missed one by one.
     expect(codes(sideboard)?.filter((code) => code === 'file-not-found')).toHaveLength(1);

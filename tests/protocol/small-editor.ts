@@ -57,6 +57,8 @@ export class SmallEditor {
   readonly frames: PictureFrame[] = [];
   readonly pictures: Picture[] = [];
   readonly verdicts: Verdict[] = [];
+  /** What the server asked to be asked for again. */
+  readonly refreshed: string[] = [];
   initialized: InitializeResult | undefined;
   readonly #server: RunningServer;
   readonly #connection: ProtocolConnection;
@@ -109,6 +111,12 @@ export class SmallEditor {
     connection.onNotification(verdictNotification, (verdict: Verdict) => note(this.verdicts, verdict));
     connection.onNotification(LogMessageNotification.type, ({ message }) => note(this.log, message));
     connection.onRequest(RegistrationRequest.type, () => undefined);
+    for (const what of ['workspace/codeLens/refresh', 'workspace/inlayHint/refresh']) {
+      connection.onRequest(what, () => {
+        note(this.refreshed, what);
+        return null;
+      });
+    }
     connection.onRequest(ConfigurationRequest.type, ({ items }) =>
       items.map(({ section }) => settings?.[section ?? ''] ?? null),
     );
@@ -125,6 +133,8 @@ export class SmallEditor {
       capabilities: {
         workspace: {
           workspaceFolders: true,
+          codeLens: { refreshSupport: true },
+          inlayHint: { refreshSupport: true },
           didChangeWatchedFiles: { dynamicRegistration: true },
           ...(settings === undefined ? {} : { configuration: true }),
         },

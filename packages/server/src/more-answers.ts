@@ -101,9 +101,16 @@ function refreshWithOthers(connection: Connection, shared: LangiumSharedServices
     lenses = capabilities.workspace?.codeLens?.refreshSupport === true;
     hints = capabilities.workspace?.inlayHint?.refreshSupport === true;
   });
-  shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, (built) => {
-    // A text built alone is the one that was edited: its editor asks by itself.
-    if (built.length < 2) return;
+  const { DocumentBuilder } = shared.workspace;
+  const changed = new Set<string>();
+  DocumentBuilder.onUpdate((uris) => {
+    for (const uri of uris) changed.add(uri.toString());
+  });
+  DocumentBuilder.onBuildPhase(DocumentState.Validated, (built) => {
+    // For a text that was edited itself its editor asks by itself.
+    const others = built.some(({ uri }) => !changed.has(uri.toString()));
+    changed.clear();
+    if (!others) return;
     // An editor that cannot be reached needs no refreshing.
     if (lenses) void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
     if (hints) void connection.languages.inlayHint.refresh().catch(() => undefined);
