@@ -1,7 +1,9 @@
 import type { Finding } from '@fettle/findings';
 import { drawerFindings } from './checks/drawers.ts';
 import { lapFindings } from './checks/laps.ts';
+import { negativeFindings } from './checks/negative-sizes.ts';
 import { positiveCarcase, positiveFace, positiveParts } from './checks/positive-sizes.ts';
+import { revealFindings } from './checks/reveals.ts';
 import { sumFindings } from './checks/sums.ts';
 import { absurdFindings, designFindings, tradeFindings } from './checks/trade/trade-findings.ts';
 import type { PieceDesign } from './design/design.ts';
@@ -23,7 +25,7 @@ const emptyShop: ShopOffer = { slides: [] };
  * cannot be known is absent, and what is wrong is in the findings.
  */
 export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop): Evaluation {
-  const written = designFindings(design);
+  const written = [...negativeFindings(design), ...designFindings(design)];
   const absurd = absurdFindings(design);
   const carcase = layOutCarcase(design);
   if (carcase === undefined) return { design, layout: {}, parts: [], findings: [...absurd, ...written] };
@@ -34,7 +36,11 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   const boxes =
     design.face === undefined || face === undefined
       ? []
-      : [...lapFindings(design.face, carcase), ...drawerFindings(design, design.face, carcase, face.face, shop.slides)];
+      : [
+          ...lapFindings(design.face, carcase),
+          ...revealFindings(design.face, carcase),
+          ...drawerFindings(design, design.face, carcase, face.face, shop.slides),
+        ];
 
   const parts = [
     ...carcaseParts(design, carcase),

@@ -101,7 +101,7 @@ describe('any design', () => {
       ),
       { numRuns: 300 },
     );
-  });
+  }, 60_000);
 
   it('that is only a name and a size has nothing wrong and no parts', () => {
     const { carcase, face: _face, ...bare } = sideboard();

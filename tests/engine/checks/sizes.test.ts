@@ -72,7 +72,8 @@ describe('openings, fronts and leaves across a row or stack', () => {
         row('row', rest, [door('d', opening(width), { leaves }), open('o', rest)], [partition('p', '3/4')]),
       );
     expect(codes(pieceOf(none))).toEqual([code]);
-    expect(codes(pieceOf(some))).toEqual([]);
+    // So little is still told to be a slit.
+    expect(codes(pieceOf(some)).filter((each) => each !== 'size-absurd')).toEqual([]);
   });
 
   it('a stack too narrow for fronts is one finding, not one for each drawer', () => {
@@ -134,7 +135,8 @@ describe('parts with nothing left', () => {
   it('a box for which its opening leaves no height is one finding', () => {
     const boxed = (height: string) => caseWithFace('20', height, drawer('d', rest), { drawers: drawers() });
     expect(sentence(findingIn(boxed('1/2')))).toBe('the left box side of "d" comes out 0" wide');
-    expect(errorsIn(evaluatePiece(boxed('33/64')))).toEqual([]);
+    // A box of 1/2 has room for a bottom of 1/4 that lies 1/4 up.
+    expect(errorsIn(evaluatePiece(boxed('1')))).toEqual([]);
   });
 
   it('is no part, and the other parts are still there', () => {

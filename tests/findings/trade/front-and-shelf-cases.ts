@@ -177,13 +177,13 @@ export const frontAndShelfCases: readonly BoundaryCase[] = [
     titles: ['Use "other"'],
   },
   {
-    // Source: AWS 2009, 10-4.4.14.10: red oak 3/4 at 50 psf, 46. A shelf is 1/8 shorter than its opening.
+    // Source: AWS 2009, 10-4.4.14.10: red oak 3/4 at 50 psf, 46. A fixed shelf is as long as its opening, and the sides take 3/4 each.
     code: 'shelf-too-long',
     what: 'solid wood of 3/4',
     ...pair(
       (wide) => piece({ size: `${wide} wide, 20 high, 12 deep`, face: 'open "books" { shelves 1 fixed thick 3/4 }' }),
-      '47-5/8',
-      '47-41/64',
+      '47-1/2',
+      '47-33/64',
     ),
     severity: 'warning',
     at: 'shelves',
@@ -201,8 +201,8 @@ export const frontAndShelfCases: readonly BoundaryCase[] = [
           size: `${wide} wide, 20 high, 12 deep`,
           face: 'open "books" { shelves 1 fixed of "ply" }',
         }),
-      '38-5/8',
-      '38-41/64',
+      '38-1/2',
+      '38-33/64',
     ),
     severity: 'warning',
     at: 'shelves',

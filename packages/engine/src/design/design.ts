@@ -62,7 +62,10 @@ export interface PanelDesign extends Material {
 export interface TopDesign extends PanelDesign {
   /** `over`: lies on the sides. `between`: its ends meet the sides' inner faces. */
   readonly placement: 'over' | 'between';
-  /** Beyond the carcase; only for a top that lies over the sides. */
+  /**
+   * Beyond the carcase, or beyond the frame or the fronts where they stand before it; only for a top that lies over
+   * the sides.
+   */
   readonly overhangFront: Figure;
   /** At each end. */
   readonly overhangEnds: Figure;

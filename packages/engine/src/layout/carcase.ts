@@ -1,4 +1,4 @@
-import { beside, derive, less, plus } from '../design/derive.ts';
+import { derive, less, plus } from '../design/derive.ts';
 import type { BackDesign, CarcaseDesign, FaceDesign, FrameDesign, PieceDesign, TopDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, FaceEdges, Rectangle, Span } from '../evaluation.ts';
@@ -11,8 +11,8 @@ import { spanFrom, spanUpTo, zeroAt } from './spans.ts';
  *
  * A carcase part that is not written takes nothing: without sides the face is as wide as the body. The plinth stands
  * under the body, flush with its ends and its back. An applied back counts as part of the piece's depth: the body ends
- * in front of it. A face frame and fronts that stand before it take their thickness from the depth of the body, as far
- * as an overhanging top does not take it already.
+ * in front of it. A face frame, fronts that stand before it and an overhang of the top before them all take from the
+ * depth of the body.
  */
 
 /** Undefined while width, height or depth of the piece is missing. Sizes may come out negative: the checks say so. */
@@ -70,22 +70,20 @@ function bodyUpright(carcase: CarcaseDesign, height: Figure): Span {
 }
 
 /**
- * What lies before the body: the overhang of the top, or the frame and the fronts on it, whichever reaches farther. The
- * other is named beside.
+ * What lies before the body: the frame and the fronts on it, and before them the overhang of the top, which is what one
+ * sees of it: it counts from the foremost of case, frame and fronts.
  */
 function beforeBody(carcase: CarcaseDesign, face: FaceDesign | undefined): readonly Operand[] {
   const top = topOver(carcase);
-  const overhang = top === undefined ? [] : [plus('overhang of the top in front', top.overhangFront)];
   const fronts = face === undefined ? undefined : frontsStandBefore(face);
-  const proud = [
+  return [
+    // Less than nothing stands nowhere before the fronts; that it cannot be is said elsewhere.
+    ...(top === undefined || top.overhangFront.length.isNegative()
+      ? []
+      : [plus('overhang of the top in front', top.overhangFront)]),
     ...(carcase.frame === undefined ? [] : [plus('thickness of the frame', carcase.frame.thickness)]),
     ...(fronts === undefined ? [] : [plus('the fronts stand before it', fronts)]),
   ];
-  if (proud.length === 0) return overhang;
-  const [asOverhang, asProud] = [derive('the top', overhang), derive('the frame and the fronts', proud)];
-  return asOverhang.length.compare(asProud.length) >= 0
-    ? [...overhang, beside('what stands before the body', asProud)]
-    : [...proud, ...(top === undefined ? [] : [beside('overhang of the top in front', top.overhangFront)])];
 }
 
 /** The top, where it lies over the sides. */

@@ -1,5 +1,5 @@
 import { derive } from '../design/derive.ts';
-import type { Cell, FaceDesign, GroupCell, SizeAsked } from '../design/design.ts';
+import type { Cell, FaceDesign, FrontCell, GroupCell, SizeAsked } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { AxisBoundary, AxisCell, AxisRequest } from './axis.ts';
 import { cellLabel, dividerLabel } from './cell-names.ts';
@@ -89,21 +89,57 @@ function rigidSize(cell: Cell, direction: Direction, edge: CellEdges, face: Face
   return undefined;
 }
 
+interface Deltas {
+  readonly start: readonly Operand[];
+  readonly end: readonly Operand[];
+}
+
 /**
  * What a cell's front has beyond its opening along its row or stack; undefined where there is no front. A row or stack
- * whose every space has a front reads from outside like one front, if all of them do the same at its edges.
+ * whose every space has a front reads from outside like one front, if all of them do the same at its edges. Where a
+ * size of the front is asked of a row or stack it means the fronts that are there, whatever stands open beside them.
  */
-function deltasOf(
-  cell: Cell,
-  along: 'row' | 'stack',
-  edges: CellEdges,
-  face: FaceDesign,
-): { readonly start: readonly Operand[]; readonly end: readonly Operand[] } | undefined {
-  if (!isAllFronts(cell)) return undefined;
-  const [startSide, endSide]: readonly [Side, Side] = along === 'row' ? ['left', 'right'] : ['top', 'bottom'];
+function deltasOf(cell: Cell, along: 'row' | 'stack', edges: CellEdges, face: FaceDesign): Deltas | undefined {
+  const asked = asksFront(cell);
+  if (!isAllFronts(cell) && !asked) return undefined;
+  const [startSide, endSide] = sidesAlong(along);
   const start = commonLap(cell, startSide, edges, face);
   const end = commonLap(cell, endSide, edges, face);
-  return start === undefined || end === undefined ? undefined : { start, end };
+  if (start !== undefined && end !== undefined) return { start, end };
+  return asked ? mostCommonDeltas(cell, along, edges, face) : undefined;
+}
+
+function asksFront(cell: Cell): boolean {
+  if (cell.measuredFront !== undefined && cell.measured === undefined) return true;
+  return (cell.along.kind === 'fixed' || cell.along.kind === 'same') && cell.along.basis === 'front';
+}
+
+function sidesAlong(along: 'row' | 'stack'): readonly [Side, Side] {
+  return along === 'row' ? ['left', 'right'] : ['top', 'bottom'];
+}
+
+/** The fronts that reach from one end of the cell to the other along its row or stack. */
+export function frontsAcross(cell: Cell, along: 'row' | 'stack'): readonly FrontCell[] {
+  const [startSide, endSide] = sidesAlong(along);
+  const ending = new Set(frontsAlong(cell, endSide));
+  return frontsAlong(cell, startSide).filter((front) => ending.has(front));
+}
+
+/** Where fronts sit in different ways, what most of them do: as many as can be get the size that is asked for. */
+function mostCommonDeltas(cell: Cell, along: 'row' | 'stack', edges: CellEdges, face: FaceDesign): Deltas | undefined {
+  const [startSide, endSide] = sidesAlong(along);
+  const counted = new Map<string, { readonly deltas: Deltas; count: number }>();
+  for (const front of frontsAcross(cell, along)) {
+    const fit = fitOf(front, face);
+    const deltas = { start: lapAt(edges[startSide], fit), end: lapAt(edges[endSide], fit) };
+    const key = derive('', [...deltas.start, ...deltas.end]).length.exactInches;
+    const alike = counted.get(key);
+    if (alike === undefined) counted.set(key, { deltas, count: 1 });
+    else alike.count += 1;
+  }
+  let most: { readonly deltas: Deltas; readonly count: number } | undefined;
+  for (const alike of counted.values()) if (most === undefined || alike.count > most.count) most = alike;
+  return most?.deltas;
 }
 
 function commonLap(cell: Cell, side: Side, edges: CellEdges, face: FaceDesign): readonly Operand[] | undefined {

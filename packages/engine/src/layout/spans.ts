@@ -1,6 +1,6 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
-import type { CarcaseLayout, Span } from '../evaluation.ts';
+import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
 
 /** Stretches along an axis, each with its two ends and its size as figures that agree exactly. */
 
@@ -24,6 +24,22 @@ export function toInterior(span: Span, axis: 'x' | 'y', layout: Pick<CarcaseLayo
     start,
     end,
     size: derive('from end to end behind the frame', [plus('where it ends', end), less('where it starts', start)]),
+  };
+}
+
+/** What of an opening is free for what goes into the case: a stile or rail may leave some of a side behind it. */
+export function withinInterior(opening: Rectangle, { interior }: Pick<CarcaseLayout, 'interior'>): Rectangle {
+  return { x: clamped(opening.x, interior.x), y: clamped(opening.y, interior.y) };
+}
+
+function clamped(span: Span, inside: Span): Span {
+  const start = span.start.length.compare(inside.start.length) < 0 ? inside.start : span.start;
+  const end = span.end.length.compare(inside.end.length) > 0 ? inside.end : span.end;
+  if (start === span.start && end === span.end) return span;
+  return {
+    start,
+    end,
+    size: derive('what the case leaves of the opening', [plus('where it ends', end), less('where it starts', start)]),
   };
 }
 

@@ -9,7 +9,8 @@ import type {
   TopDesign,
 } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
-import type { CarcaseLayout, Span } from '../evaluation.ts';
+import type { Stock } from '../design/shop.ts';
+import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
 import { backDeep, plinthDeep, stretchersDeep } from '../layout/carcase.ts';
 import { spanFrom, spanUpTo, zeroAt } from '../layout/spans.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
@@ -51,17 +52,17 @@ function topParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly Unmar
   }
 }
 
-/** From its overhang to the back of the piece; the foremost point of the piece may be a front that stands before it. */
+/** From the front of the piece to its back: what stands before the body stands under the top. */
 function topDeep(top: TopDesign, layout: CarcaseLayout): Span {
-  const { outside, body } = layout;
-  const start = derive('the front of the top', [
-    plus('the front of the body', body.z.start),
-    less('overhang of the top in front', top.overhangFront),
-  ]);
-  if (start.length.equals(outside.z.start.length)) return outside.z;
+  const { z } = layout.outside;
+  if (!top.overhangFront.length.isNegative()) return z;
+  const operand = less('overhang of the top in front', top.overhangFront);
   return spanFrom(
-    start,
-    derive('depth of the top', [plus('depth of the piece', outside.z.size), less('the fronts stand before it', start)]),
+    derive('the front of the top', [operand]),
+    derive('depth of the top', [
+      plus('depth of the piece', z.size),
+      plus('overhang of the top in front', top.overhangFront),
+    ]),
   );
 }
 
@@ -180,21 +181,32 @@ function plinthParts(plinth: PlinthDesign, layout: CarcaseLayout): readonly Unma
 /**
  * An applied back covers the body. One in a groove or rabbet fills the space between sides, bottom and what closes the
  * case above, and reaches into each of them by the groove's depth; where there is no such part it ends with the body.
+ * Its grain stands upright (common practice) unless only a back with its grain across comes out of the sheet.
  */
 function backPart(carcase: CarcaseDesign, back: BackDesign, layout: CarcaseLayout): UnmarkedPart {
-  const common = { id: 'case/back', label: 'back', role: 'back', ...made(back), thin: 'z', grain: 'y' } as const;
+  const common = { id: 'case/back', label: 'back', role: 'back', ...made(back), thin: 'z' } as const;
   const z = backDeep(back, layout);
-  if (back.fixing === 'applied') return slab({ ...common, x: layout.body.x, y: layout.body.y, z });
+  const { x, y } = back.fixing === 'applied' ? layout.body : reachingBack(carcase, back, layout);
+  const isTurned = !comesOutOf(back.stock, y.size, x.size) && comesOutOf(back.stock, x.size, y.size);
+  return slab({ ...common, grain: isTurned ? 'x' : 'y', x, y, z });
+}
+
+/** A stock that does not say how large it is is large enough; boards are glued up to any width. */
+function comesOutOf(stock: Stock | undefined, along: Figure, across: Figure): boolean {
+  const isLong = stock?.length !== undefined && along.length.compare(stock.length.length) > 0;
+  const isWide = stock?.form === 'sheet' && stock.width !== undefined && across.length.compare(stock.width.length) > 0;
+  return !isLong && !isWide;
+}
+
+function reachingBack(carcase: CarcaseDesign, back: BackDesign, layout: CarcaseLayout): Rectangle {
   const into = back.depth;
   const hold = back.fixing === 'groove' ? 'groove' : 'rabbet';
   const hasSides = carcase.sides !== undefined;
   const hasRoof = carcase.stretchers !== undefined || carcase.top !== undefined;
-  return slab({
-    ...common,
+  return {
     x: reaching(layout.interior.x, 'width', hasSides, hasSides, hold, into),
     y: reaching(layout.interior.y, 'height', carcase.bottom !== undefined, hasRoof, hold, into),
-    z,
-  });
+  };
 }
 
 function reaching(

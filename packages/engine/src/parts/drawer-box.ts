@@ -3,7 +3,7 @@ import type { DrawerDesign, FrontCell } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
-import { spanFrom, spanUpTo } from '../layout/spans.ts';
+import { spanFrom, spanUpTo, withinInterior } from '../layout/spans.ts';
 import type { LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { BEHIND_BOX, BESIDE_BOX, BOX_BOTTOM, BOX_BOTTOM_UP, BOX_SIDES, usual } from '../tables/trade-habits.ts';
@@ -33,14 +33,15 @@ const half = Rational.of(1, 2);
 
 /**
  * On side-mount slides the box is as wide as the opening less a slide at each side and as deep as the slide is long.
- * `reach`: how far the back of its front lies behind the front of the body. Sizes may come out zero or negative, or larger than there is room: the checks say so.
+ * `front`: its opening as it is seen from the front, of which the case may leave less. `reach`: how far the back of its front lies behind the front of the body. Sizes may come out zero or negative, or larger than there is room: the checks say so.
  */
 export function drawerBox(
   drawer: DrawerDesign,
   reach: readonly Operand[],
   layout: CarcaseLayout,
-  opening: Rectangle,
+  front: Rectangle,
 ): DrawerBox {
+  const opening = withinInterior(front, layout);
   const slides = drawer.slides;
   const widthThere = derive('width of the box', [
     plus('width of the opening', opening.x.size),

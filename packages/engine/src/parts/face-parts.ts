@@ -1,18 +1,16 @@
 import { derive, less, plus } from '../design/derive.ts';
-import type { Divider, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
+import type { FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
 import { frontDeep, frontMaterial, reachBehind, thickestFront } from '../layout/front-thickness.ts';
-import { spanFrom, spanUpTo, toInterior } from '../layout/spans.ts';
+import { spanFrom, toInterior } from '../layout/spans.ts';
 import { frontsAtDivider, isBehindFronts, placeOf } from '../layout/touching-fronts.ts';
-import type { LengthUnit } from '../length/length.ts';
-import { Rational } from '../length/rational.ts';
-import { usual, WEB_FRAME_RAIL } from '../tables/trade-habits.ts';
 import { drawerBoxParts } from './drawer-box.ts';
 import type { PartRole } from './part.ts';
 import { shelfParts } from './shelves.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
+import { standingOn, webFrameParts } from './web-frame.ts';
 
 /**
  * Everything that fills the face: fronts in or on the case or its frame, partitions and dividers, drawer boxes and
@@ -164,7 +162,19 @@ function dividerParts(
     case 'panel':
       return [panel('divider-panel', `divider${between}`), ...member];
     case 'web-frame':
-      return [...webFrameParts(divider, whole, z, thin, run, between, layout.unit), ...member];
+      return [
+        ...webFrameParts(
+          divider,
+          whole,
+          z,
+          thin,
+          run,
+          between,
+          layout.unit,
+          standingOn(neighbours, group, placeOf(divider, group)),
+        ),
+        ...member,
+      ];
     default: {
       const unknown: never = divider.form;
       return unknown;
@@ -189,56 +199,6 @@ function behindFronts(front: Figure, layout: CarcaseLayout): Span {
     derive('behind the fronts', [plus('the front of the body', inside.start), ...reach]),
     derive('from the fronts to the back', [plus('depth inside', inside.size), ...turned(reach)]),
   );
-}
-
-/**
- * A front rail, a rear rail and a runner at each end between them, all of one width; in an opening too narrow for that
- * the runners take half of it each. Its joints are not computed.
- */
-function webFrameParts(
-  divider: Divider,
-  at: Rectangle,
-  z: Span,
-  thin: 'x' | 'y',
-  run: 'x' | 'y',
-  between: string,
-  unit: LengthUnit,
-): readonly UnmarkedPart[] {
-  const width = divider.railWidth ?? usual(WEB_FRAME_RAIL, unit);
-  const front = spanFrom(z.start, width);
-  const rear = spanUpTo(z.end, width);
-  const runnerDeep: Span = { start: front.end, size: runnerLength(z.size, width), end: rear.start };
-  const common = { role: 'divider-rail', stock: divider.material.stock, thin, origin: divider.origin } as const;
-  const along = at[run];
-  const isNarrow = along.size.length.compare(width.length.times(2)) < 0;
-  const runnerWide = isNarrow
-    ? derive('the runners meet', [plus('length of the rails', along.size, Rational.of(1, 2))])
-    : width;
-  const runner = (place: Span): Pick<Rectangle, 'x' | 'y'> => (run === 'x' ? { ...at, x: place } : { ...at, y: place });
-  return [
-    slab({ ...common, ...at, id: `${divider.id}/rail-front`, label: `front rail${between}`, z: front, grain: run }),
-    slab({ ...common, ...at, id: `${divider.id}/rail-rear`, label: `rear rail${between}`, z: rear, grain: run }),
-    slab({
-      ...common,
-      ...runner(spanFrom(along.start, runnerWide)),
-      id: `${divider.id}/runner-start`,
-      label: `${run === 'x' ? 'left' : 'lower'} runner${between}`,
-      z: runnerDeep,
-      grain: 'z',
-    }),
-    slab({
-      ...common,
-      ...runner(spanUpTo(along.end, runnerWide)),
-      id: `${divider.id}/runner-end`,
-      label: `${run === 'x' ? 'right' : 'upper'} runner${between}`,
-      z: runnerDeep,
-      grain: 'z',
-    }),
-  ];
-}
-
-function runnerLength(frame: Figure, rail: Figure): Figure {
-  return derive('length of the runners', [plus('depth of the frame', frame), less('width of the rails', rail, 2)]);
 }
 
 function neighbourWords(neighbours: readonly LaidCell[]): string {

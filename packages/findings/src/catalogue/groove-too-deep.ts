@@ -1,7 +1,8 @@
 import { defineFinding, type Measure } from '../finding.ts';
 
-/** A groove takes more than half of the wood it is cut in, or all of it. */
+/** A groove or a rabbet takes more than half of the wood it is cut in, or all of it. */
 export const grooveTooDeep = defineFinding<{
+  readonly hold: 'groove' | 'rabbet';
   readonly depth: Measure;
   /** The thinnest part it is cut in, in the maker's words. */
   readonly part: string;
@@ -16,18 +17,19 @@ export const grooveTooDeep = defineFinding<{
   title: 'A groove that is too deep',
   headline: (facts, say) =>
     facts.through
-      ? `a groove ${say.length(facts.depth)} deep goes right through the ${facts.part}, ` +
+      ? `a ${facts.hold} ${say.length(facts.depth)} deep goes right through the ${facts.part}, ` +
         `${say.length(facts.thickness)} thick`
-      : `the groove is ${say.length(facts.depth)} deep, half of the ${facts.part} is ${say.length(facts.limit)}: ` +
+      : `the ${facts.hold} is ${say.length(facts.depth)} deep, half of the ${facts.part} is ${say.length(facts.limit)}: ` +
         `${say.length(facts.difference)} too deep`,
-  brief: (facts, say) => (facts.through ? 'a groove right through' : `groove ${say.length(facts.difference)} too deep`),
+  brief: (facts, say) =>
+    facts.through ? `a ${facts.hold} right through` : `${facts.hold} ${say.length(facts.difference)} too deep`,
   related: {
     part: (values, say) => `the ${String(values['part'])}, ${say.length(values['thickness'] as Measure)} thick`,
   },
   mends: { shallower: (values, say) => `Make it ${say.length(values['size'] as Measure)} deep` },
   help: `
 A groove is about a third as deep as the wood is thick, and never deeper than half of it (textbooks of joinery, from
-memory): what is left has to hold.
+memory): what is left has to hold. The same goes for a rabbet that a back lies in.
 
 \`\`\`fettle wrong
 piece "box" {

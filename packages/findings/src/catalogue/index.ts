@@ -8,6 +8,7 @@ import { crosscutTooWide } from './crosscut-too-wide.ts';
 import { dividerOutOfPlace } from './divider-out-of-place.ts';
 import { doorTooWide } from './door-too-wide.ts';
 import { doorWiderThanHigh } from './door-wider-than-high.ts';
+import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
 import { drawersWithoutSlides } from './drawers-without-slides.ts';
@@ -15,6 +16,7 @@ import { emptyGroup } from './empty-group.ts';
 import { fileNeverNeeded } from './file-never-needed.ts';
 import { fileNotFound } from './file-not-found.ts';
 import { fileUsesItself } from './file-uses-itself.ts';
+import { frontSizeNotMet } from './front-size-not-met.ts';
 import { frontTooLow } from './front-too-low.ts';
 import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
 import { frontsMeet } from './fronts-meet.ts';
@@ -47,6 +49,7 @@ import { partLongerThanStock } from './part-longer-than-stock.ts';
 import { partTooShortForMachine } from './part-too-short-for-machine.ts';
 import { partWiderThanStock } from './part-wider-than-stock.ts';
 import { patternNeverUsed } from './pattern-never-used.ts';
+import { revealLeavesNoLap } from './reveal-leaves-no-lap.ts';
 import { ripTooWide } from './rip-too-wide.ts';
 import { rulerOdd } from './ruler-odd.ts';
 import { saidTwice } from './said-twice.ts';
@@ -59,13 +62,17 @@ import { sizeAbsurd } from './size-absurd.ts';
 import { sizeAcross } from './size-across.ts';
 import { sizeIncomplete } from './size-incomplete.ts';
 import { sizeLooksLikeOtherUnit } from './size-looks-like-other-unit.ts';
+import { sizeNegative } from './size-negative.ts';
 import { sizeOfWhat } from './size-of-what.ts';
 import { sizeSaidInTwoWays } from './size-said-in-two-ways.ts';
 import { sizesNotPositive } from './sizes-not-positive.ts';
 import { slideTooLong } from './slide-too-long.ts';
+import { slidesNeedPacking } from './slides-need-packing.ts';
+import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
 import { stockNeverUsed } from './stock-never-used.ts';
 import { stockThicknessDiffers } from './stock-thickness-differs.ts';
 import { strayMark } from './stray-mark.ts';
+import { stretchersTooWide } from './stretchers-too-wide.ts';
 import { textTooLarge } from './text-too-large.ts';
 import { thicknessAbsurd } from './thickness-absurd.ts';
 import { thicknessIsNominal } from './thickness-is-nominal.ts';
@@ -95,27 +102,30 @@ const kinds: readonly AnyKind[] = [
   dividerOutOfPlace,
   doorTooWide,
   doorWiderThanHigh,
+  drawerBottomTooThick,
   drawerBoxDoesNotFit,
-  drawerTooWideForItsDepth,
   drawersWithoutSlides,
+  drawerTooWideForItsDepth,
   emptyGroup,
   fileNeverNeeded,
   fileNotFound,
   fileUsesItself,
-  frontTooLow,
   frontsDoNotAddUp,
+  frontSizeNotMet,
   frontsMeet,
+  frontTooLow,
   gapUnusual,
   gradingWithoutEffect,
   grooveBreaksOut,
   grooveTooDeep,
+  halfMarkedRemark,
   hingeDoorThickness,
   hingeDoorTooHigh,
   hingeDoorTooWide,
   hingeWrongFit,
   lapBeyondEdge,
-  limitWithoutEffect,
   limitsDisagree,
+  limitWithoutEffect,
   looksLikeDifference,
   looksLikeMixedNumber,
   measuredFarFromPlanned,
@@ -133,6 +143,7 @@ const kinds: readonly AnyKind[] = [
   partTooShortForMachine,
   partWiderThanStock,
   patternNeverUsed,
+  revealLeavesNoLap,
   ripTooWide,
   rulerOdd,
   saidTwice,
@@ -145,13 +156,17 @@ const kinds: readonly AnyKind[] = [
   sizeAcross,
   sizeIncomplete,
   sizeLooksLikeOtherUnit,
+  sizeNegative,
   sizeOfWhat,
   sizeSaidInTwoWays,
   sizesNotPositive,
+  slidesNeedPacking,
   slideTooLong,
+  stileNarrowerThanSide,
   stockNeverUsed,
   stockThicknessDiffers,
   strayMark,
+  stretchersTooWide,
   textTooLarge,
   thicknessAbsurd,
   thicknessIsNominal,
@@ -166,7 +181,6 @@ const kinds: readonly AnyKind[] = [
   valueNotGiven,
   valueNotUnderstood,
   wordBelongsElsewhere,
-  halfMarkedRemark,
 ];
 
 /** Every entry by its code. */

@@ -1,4 +1,4 @@
-import { assumed, type Divider, type FrontFit, Length, type Material } from '@fettle/engine';
+import { assumed, type Cell, type Divider, type FrontFit, Length, type Material } from '@fettle/engine';
 import { dividerOutOfPlace, unknownWord } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/face.ts';
@@ -14,28 +14,51 @@ export function noDivider(id: string, origin: Divider['origin']): Divider {
   return { id, origin, form: 'none', material: noMaterial, mode: 'behind', anchor: 'centre' };
 }
 
-/** Undefined, with a finding, when its thickness cannot be known. `fit`: how the fronts of the face sit. */
+/** As it is written; without a mode where nothing says whether it is seen. */
+export type DividerSaid = Omit<Divider, 'id' | 'mode'> & { readonly mode?: Divider['mode'] };
+
+/** Undefined, with a finding, when its thickness cannot be known. */
 export function readDivider(
   context: ReadContext,
   statement: Statement,
   group: 'row' | 'stack',
-  fit: FrontFit,
-): Omit<Divider, 'id'> | undefined {
+): DividerSaid | undefined {
   const reader = new Reader(statement, vocabulary.divider, context);
   const material = readMaterial(reader, statement.head ?? 'divider');
   if (material === undefined) return undefined;
   const railWidth = reader.length('rails <length> wide');
   const anchor = readAnchor(reader, group);
-  const isBehind =
-    reader.has('behind fronts') || (!reader.has('shown') && (anchor !== undefined || isUsuallyBehind(group, fit)));
+  const isBehind = reader.has('behind fronts') || (!reader.has('shown') && anchor !== undefined);
+  const mode = isBehind ? 'behind' : reader.has('shown') ? 'shown' : undefined;
   return {
     origin: reader.origin,
     form: reader.has('web-frame') ? 'web-frame' : group === 'row' ? 'partition' : 'panel',
     material,
-    mode: isBehind ? 'behind' : 'shown',
+    ...(mode === undefined ? {} : { mode }),
     anchor: anchor ?? 'centre',
     ...(railWidth === undefined ? {} : { railWidth }),
   };
+}
+
+/** The divider between `before` and `after`. `fit`: how the fronts of the face sit. */
+export function dividerBetween(
+  said: DividerSaid,
+  id: string,
+  group: 'row' | 'stack',
+  fit: FrontFit,
+  [before, after]: readonly [Cell, Cell],
+): Divider {
+  const isCovered = isClosedAt(before, group, 'end') && isClosedAt(after, group, 'start');
+  return { ...said, id, mode: said.mode ?? (isCovered && isUsuallyBehind(group, fit) ? 'behind' : 'shown') };
+}
+
+/** Whether every space that reaches the divider at this end of the cell has a front: an open one shows its edge. */
+function isClosedAt(cell: Cell, group: 'row' | 'stack', end: 'start' | 'end'): boolean {
+  if (cell.kind === 'open') return false;
+  if (cell.kind === 'front') return true;
+  if (cell.kind !== group) return cell.cells.every((inner) => isClosedAt(inner, group, end));
+  const outermost = end === 'start' ? cell.cells[0] : cell.cells.at(-1);
+  return outermost === undefined || isClosedAt(outermost, group, end);
 }
 
 /**

@@ -19,7 +19,7 @@ import { type Origin, saidTwice, shareNotPositive, valueNotUnderstood } from '@f
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
-import { dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
+import { dividerBetween, dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
 import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readMaterial, readPanel } from './read-material.ts';
@@ -259,7 +259,7 @@ function readGroup(reading: FaceReading, statement: Statement, kind: 'row' | 'st
   const cells: Cell[] = [];
   const dividers: Divider[] = [];
   // What holds for all of them is read once, so that what is wrong with it is said once.
-  const shared = common && readDivider(context, common, kind, reading.fit);
+  const shared = common && readDivider(context, common, kind);
   let waiting: Statement | undefined;
   let step = 0;
   for (const child of statement.statements) {
@@ -271,13 +271,16 @@ function readGroup(reading: FaceReading, statement: Statement, kind: 'row' | 'st
       continue;
     }
     if (!cellWords.has(word)) continue;
-    if (cells.length > 0) {
+    const before = cells.at(-1);
+    const cell = readCell(reading, child, kind);
+    if (before !== undefined) {
       const id = `${basics.id}|${cells.length}`;
-      const divider = waiting === undefined ? shared : readDivider(context, waiting, kind, reading.fit);
-      dividers.push(divider === undefined ? noDivider(id, basics.origin) : { ...divider, id });
+      const said = waiting === undefined ? shared : readDivider(context, waiting, kind);
+      dividers.push(
+        said === undefined ? noDivider(id, basics.origin) : dividerBetween(said, id, kind, reading.fit, [before, cell]),
+      );
       waiting = undefined;
     }
-    const cell = readCell(reading, child, kind);
     const takesGrade = grading !== undefined && cell.along.kind === 'rest' && !saysRest(context, child);
     cells.push(takesGrade ? { ...cell, along: grading(step++) } : cell);
   }

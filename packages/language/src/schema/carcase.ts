@@ -10,7 +10,7 @@ const ofStock = {
 
 export const overhang = statement('overhang', 'How far the top stands out beyond the case.', {
   phrases: {
-    '<length> at front': 'Beyond the front of the case.',
+    '<length> at front': 'Beyond the front of the case, or of its frame and fronts where they stand before it.',
     '<length> at ends': 'Beyond each end.',
     '<length> at back': 'Beyond the back.',
   },

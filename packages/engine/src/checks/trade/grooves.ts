@@ -25,22 +25,26 @@ import { givenAt } from '../written-sizes.ts';
 import { groupAlike } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
-/** Grooves: what they leave of the wood they are cut in, and whether the shop can cut them. */
+/** Grooves and rabbets: what they leave of the wood they are cut in, and whether the shop can cut them. */
 export function grooveFindings(one: TradeCase): readonly Finding[] {
   const { carcase, units } = one.design;
   const { back } = carcase;
   const findings: Finding[] = [];
-  if (back?.fixing === 'groove' && back.depth.length.isPositive()) {
-    const deep = tooDeep(carcase, back, Length.of(units.ruler, units.unit));
-    findings.push(...deep);
-    findings.push(...breaksOut(one, back));
+  if (back !== undefined && back.fixing !== 'applied' && back.depth.length.isPositive()) {
+    findings.push(...tooDeep(carcase, back, back.fixing, Length.of(units.ruler, units.unit)));
+    if (back.fixing === 'groove') findings.push(...breaksOut(one, back));
   }
   findings.push(...cutterFindings(one));
   return findings;
 }
 
 /** The groove runs in whatever the back reaches into; the thinnest of them suffers first. */
-function tooDeep(carcase: CarcaseDesign, back: BackDesign, ruler: Length): readonly Finding[] {
+function tooDeep(
+  carcase: CarcaseDesign,
+  back: BackDesign,
+  hold: 'groove' | 'rabbet',
+  ruler: Length,
+): readonly Finding[] {
   const over =
     carcase.stretchers === undefined
       ? { part: 'top', panel: carcase.top }
@@ -67,7 +71,7 @@ function tooDeep(carcase: CarcaseDesign, back: BackDesign, ruler: Length): reado
   return [
     grooveTooDeep.at(
       rootOrigin(back.depth) ?? back.origin,
-      { depth, part: thinnest.part, thickness, limit, difference: depth.minus(limit), through },
+      { hold, depth, part: thinnest.part, thickness, limit, difference: depth.minus(limit), through },
       {
         severity: through ? 'error' : 'warning',
         related: [{ role: 'part', values: { part: thinnest.part, thickness }, origin: thinnest.panel.origin }],

@@ -1,8 +1,12 @@
 import type { Finding } from '@fettle/findings';
 import type { PieceDesign } from '../../design/design.ts';
+import { frontSizeFindings } from '../front-sizes.ts';
+import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
 import { doorFindings } from './doors.ts';
+import { drawerBottomFindings } from './drawer-bottoms.ts';
 import { drawerProportions } from './drawer-proportions.ts';
+import { packingFindings, stileFindings, stretcherFindings } from './frames-and-stretchers.ts';
 import { gapFindings } from './gap.ts';
 import { grooveFindings } from './grooves.ts';
 import { absurdSizes, anchorFindings, toeSpaceFindings } from './overall-size.ts';
@@ -18,7 +22,7 @@ import { absurdThicknesses, thicknessFindings } from './thicknesses.ts';
 
 /** What the text alone shows, laid out or not. */
 export function designFindings(design: PieceDesign): readonly Finding[] {
-  return [...thicknessFindings(design), ...toeSpaceFindings(design)];
+  return [...thicknessFindings(design), ...stileFindings(design), ...toeSpaceFindings(design)];
 }
 
 /** Sizes that can hardly be meant. Whatever else is wrong where one of these stands most often follows from it. */
@@ -33,6 +37,11 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...gapFindings(one),
     ...doorFindings(one),
     ...drawerProportions(one),
+    ...drawerBottomFindings(one),
+    ...packingFindings(one),
+    ...stretcherFindings(one),
+    ...(one.face === undefined ? [] : frontSizeFindings(one.face.root)),
+    ...absurdOpenings(one),
     ...shelfFindings(one),
     ...stockFindings(one),
     ...machineFindings(one),
