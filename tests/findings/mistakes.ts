@@ -135,7 +135,7 @@ export const mistakes: readonly Mistake[] = [
     slip: 'only fixed sizes in a graded stack',
     into: 'chest',
     from: 'drawer "gloves"',
-    to: 'stack «graded by 1» { drawer "gloves" front 2 high   drawer "ties" rest }',
+    to: 'stack «graded by 1» { open "gloves" opening 1 high   drawer "ties" rest }',
     code: 'grading-without-effect',
   },
   {

@@ -25,7 +25,12 @@ export class GuardedFiles extends NodeFileSystemProvider {
     return [];
   }
 
-  override readDirectorySync(): FileSystemNode[] {
-    return [];
+  /** Only the names, for a name that was misspelt; a folder that cannot be listed holds nothing. */
+  override readDirectorySync(uri: URI): FileSystemNode[] {
+    try {
+      return super.readDirectorySync(uri);
+    } catch {
+      return [];
+    }
   }
 }

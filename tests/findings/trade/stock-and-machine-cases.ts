@@ -99,7 +99,7 @@ export const stockAndMachineCases: readonly BoundaryCase[] = [
   {
     code: 'size-absurd',
     what: 'at least one inch',
-    ...pair((deep) => piece({ size: `24 wide, 34 high, ${deep} deep` }), '1', '63/64'),
+    ...pair((deep) => piece({ size: `24 wide, 4 high, ${deep} deep` }), '1', '63/64'),
     severity: 'warning',
     at: '63/64',
     says: 'at least about 1" deep',

@@ -87,6 +87,11 @@ export const LEAST_TOE_HEIGHT: TradeLimit = { inches: Length.inches(3), metric: 
  */
 export const HEIGHT_TO_ANCHOR: TradeLimit = { inches: Length.inches(27), metric: Length.millimetres(685) };
 
+/** Common practice, no source: what is more than so many times as high as deep, or tall and shallow, tips easily. */
+export const HIGHEST_BY_DEPTH = 4;
+export const TALL_PIECE: TradeLimit = { inches: Length.inches(48), metric: Length.millimetres(1200) };
+export const SHALLOW_FOR_TALL: TradeLimit = { inches: Length.inches(16), metric: Length.millimetres(400) };
+
 /** Common practice, no source: less free height between shelves holds nothing. */
 export const LEAST_BETWEEN_SHELVES: TradeLimit = { inches: Length.inches(1), metric: Length.millimetres(25) };
 

@@ -5,6 +5,7 @@ import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
 import { fileDeclarations, specOf } from '../names/declarations.ts';
 import { isOnlyNear, nearestName } from '../names/nearest.ts';
 import { documentsAt, usedDocuments, useStatements, usesMissingFile } from '../names/used-files.ts';
+import { absurdAsWritten } from '../reading/absurd-as-written.ts';
 import { neverUsedFindings } from '../reading/never-used.ts';
 import { readPiece } from '../reading/read-piece.ts';
 import { type ReadContext, unitsAt } from '../reading/reader.ts';
@@ -186,8 +187,18 @@ export class DocumentEvaluator {
       entries: new Map(units.map((unit) => [unit, entryText(unit, documents)])),
       offered: new Map([...asked].map((list) => [list, shop.key(list)])),
       evaluation,
-      findings: causesOnly(read.findings, evaluation.findings),
+      findings: causesOnly(read.findings, absurdAsWritten(evaluation.findings, keys.text, read.design.units)),
     };
+  }
+
+  /** As far as there is a file system that lists them. */
+  #textsIn(folder: URI): readonly URI[] {
+    try {
+      const nodes = this.#shared.workspace.FileSystemProvider.readDirectorySync(folder);
+      return nodes.filter(({ isFile, uri }) => isFile && uri.path.endsWith('.fettle')).map(({ uri }) => uri);
+    } catch {
+      return [];
+    }
   }
 
   #reportMissingFiles(document: LangiumDocument, context: ReadContext): void {
@@ -197,12 +208,16 @@ export class DocumentEvaluator {
       const part = statement.parts.find(isPlainText)?.$cstNode;
       const at: Origin = { unit: fileUnitId, start: part?.offset ?? 0, end: part?.end ?? 0 };
       const folder = UriUtils.dirname(document.uri).toString();
-      const beside = documents.all
+      const loaded = documents.all
         .map((each) => each.uri)
-        .filter((each) => UriUtils.dirname(each).toString() === folder && !UriUtils.equals(each, document.uri))
-        .map((each) => UriUtils.basename(each))
-        .toArray();
-      const nearest = nearestName(path, beside) ?? '';
+        .filter((each) => UriUtils.dirname(each).toString() === folder);
+      const beside = [...new Set([...loaded, ...this.#textsIn(UriUtils.dirname(document.uri))].map(UriUtils.basename))];
+      const own = UriUtils.basename(document.uri);
+      const nearest =
+        nearestName(
+          path,
+          beside.filter((each) => each !== own),
+        ) ?? '';
       context.findings.push(
         fileNotFound.at(
           at,

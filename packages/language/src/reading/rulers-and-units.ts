@@ -66,6 +66,19 @@ const hardlyMeant: Readonly<
   mm: { other: 'in', one: () => false, all: (n) => n < 100 },
 };
 
+/** What a piece is seldom smaller or larger than. Common practice, no source. */
+const usualSizes: Readonly<Record<LengthUnit, readonly [least: number, most: number]>> = {
+  in: [2, 240],
+  ft: [0.15, 20],
+  mm: [50, 6000],
+  cm: [5, 600],
+};
+
+function isUsualSize(size: number, unit: LengthUnit): boolean {
+  const [least, most] = usualSizes[unit];
+  return least <= size && size <= most;
+}
+
 function otherUnit(context: ReadContext, statement: Statement): void {
   const { unit } = context.units;
   const bare = readParts(statement, specOf(statement).spec).phrases.flatMap((read) => {
@@ -79,7 +92,8 @@ function otherUnit(context: ReadContext, statement: Statement): void {
   const slip =
     bare.find(({ value }) => one(value.toNumber())) ??
     (bare.every(({ value }) => all(value.toNumber())) ? bare[0] : undefined);
-  if (slip === undefined) return;
+  // Where one of them would be odd in the other unit as well, only the number that stands out is to blame.
+  if (slip === undefined || !bare.every(({ value }) => isUsualSize(value.toNumber(), other))) return;
   const written = bare.map(({ expression }) => withUnit(expression.figure, other));
   const last = written.at(-1) ?? '';
   const words = written.length === 1 ? last : `${written.slice(0, -1).join(', ')} and ${last}`;

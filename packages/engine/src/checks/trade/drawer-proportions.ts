@@ -1,5 +1,5 @@
 import { drawersWithoutSlides, drawerTooWideForItsDepth, type Finding, frontTooLow, type Mend } from '@fettle/findings';
-import type { GroupCell } from '../../design/design.ts';
+import type { Cell, Divider, GroupCell } from '../../design/design.ts';
 import type { SlideEntry } from '../../design/shop.ts';
 import type { Length } from '../../length/length.ts';
 import { LOWEST_FRONT, limitIn, WIDEST_DRAWER_BY_DEPTH } from '../../tables/trade-limits.ts';
@@ -116,7 +116,7 @@ function withoutSlides(
 ): readonly Finding[] {
   const bare = drawers.filter(({ drawer, cell }) => {
     const within = named.find(({ laid }) => laid.cell === cell)?.within ?? [];
-    return drawer.slides === undefined && drawer.slidesOrigin === undefined && !within.some(hasRunners);
+    return drawer.slides === undefined && drawer.slidesOrigin === undefined && !standsOnRunners(cell, within);
   });
   if (bare.length === 0) return [];
   return groupAlike(bare, ({ drawer }) => drawer.origin).flatMap((same) => {
@@ -146,8 +146,26 @@ function withoutSlides(
   });
 }
 
-function hasRunners(group: GroupCell): boolean {
-  return group.dividers.some(({ form }) => form === 'web-frame' || form === 'panel');
+/**
+ * Whether a frame or a panel lies directly below a drawer. The lowest of a stack whose others stand on such runs on what
+ * closes the stack below, as on one more of them. `within`: the rows and stacks it stands in, the innermost last.
+ */
+function standsOnRunners(cell: Cell, within: readonly GroupCell[]): boolean {
+  let inner = cell;
+  for (const group of [...within].reverse()) {
+    if (group.kind === 'stack') {
+      const at = group.cells.findIndex(({ id }) => id === inner.id);
+      const below = group.dividers[at];
+      if (below !== undefined) return carries(below);
+      if (group.dividers.some(carries)) return true;
+    }
+    inner = group;
+  }
+  return false;
+}
+
+function carries({ form }: Divider): boolean {
+  return form === 'web-frame' || form === 'panel';
 }
 
 function whoOf({ cell, words }: LaidDrawer): { readonly name?: string; readonly words: string } {

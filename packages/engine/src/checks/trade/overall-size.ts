@@ -4,12 +4,15 @@ import type { PieceDesign } from '../../design/design.ts';
 import type { Length, LengthUnit } from '../../length/length.ts';
 import {
   HEIGHT_TO_ANCHOR,
+  HIGHEST_BY_DEPTH,
   LARGEST_PIECE,
   LEAST_MEANT_FOR_TOES,
   LEAST_TOE_DEPTH,
   LEAST_TOE_HEIGHT,
   limitIn,
+  SHALLOW_FOR_TALL,
   SMALLEST_PIECE,
+  TALL_PIECE,
 } from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
 import { cellsIn } from './alike.ts';
@@ -90,10 +93,23 @@ export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
 }
 
 export function anchorFindings({ design, face }: TradeCase): readonly Finding[] {
-  const { height } = design.size;
-  const limit = limitIn(HEIGHT_TO_ANCHOR, design.units.unit);
-  if (face === undefined || height === undefined || height.length.compare(limit) < 0) return [];
-  const hasDrawers = cellsIn(face.root).some(({ laid }) => laid.cell.kind === 'front' && laid.cell.what === 'drawer');
-  if (!hasDrawers) return [];
-  return [anchorToWall.at(rootOrigin(height) ?? design.size.origin, { height: height.length, limit })];
+  const { height, depth } = design.size;
+  if (height === undefined) return [];
+  const { unit } = design.units;
+  const limit = limitIn(HEIGHT_TO_ANCHOR, unit);
+  const at = rootOrigin(height) ?? design.size.origin;
+  const hasDrawers =
+    face !== undefined &&
+    cellsIn(face.root).some(({ laid }) => laid.cell.kind === 'front' && laid.cell.what === 'drawer');
+  if (hasDrawers && height.length.compare(limit) >= 0) {
+    return [anchorToWall.at(at, { height: height.length, limit, why: 'drawers' })];
+  }
+  if (hasDrawers || depth === undefined || !standsNarrow(height.length, depth.length, unit)) return [];
+  return [anchorToWall.at(at, { height: height.length, limit, why: 'narrow', depth: depth.length })];
+}
+
+function standsNarrow(height: Length, depth: Length, unit: LengthUnit): boolean {
+  if (!depth.isPositive()) return false;
+  const isTall = height.compare(limitIn(TALL_PIECE, unit)) > 0 && depth.compare(limitIn(SHALLOW_FOR_TALL, unit)) < 0;
+  return isTall || height.compare(depth.times(HIGHEST_BY_DEPTH)) > 0;
 }
