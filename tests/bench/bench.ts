@@ -75,7 +75,7 @@ async function main(repository: string): Promise<void> {
     { what: 'calibration, after', ...after, unit: 'ms' },
     { what: 'server start to its answer', ...start, unit: 'ms' },
   ];
-  for (const { long: text, openMs, squiggle, processorMs, picture } of [short, long]) {
+  for (const { long: text, openMs, squiggle, processorMs, picture, pictureAfter } of [short, long]) {
     const size = `${text.lines} lines, ${text.pieces} pieces`;
     rows.push(
       { what: `open → squiggle, ${size}`, p50: openMs, unit: 'ms' },
@@ -84,6 +84,7 @@ async function main(repository: string): Promise<void> {
         ? []
         : [{ what: '  of it processor time, all threads, mean', p50: processorMs, unit: 'ms' } as const]),
       { what: `key → picture, ${size}`, ...picture, unit: 'ms' },
+      { what: '  of it after its squiggle', ...pictureAfter, unit: 'ms' },
     );
   }
   const { whole, parts } = evaluating;

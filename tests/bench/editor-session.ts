@@ -76,7 +76,7 @@ export class EditorSession {
     deleted: number,
     typed: string,
     wanted: 'squiggles' | 'picture' = 'squiggles',
-  ): Promise<{ readonly tookMs: number; readonly errors: number }> {
+  ): Promise<{ readonly tookMs: number; readonly afterSquigglesMs: number; readonly errors: number }> {
     this.#version += 1;
     const version = this.#version;
     const arrival = this.#squiggles(uri);
@@ -93,10 +93,16 @@ export class EditorSession {
       ],
     });
     const diagnostics = await arrival;
+    const squiggles = performance.now();
     if (picture !== undefined) await picture;
-    const tookMs = performance.now() - began;
+    const ended = performance.now();
+    const [tookMs, afterSquigglesMs] = [ended - began, ended - squiggles];
     await verdict;
-    return { tookMs, errors: diagnostics.filter(({ severity }) => severity === DiagnosticSeverity.Error).length };
+    return {
+      tookMs,
+      afterSquigglesMs,
+      errors: diagnostics.filter(({ severity }) => severity === DiagnosticSeverity.Error).length,
+    };
   }
 
   /** `piece`: the one that is looked at, by its name. */

@@ -16,6 +16,8 @@ export interface Typing {
   readonly processorMs: number | undefined;
   /** With a preview open that is shown the whole text. */
   readonly picture: Quantiles;
+  /** How long after its squiggles the picture arrives. */
+  readonly pictureAfter: Quantiles;
   readonly residentMegabytes: number | undefined;
 }
 
@@ -46,15 +48,15 @@ export function measureTyping(
     const openMs = await session.open(uri, long.text);
     await typeOn(session, uri, long, warmUps, 'squiggles');
     const before = session.processorMs();
-    const squiggle = await typeOn(session, uri, long, keys.squiggles, 'squiggles');
+    const { took: squiggle } = await typeOn(session, uri, long, keys.squiggles, 'squiggles');
     const after = session.processorMs();
     const processorMs = before === undefined || after === undefined ? undefined : (after - before) / keys.squiggles;
     await session.watchPicture(uri, long.keyPiece);
     await typeOn(session, uri, long, 4, 'picture');
-    const picture = await typeOn(session, uri, long, keys.pictures, 'picture');
+    const { took: picture, after: pictureAfter } = await typeOn(session, uri, long, keys.pictures, 'picture');
     const residentMegabytes = session.residentMegabytes();
     await session.end();
-    return { long, openMs, squiggle, processorMs, picture, residentMegabytes };
+    return { long, openMs, squiggle, processorMs, picture, pictureAfter, residentMegabytes };
   });
 }
 
@@ -65,15 +67,23 @@ async function typeOn(
   long: LongText,
   keys: number,
   wanted: 'squiggles' | 'picture',
-): Promise<Quantiles> {
+): Promise<{ readonly took: Quantiles; readonly after: Quantiles }> {
   const times: number[] = [];
+  const afters: number[] = [];
   for (let key = 0; key < keys; key++) {
     const typing = key % 2 === 0;
-    const { tookMs, errors } = await session.key(uri, long.key, typing ? 0 : 1, typing ? '1' : '', wanted);
+    const { tookMs, afterSquigglesMs, errors } = await session.key(
+      uri,
+      long.key,
+      typing ? 0 : 1,
+      typing ? '1' : '',
+      wanted,
+    );
     if (errors > 0 !== typing) throw new Error(`${errors} errors after ${typing ? 'typing' : 'deleting'} the digit`);
     times.push(tookMs);
+    afters.push(afterSquigglesMs);
   }
-  return quantiles(times);
+  return { took: quantiles(times), after: quantiles(afters) };
 }
 
 export function measureStart(repository: string, runs: number): Promise<Quantiles> {
