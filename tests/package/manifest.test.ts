@@ -23,7 +23,7 @@ describe('commands', () => {
   test('titles are short, in title case, and say what is done', () => {
     for (const { category, title } of contributes.commands) {
       expect(category).toBe('Fettle');
-      expect(title).toMatch(/^[A-Z][a-z]+ (the )?[A-Z]/);
+      expect(title).toMatch(/^[A-Z][a-z]+ ((the|an) )?[A-Z]/);
       expect(title.length).toBeLessThanOrEqual(40);
     }
   });
@@ -49,7 +49,7 @@ describe('commands', () => {
       contributes.menus.commandPalette.map(({ command, when }: { command: string; when: string }) => [command, when]),
     );
     const anywhere = commands.filter((command) => !offered.has(command));
-    expect(anywhere).toEqual(['fettle.newPiece', 'fettle.restartServer', 'fettle.showLog']);
+    expect(anywhere).toEqual(['fettle.newPiece', 'fettle.openExample', 'fettle.restartServer', 'fettle.showLog']);
     for (const when of offered.values()) expect(when).toMatch(/editorLangId == fettle|activeWebviewPanelId/);
   });
 });
@@ -134,6 +134,7 @@ describe('the walkthrough', () => {
 
   test('the text it shows fits, and what it says of fronts that are too high is what Fettle says', async () => {
     const text = wordsIn('text').join('\n');
+    expect(source('commands/open-example.ts')).toContain(`\`${text}\n\``);
     const findings = async (words: string) => {
       const workbench = await openFixture({ files: [{ name: 'chest.fettle', text: words }] });
       return evaluateDocument(workbench.services, workbench.document('chest.fettle')).findings;

@@ -35,6 +35,8 @@ export function clientOptions(outputChannel: vscode.LogOutputChannel, onCrash: (
     // No scheme: unsaved texts and those in folders of other machines are texts all the same.
     documentSelector: [{ language: 'fettle' }],
     outputChannel,
+    // The same as the problem matcher's owner: what the task finds replaces what the server said, and never doubles it.
+    diagnosticCollectionName: 'fettle',
     errorHandler: new CrashReport(onCrash),
     middleware: {
       didOpen: (document, next) => (isOldCopy(document) ? Promise.resolve() : next(document)),

@@ -2,6 +2,7 @@ import { exportSheetRequest, moveDivisionRequest, pieceAtRequest } from '@fettle
 import * as vscode from 'vscode';
 import { type ExportHost, exportSheet } from './commands/export-sheet.ts';
 import { type NewPieceHost, newPiece } from './commands/new-piece.ts';
+import { openExample } from './commands/open-example.ts';
 import { registerPictureCommands } from './commands/picture-commands.ts';
 import { LanguageSession, type MakeClient } from './language-session.ts';
 import { LanguageStatus } from './language-status.ts';
@@ -63,6 +64,7 @@ export function startExtension(context: vscode.ExtensionContext, makeClient: Mak
     registerPictureCommands(panels, exports),
     openPictureWithText((uri) => panels.show(uri, 0)),
     vscode.commands.registerCommand('fettle.newPiece', (folder?: unknown) => newPiece(pieces, folder)),
+    vscode.commands.registerCommand('fettle.openExample', () => openExample((uri) => panels.show(uri, 0))),
     vscode.commands.registerCommand('fettle.restartServer', () => {
       begun = session.restart();
       return begun;

@@ -158,9 +158,9 @@ describe('the text of a new piece', () => {
     const { piece, shop, cautions } = await makeNewPiece(design, new Map());
     expect(piece.name).toBe('hall-cupboard.fettle');
     expect(shop?.name).toBe('shop.fettle');
-    expect(cautions).toEqual([expect.stringContaining('fasten it to the wall')]);
+    expect(cautions).toEqual([expect.stringContaining('Fasten it to the wall')]);
     expect(piece.text).toBe(`// A first design: change whatever you like, the rest follows.
-// Small children live with it: fasten it to the wall through its back before anything goes in.
+// Fasten it to the wall through its back before anything goes in: small children live with it.
 use "shop.fettle"
 
 piece "Hall cupboard" {
@@ -176,7 +176,7 @@ piece "Hall cupboard" {
     plinth 3 high, set back 2, of "birch ply 3/4"
     sides "birch ply 3/4"
     bottom "birch ply 3/4" between sides
-    back "backing ply 3/4" in rabbet 3/8 deep
+    back "backing ply 3/4" in rabbet 1/4 deep
   }
 
   face overlay full, gap 1/8 {
@@ -184,11 +184,11 @@ piece "Hall cupboard" {
       doors "left doors" share 1 { pair   shelves 2 adjustable of "birch ply 3/4" }
       partition "birch ply 3/4", behind fronts
       stack share 1 {
-        drawer "right drawer 1" share 1
-        drawer "right drawer 2" share 1
-        drawer "right drawer 3" share 1
-        drawer "right drawer 4" share 1
-        drawer "right drawer 5" share 1
+        drawer "right drawer 1" front 5-3/4 high
+        drawer "right drawer 2" front 5-3/4 high
+        drawer "right drawer 3" front 5-3/4 high
+        drawer "right drawer 4" front 5-3/4 high
+        drawer "right drawer 5" rest
       }
     }
     fronts "birch ply 3/4"

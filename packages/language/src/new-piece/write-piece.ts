@@ -1,5 +1,14 @@
 import { exactSource, Length } from '@fettle/engine';
-import { type Content, type Household, half, type Ruler, type System, systemOf, wholeNumberOf } from './answers.ts';
+import {
+  type Content,
+  downTo,
+  type Household,
+  half,
+  type Ruler,
+  type System,
+  systemOf,
+  wholeNumberOf,
+} from './answers.ts';
 import { columnsFor, hasDrawers, type Kind, type Place, plinthHeight, widestThatGoesIn } from './place.ts';
 import { type StockNames, slideFor, stockNames } from './starter-shop.ts';
 
@@ -57,7 +66,7 @@ export function cautions({ holds, people, place, ruler, size }: FirstDesign): re
   const told: string[] = [];
   const system = systemOf(ruler);
   if (people === 'children') {
-    told.push('Small children live with it: fasten it to the wall through its back before anything goes in.');
+    told.push('Fasten it to the wall through its back before anything goes in: small children live with it.');
     // 16 CFR 1261.2 with ASTM F2057-23: free-standing clothing storage of 27" (686 mm) and more.
     if (holds.includes('clothes') && size.height.compare(system.of(Length.inches(27), 686)) >= 0) {
       told.push(
@@ -96,7 +105,7 @@ function caseLines(writing: Writing): readonly string[] {
   // Standards 2009, 10-4.4.18: none is needed where the back is 1/2" or more).
   const back =
     design.people === 'children'
-      ? `back "${stock.backing}" in rabbet ${inches ? '3/8' : '10'} deep`
+      ? `back "${stock.backing}" in rabbet ${inches ? '1/4' : '8'} deep`
       : `back "${stock.thin}" in groove ${inches ? '1/4' : '6'} deep, ${inches ? '1/2' : '15'} in from back edge`;
   return [
     '  case {',
@@ -156,7 +165,7 @@ function columnLines(writing: Writing, kinds: readonly Kind[], index: number, co
   if (kinds.length === 1 && only !== 'drawers') {
     return only === undefined ? [] : spaceLines(writing, only, where, share, writing.face, count);
   }
-  if (kinds.length === 1) return [`stack${share}${grading(writing)} {`, ...indented(drawerStack(writing, where)), '}'];
+  if (kinds.length === 1) return [`stack${share} {`, ...indented(drawerStack(writing, where)), '}'];
 
   // Drawers below have their own heights; what is above them shares the rest.
   const { stock, inset } = writing;
@@ -202,12 +211,6 @@ function frontHeight({ design, system }: Writing): Length {
   return small ? system.of(Length.inches(5), 130) : system.of(Length.inches(9), 230);
 }
 
-function grading(writing: Writing): string {
-  return drawerCount(writing) > 1 && writing.design.holds.includes('clothes')
-    ? ` graded by ${said(writing, step(writing))}`
-    : '';
-}
-
 function step({ system }: Writing): Length {
   return system.of(Length.inches(1, 2), 12);
 }
@@ -216,10 +219,16 @@ function drawerCount(writing: Writing): number {
   return Math.min(9, Math.max(1, wholeNumberOf(writing.face, frontHeight(writing))));
 }
 
+/** Drawers from top to bottom of a column; the last takes the rest, so that all of them add up whatever changes. */
 function drawerStack(writing: Writing, where: string): readonly string[] {
+  const { design, face, system } = writing;
   const count = drawerCount(writing);
-  const graded = grading(writing) !== '';
-  return Array.from({ length: count }, (_, index) => `drawer "${where}drawer ${index + 1}"${graded ? '' : ' share 1'}`);
+  const grown = design.holds.includes('clothes') ? step(writing) : Length.zero;
+  const first = downTo(system.grid, face.dividedBy(count).minus(grown.times(count - 1).times(half)));
+  return Array.from({ length: count }, (_, index) => {
+    const size = index === count - 1 ? 'rest' : `front ${high(writing, first.plus(grown.times(index)))}`;
+    return `drawer "${where}drawer ${index + 1}" ${size}`;
+  });
 }
 
 /** Drawers below something else: about a third of the height, each half an inch higher than the one above it. */
@@ -237,6 +246,6 @@ function lowDrawers(writing: Writing, kinds: number): readonly Length[] {
             .times(count - 1)
             .times(half),
         );
-  const onGrid = system.grid.times(start.ratioTo(system.grid).floor());
+  const onGrid = downTo(system.grid, start);
   return Array.from({ length: count }, (_, index) => onGrid.plus(step(writing).times(index)));
 }
