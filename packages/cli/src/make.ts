@@ -1,4 +1,5 @@
 import { cutListCsv, cutListTable, elevation, type Table, toSvg } from '@fettle/drawings';
+import { notCheckedYet } from '@fettle/findings';
 import type { EvaluatedPiece } from '@fettle/language';
 import { type EvaluatedText, evaluateTexts, type NamedText } from './evaluated-texts.ts';
 import { evaluationOfPiece } from './evaluation-of-piece.ts';
@@ -30,7 +31,9 @@ export async function make(named: NamedText, options: MakeOptions, terminal: Ter
 
   const reporter = new FindingReporter(documents, texts);
   const findings = reporter.all(texts);
-  for (const finding of findings) if (finding.severity !== 'note') terminal.err(findingLines(finding).trimEnd());
+  // A note tells what was taken for granted or wants care; that something is not checked yet changes no part.
+  for (const finding of findings)
+    if (finding.code !== notCheckedYet.code) terminal.err(findingLines(finding).trimEnd());
   terminal.err(summaryWords(findings, 1));
   const errors = findings.filter((finding) => finding.severity === 'error').length;
   const { pieces } = text.evaluated;

@@ -50,7 +50,7 @@ describe('a front that takes the rest', () => {
       'the front of "b" comes out -9/32" high: what stands beside it takes 649/32" of the 20" there is',
     );
     expect(relatedSentences(finding)).toEqual(['the height there is, 20", follows from here', '"a" takes 20"']);
-    expect(mendTitles(finding)).toEqual(['Let all 2 share the height equally']);
+    expect(mendTitles(finding)).toEqual(['Let both share the height equally']);
     for (const mend of finding.mends) expect(codes(mended(design, mend))).toEqual([]);
   });
 

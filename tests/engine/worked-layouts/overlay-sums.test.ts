@@ -49,7 +49,7 @@ describe('written fronts that lie on the case', () => {
     expect(mendTitles(finding)).toEqual([
       'Make "upper" 47/4", 1/4" less',
       'Let "upper" take the rest',
-      'Share the 1/4" among 2 of them, 1/8" less each',
+      'Share the 1/4" among both, 1/8" less each',
       'Make "lower" 47/4", 1/4" less',
     ]);
   });

@@ -29,7 +29,7 @@ describe('fronts that do not add up', () => {
     expect(titles).toEqual([
       '* Make "low" 19-7/8", 1/8" less',
       'Let "low" take the rest',
-      'Share the 1/8" among 2 of them, 1/16" less each',
+      'Share the 1/8" among both, 1/16" less each',
       'Make "top" 8-7/8", 1/8" less',
     ]);
   });
@@ -47,7 +47,7 @@ describe('fronts that do not add up', () => {
   test('several places change at once', () =>
     checkFix(
       tooMuch,
-      'Share the 1/8" among 2 of them, 1/16" less each',
+      'Share the 1/8" among both, 1/16" less each',
       chest('stack { drawer "top" front 8-15/16" high   drawer "low" front 19-15/16" high }'),
     ));
 

@@ -113,12 +113,23 @@ function differenceFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kin
       tooMuch: failure.tooMuch,
       axis: axis.direction,
       of: axis.request.cells.some((cell) => cell.hasFront) ? 'fronts' : 'openings',
+      ...shownBetween(axis),
     },
     {
       related: [...totalRelated(axis, failure.available, laps), ...fixedRelated(axis, failure.blame, blamed)],
       mends: sumMends(axis, failure),
     },
   );
+}
+
+/** The wood that is seen between the spaces. */
+function shownBetween({ group }: SolvedAxis): {
+  readonly between?: { readonly words: 'partitions' | 'dividers'; readonly total: Length };
+} {
+  const shown = group.dividers.filter(({ form, mode }) => form !== 'none' && mode === 'shown');
+  if (shown.length === 0) return {};
+  const total = Length.sum(shown.map(({ material }) => material.thickness.length));
+  return { between: { words: group.kind === 'row' ? 'partitions' : 'dividers', total } };
 }
 
 /**

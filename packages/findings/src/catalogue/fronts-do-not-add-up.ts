@@ -1,5 +1,11 @@
-import { defineFinding, type Measure } from '../finding.ts';
+import { defineFinding, type Measure, type Say } from '../finding.ts';
 import { subject } from '../named.ts';
+
+function frontsAnd(between: { readonly words: string; readonly total: Measure } | undefined, say: Say): string {
+  return between === undefined
+    ? 'fronts and gaps'
+    : `fronts, gaps and ${say.length(between.total)} of ${between.words}`;
+}
 
 /** Fronts and gaps along one row or stack need more, or leave more, than the face has. */
 export const frontsDoNotAddUp = defineFinding<{
@@ -12,12 +18,14 @@ export const frontsDoNotAddUp = defineFinding<{
   readonly axis: 'width' | 'height';
   /** Absent means fronts; a row or stack of open spaces has none. */
   readonly of?: 'fronts' | 'openings';
+  /** All that is seen of wood between the fronts, where there is any. */
+  readonly between?: { readonly words: 'partitions' | 'dividers'; readonly total: Measure };
 }>({
   code: 'fronts-do-not-add-up',
   severity: 'error',
   title: 'Fronts and gaps do not add up to the face',
   headline: (facts, say) =>
-    `${facts.of === 'openings' ? 'openings and dividers' : 'fronts and gaps'} need ${say.length(facts.needed)}, ` +
+    `${facts.of === 'openings' ? 'openings and dividers' : frontsAnd(facts.between, say)} need ${say.length(facts.needed)}, ` +
     `there is ${say.length(facts.available)} of ${facts.axis}: ` +
     `${say.length(facts.difference)} ${facts.tooMuch ? 'too much' : 'left over'}`,
   brief: (facts, say) => `${say.length(facts.difference)} ${facts.tooMuch ? 'too much' : 'left over'}`,
@@ -32,7 +40,7 @@ export const frontsDoNotAddUp = defineFinding<{
       `${say.length(values['change'] as Measure)} ${String(values['direction'])}`,
     'let-rest': (values, say) => `Let ${subject(values, say)} take the rest`,
     spread: (values, say) =>
-      `Share the ${say.length(values['difference'] as Measure)} among ${String(values['count'])} of them, ` +
+      `Share the ${say.length(values['difference'] as Measure)} among ${Number(values['count']) === 2 ? 'both' : `${String(values['count'])} of them`}, ` +
       `${say.length(values['each'] as Measure)} ${String(values['direction'])} each`,
   },
   help: `

@@ -1,6 +1,13 @@
 import { defineFinding, type Measure } from '../finding.ts';
 import { subject } from '../named.ts';
 
+/** Kilograms on a square metre for a pound on a square foot: 0.45359237 / 0.3048 squared. */
+const KILOGRAMS = 4.882428;
+
+function loadWords(psf: number, metric: boolean): string {
+  return metric ? `${Math.round(psf * KILOGRAMS)} kg a square metre` : `${psf} lb a square foot`;
+}
+
 /** A screening against the shelf table of a published standard, never a rating. */
 export const shelfTooLong = defineFinding<{
   readonly name?: string;
@@ -10,6 +17,8 @@ export const shelfTooLong = defineFinding<{
   /** What the shelf is screened as. */
   readonly material: string;
   readonly loadPsf: number;
+  /** Whether the piece is in millimetres or centimetres. */
+  readonly metric: boolean;
   readonly limit: Measure;
   readonly difference: Measure;
 }>({
@@ -19,7 +28,7 @@ export const shelfTooLong = defineFinding<{
   headline: (facts, say) =>
     `the shelves of ${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} are ` +
     `${say.length(facts.length)} long; screened as ${facts.material}, ${say.length(facts.thickness)} thick under ` +
-    `${facts.loadPsf} lb a square foot, they may be ${say.length(facts.limit)}: ` +
+    `${loadWords(facts.loadPsf, facts.metric)}, they may be ${say.length(facts.limit)}: ` +
     `${say.length(facts.difference)} too long; a screening, no rating`,
   brief: (facts, say) => `shelves ${say.length(facts.difference)} too long`,
   related: { also: (values, say) => `the shelves of ${subject(values, say)} are too long as well` },

@@ -44,7 +44,8 @@ export const sizesNotPositive = defineFinding<{
     fixed: (values, say) => `${subject(values, say)} takes ${say.length(values['size'] as Measure)}`,
   },
   mends: {
-    'share-all': (values) => `Let all ${String(values['count'])} share the ${String(values['axis'])} equally`,
+    'share-all': (values) =>
+      `Let ${Number(values['count']) === 2 ? 'both' : `all ${String(values['count'])}`} share the ${String(values['axis'])} equally`,
   },
   help: `
 Sizes that are written down come first, then gaps, dividers and thicknesses; whatever takes the rest or a share gets

@@ -1,4 +1,13 @@
-import { defineFinding } from '../finding.ts';
+import { defineFinding, type Say } from '../finding.ts';
+
+function knownNames(known: number, names: readonly string[], say: Say): string {
+  const said = names.map((name) => say.name(name));
+  const last = said.pop();
+  if (last === undefined || known > names.length) {
+    return `${known} others are known${last === undefined ? '' : `, among them ${[...said, last].join(', ')}`}`;
+  }
+  return said.length === 0 ? `only ${last} is known` : `${said.join(', ')} and ${last} are known`;
+}
 
 /** A quoted name that nothing declares. */
 export const unknownName = defineFinding<{
@@ -8,6 +17,8 @@ export const unknownName = defineFinding<{
   readonly nearest: string;
   /** Whether any file is used that could declare it. */
   readonly known: number;
+  /** A few of those that are. */
+  readonly names?: readonly string[];
 }>({
   code: 'unknown-name',
   severity: 'error',
@@ -17,7 +28,7 @@ export const unknownName = defineFinding<{
       ? `no ${facts.what} is called ${say.name(facts.name)}; ` +
         (facts.known === 0
           ? `no ${facts.what} is declared in this text or in a file it uses`
-          : `${facts.known} others are known`)
+          : knownNames(facts.known, facts.names ?? [], say))
       : `no ${facts.what} is called ${say.name(facts.name)}; did you mean ${say.name(facts.nearest)}?`,
   brief: (facts, say) => `no ${facts.what} ${say.name(facts.name)}`,
   related: { nearest: (values, say) => `${say.name(String(values['name']))} is declared here` },

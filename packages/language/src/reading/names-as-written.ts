@@ -22,6 +22,9 @@ const needName: ReadonlySet<NameKind> = new Set([
   'value',
 ]);
 
+/** In letters. Common practice, no source: a label holds no more, and no one reads it out. */
+const longestName = 200;
+
 export function nameFindings(context: ReadContext, statement: Statement): void {
   const kind = specOf(statement).spec.declares;
   if (kind === undefined) return;
@@ -39,7 +42,12 @@ export function nameFindings(context: ReadContext, statement: Statement): void {
     empty(context, statement, kind, at);
     return;
   }
-  hardToRead(context, statement, kind, at, inner, clean);
+  if (clean.length > longestName) {
+    const facts = { name: clean, why: 'long', character: '', letters: clean.length } as const;
+    context.findings.push(nameHardToRead.at(at, facts));
+  } else {
+    hardToRead(context, statement, kind, at, inner, clean);
+  }
   declaredTwice(context, statement, kind, at);
 }
 

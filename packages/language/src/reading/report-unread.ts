@@ -79,7 +79,13 @@ function reportNames(context: ReadContext, statement: Statement, phrases: readon
       context.findings.push(
         unknownName.at(
           originOf(context, part),
-          { name, what: nameKindWords[kind], nearest: near ?? '', known: all.size },
+          {
+            name,
+            what: nameKindWords[kind],
+            nearest: near ?? '',
+            known: all.size,
+            names: [...all.keys()].slice(0, mostNamesSaid),
+          },
           {
             related:
               meant === undefined
@@ -167,6 +173,8 @@ function takesValue(item: PhraseItem): boolean {
   return item.kind === 'slot' && !item.refers && item.slot !== 'path';
 }
 
+/** More would be a list, not a sentence. */
+const mostNamesSaid = 5;
 /** What goes into a sentence whole. */
 const mostLetters = 20;
 

@@ -116,6 +116,7 @@ function tooLong(one: TradeCase, shelved: readonly Shelved[]): readonly Finding[
         thickness,
         material,
         loadPsf: SHELF_LOAD_PSF,
+        metric: isMetric(one.design.units.unit),
         limit,
         difference: length.minus(limit),
       },
