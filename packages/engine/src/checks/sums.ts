@@ -122,12 +122,15 @@ function differenceFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kin
   );
 }
 
-/** The wood that is seen between the spaces. */
-function shownBetween({ group }: SolvedAxis): {
+/** The wood that is seen between the spaces; of what fronts lap only some is seen, and it counts among the gaps. */
+function shownBetween({ group, request }: SolvedAxis): {
   readonly between?: { readonly words: 'partitions' | 'dividers'; readonly total: Length };
 } {
   const shown = group.dividers.filter(({ form, mode }) => form !== 'none' && mode === 'shown');
-  if (shown.length === 0) return {};
+  const isLapped = request.cells.some(({ deltaStart, deltaEnd }) =>
+    [deltaStart, deltaEnd].some((delta) => derive('', delta).length.isPositive()),
+  );
+  if (shown.length === 0 || isLapped) return {};
   const total = Length.sum(shown.map(({ material }) => material.thickness.length));
   return { between: { words: group.kind === 'row' ? 'partitions' : 'dividers', total } };
 }
