@@ -25,9 +25,9 @@ piece "A1" from "wall case" with "width" 18
 
 piece "Cabinet" {
   let "stile" be 1-3/4
-  size 48 wide, 34 high, 18 deep
+  size 48 wide, 34 high, 24 deep
   site {
-    alcove 50 wide, 96 high, 20 deep
+    alcove 50 wide, 96 high, 26 deep
     window-sill 36 above floor
     door "hall" { hinge 5 right of alcove, 2 forward   30 wide, swings toward piece }
     way-in { opening 30 wide, 80 high   ceiling 96 }
