@@ -7,6 +7,7 @@ import { solveAxis } from '../layout/solve-axis.ts';
 import type { SolvedAxis } from '../layout/solve-face.ts';
 import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import { innerSizes } from './inner-sizes.ts';
 import { givenAt, isSameOrigin } from './written-sizes.ts';
 
 /**
@@ -24,6 +25,7 @@ export function sumMends(axis: SolvedAxis, failure: Extract<AxisFailure, { kind:
     first === undefined ? undefined : resize(axis, first, failure.tooMuch),
     ...(first === undefined ? failure.blame.slice(0, 1) : [first]).map((one) => letRest(axis, one)),
     spread(axis, failure),
+    ...failure.blame.flatMap((one) => resizeInner(axis, one, failure.tooMuch)).slice(0, MOST_RESIZES),
     ...others.map((one) => resize(axis, one, failure.tooMuch)),
   ];
   return candidates.flatMap((candidate) =>
@@ -74,6 +76,50 @@ function resize(axis: SolvedAxis, blame: Blame, tooMuch: boolean): Candidate | u
     },
     trial: askingFor(axis, [{ at, to }]),
   };
+}
+
+/** One of the sizes that make up a row or stack, changed by what the whole of it has to change. */
+function resizeInner(axis: SolvedAxis, blame: Blame, tooMuch: boolean): readonly Candidate[] {
+  const outer = cellOf(axis, blame.id);
+  const { mended } = blame;
+  if (outer === undefined || mended === undefined || blame.by !== 'fixed') return [];
+  const by = mended.minus(blame.figure.length);
+  const inner = innerSizes(outer, axis.group.kind);
+  const places = inner.map(({ cell }) => givenAt(cell.along.figure));
+  return inner.flatMap(({ cell, group }, index): readonly Candidate[] => {
+    const at = places[index];
+    const to = cell.along.figure.length.plus(by);
+    // A number that serves twice, or a size that others copy, would change the whole by more.
+    const isAlone = at !== undefined && places.filter((one) => one !== undefined && isSameOrigin(one, at)).length === 1;
+    const breaksLimit =
+      (cell.atLeast !== undefined && to.compare(cell.atLeast.length) < 0) ||
+      (cell.atMost !== undefined && to.compare(cell.atMost.length) > 0);
+    if (!isAlone || !to.isPositive() || breaksLimit || isCopied(axis.group, cell.name)) return [];
+    const place = group.cells.findIndex(({ id }) => id === cell.id);
+    const said = group.cells[place];
+    const words = said === undefined ? group.kind : plainCellLabel(said, group);
+    return [
+      {
+        mend: {
+          how: 'resize',
+          values: {
+            ...(cell.name === undefined ? { words } : { name: cell.name, words }),
+            size: to,
+            change: by.abs(),
+            direction: tooMuch ? 'less' : 'more',
+          },
+          changes: [{ kind: 'set-length', at, to }],
+        },
+        trial: new Map([[outer.id, { kind: 'fixed', basis: blame.basis, figure: given(mended, at) }]]),
+      },
+    ];
+  });
+}
+
+function isCopied(cell: Cell, name: string | undefined): boolean {
+  if (name === undefined) return false;
+  if (cell.along.kind === 'same' && cell.along.as === name) return true;
+  return (cell.kind === 'row' || cell.kind === 'stack') && cell.cells.some((inner) => isCopied(inner, name));
 }
 
 function letRest(axis: SolvedAxis, blame: Blame): Candidate | undefined {

@@ -11,13 +11,14 @@ import {
   sizesNotPositive,
 } from '@fettle/findings';
 import { derive, rootOrigin } from '../design/derive.ts';
-import type { Cell } from '../design/design.ts';
+import type { Cell, GroupCell } from '../design/design.ts';
 import type { AxisFailure, Blame, LimitClash, SolvedCell } from '../layout/axis.ts';
 import { plainCellLabel } from '../layout/cell-names.ts';
 import type { FaceLayout } from '../layout/lay-out-face.ts';
 import type { SameCircle } from '../layout/resolve-same.ts';
 import type { SolvedAxis } from '../layout/solve-face.ts';
 import { Length } from '../length/length.ts';
+import { innerSizes } from './inner-sizes.ts';
 import { sharingMends, sumMends } from './sum-mends.ts';
 import { givenAt } from './written-sizes.ts';
 
@@ -228,13 +229,32 @@ function totalRelated(axis: SolvedAxis, available: SolvedCell['opening'], laps: 
 function fixedRelated(axis: SolvedAxis, blame: readonly Blame[], except: Cell | undefined): readonly Related[] {
   return blame.flatMap((one) => {
     const cell = cellOf(axis, one.id);
-    if (cell === undefined || cell === except) return [];
-    return [{ role: 'fixed', values: { ...whoIs(axis, cell), size: one.figure.length }, origin: cell.sizeOrigin }];
+    if (cell === undefined) return [];
+    const inner = innerSizes(cell, axis.group.kind).map(
+      ({ cell: { id, along }, group }): Related => ({
+        role: 'fixed',
+        values: { ...whoIsIn(group, id), size: along.figure.length },
+        origin: group.cells.find((each) => each.id === id)?.sizeOrigin ?? cell.sizeOrigin,
+      }),
+    );
+    // Where the finding stands is not told again; what makes a row or stack so large is.
+    if (cell === except) return inner;
+    return [
+      { role: 'fixed', values: { ...whoIs(axis, cell), size: one.figure.length }, origin: cell.sizeOrigin },
+      ...inner,
+    ];
   });
 }
 
 function cellOf(axis: SolvedAxis, id: string): Cell | undefined {
   return axis.group.cells.find((cell) => cell.id === id);
+}
+
+function whoIsIn(group: GroupCell, id: string): { readonly name?: string; readonly words: string } {
+  const cell = group.cells.find((each) => each.id === id);
+  if (cell === undefined) return { words: `the ${group.kind}` };
+  const words = plainCellLabel(cell, group);
+  return cell.name === undefined ? { words } : { name: cell.name, words };
 }
 
 function originOf(axis: SolvedAxis, cell: Cell | undefined): Origin {
