@@ -2,9 +2,10 @@
  * Somebody who has never seen Fettle, in a real editor: from an empty folder by the walkthrough to a piece of their own,
  * seen, changed, mended and saved as files. What they did and how long it took is printed.
  */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { patienceMs } from './editor-window.ts';
 import { Questions } from './questions.ts';
 import { RealEditorServer } from './real-editor-server.ts';
 
@@ -43,9 +44,13 @@ describe('a newcomer', () => {
           .click();
         const walkthrough = page.locator('.gettingStartedContainer');
         await walkthrough.getByText('Read a piece aloud').first().waitFor();
-        await window.screenshot('walkthrough-first');
         done('opened the walkthrough');
-        for (const title of ['See what does not fit', 'Watch the picture answer', 'Take it to the bench']) {
+        for (const title of [
+          'Read a piece aloud',
+          'See what does not fit',
+          'Watch the picture answer',
+          'Take it to the bench',
+        ]) {
           await walkthrough.getByRole('button', { name: title }).first().click();
           await walkthrough.locator('.step-media-container, .getting-started-media').first().waitFor();
         }
@@ -91,31 +96,36 @@ describe('a newcomer', () => {
         await window.waitForVerdict(/fits/);
         expect(await window.squiggles('error')).toEqual([]);
         expect(readdirSync(folder).sort()).toEqual(['shop.fettle', 'toy-cupboard.fettle']);
-        await page.locator('.notification-toast').filter({ hasText: 'fasten it to the wall' }).waitFor();
+        await page.locator('.notification-toast').filter({ hasText: 'Fasten it to the wall' }).waitFor();
         await window.screenshot('new-piece-made');
         done('saw the piece and its picture');
 
         await window.showProblems();
-        await window.typeOver('size 49-1/2 wide, 34 high', 'size 49-1/2 wide, 3 high');
-        await window.waitForSquiggle('');
+        await window.typeOver('drawer "right drawer 5" rest', 'drawer "right drawer 5" front 9 high');
+        expect(await window.waitForSquiggle('too much')).toBe('front 9 high');
         await window.screenshot('newcomer-wrong');
-        await window.typeOver('3 high, 18 deep', '36 high, 18 deep');
+        await window.placeCaret('front 9 high');
+        await window.applyQuickFix('Let "right drawer 5" take the rest');
         await window.waitForVerdict(/fits/);
         await picture.waitForVerdict(/^fits/);
-        done('changed its height, wrongly at first');
+        done('made a drawer too high, and took the way out that was offered');
 
         await questions.ask('Fettle: Save the Drawing as SVG');
         const drawing = await window.saveAs('toy-cupboard.svg');
-        await expect.poll(() => existsSync(drawing) && readFileSync(drawing, 'utf8')).toContain('Toy cupboard');
+        await expect
+          .poll(() => existsSync(drawing) && readFileSync(drawing, 'utf8'), { timeout: patienceMs })
+          .toContain('Toy cupboard');
         await questions.ask('Fettle: Save the Cut List as CSV');
         const list = await window.saveAs('toy-cupboard.csv');
-        await expect.poll(() => existsSync(list) && readFileSync(list, 'utf8')).toContain('side');
+        await expect
+          .poll(() => existsSync(list) && readFileSync(list, 'utf8'), { timeout: patienceMs })
+          .toContain('side');
         await window.screenshot('newcomer-saved');
         done('saved the drawing and the cut list');
 
         const text = await window.savedText('toy-cupboard.fettle');
-        expect(text).toContain('size 49-1/2 wide, 36 high, 18 deep');
-        expect(text).toContain('Small children live with it');
+        expect(text).toContain('size 49-1/2 wide, 34 high, 18 deep');
+        expect(text).toContain('small children live with it');
         done('saved the text');
         expect(existsSync(join(folder, 'shop.fettle'))).toBe(true);
       },
@@ -126,21 +136,36 @@ describe('a newcomer', () => {
     console.log(`A newcomer, ${steps.length} steps, ${total} s with the opening of the window:\n${steps.join('\n')}`);
   });
 
-  test('who runs the task sees findings of texts that are not open', async () => {
-    await editor.inWindow('task', async (window, page) => {
-      await window.openFile('sideboard.fettle');
-      await window.typeOver('drawer "blankets" rest', 'drawer "blankets" front 11 high');
-      await window.savedText('sideboard.fettle');
+  test('who runs the task sees what it finds, also where the language server does not look, and nothing twice', async () => {
+    await editor.inWindow('task', async (window, page, folder) => {
+      const wrong = readFileSync(join(folder, 'sideboard.fettle'), 'utf8').replace(
+        'drawer "blankets" rest',
+        'drawer "blankets" front 11 high',
+      );
+      mkdirSync(join(folder, 'out'));
+      writeFileSync(join(folder, 'out/built.fettle'), wrong.replace('"shop.fettle"', '"../shop.fettle"'));
+      writeFileSync(join(folder, 'over.fettle'), wrong);
       await window.openFile('vanity.fettle');
-      await page.keyboard.press('Control+1');
-      await window.runCommand('View: Close Other Editors in Group');
-      await new Questions(page).ask('Tasks: Run Task');
-      await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: 'fettle' }).first().click();
-      await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: 'fettle: check' }).first().click();
+      const rows = page.locator('.markers-panel .monaco-list-row');
+      const questions = new Questions(page);
+      await questions.ask('Tasks: Run Task');
+      await questions.choose('fettle');
+      await questions.choose('fettle: check');
+      // Errors were found, so the task brings its terminal forward when it ends.
+      await page
+        .locator('.part.panel .action-item.checked')
+        .filter({ hasText: /terminal/i })
+        .waitFor();
+      await page.locator('.part.panel').getByText('check - Task').first().waitFor();
       await window.showProblems();
-      const panel = page.locator('.markers-panel');
-      await panel.locator('.monaco-list-row').filter({ hasText: 'sideboard.fettle' }).first().waitFor();
-      await panel.locator('.monaco-list-row').filter({ hasText: '27/32" too much' }).first().waitFor();
+      await rows.filter({ hasText: 'built.fettle' }).first().waitFor();
+      // Headings of files aside, one row for each of the two.
+      const found = rows.filter({ hasText: '27/32" too much' });
+      await expect.poll(() => found.count(), { timeout: patienceMs }).toBe(2);
+      // The language server says the same of a text once it is open, and it is still one row.
+      await window.openFile('over.fettle');
+      await window.waitForVerdict('1 finding: 27/32" too much');
+      await expect.poll(() => found.count(), { timeout: patienceMs }).toBe(2);
       await window.screenshot('task-problems');
     });
   });
