@@ -2,8 +2,9 @@ import type { Evaluation, LaidCell, Length, Part, Span } from '@fettle/engine';
 import { FRONTS } from './parts-in-view.ts';
 
 /**
- * Which dimensions an elevation carries, as chains of exact stretches. Above the piece and to its right the fronts,
- * below and to its left the case: the nearest chain the finest, the farthest the whole. Knows nothing of paper.
+ * Which dimensions an elevation carries, as chains of exact stretches. Above the piece and to its right the fronts and,
+ * beside them, the openings that have none; below and to its left the case: the nearest chain the finest, the farthest
+ * the whole. Knows nothing of paper.
  */
 
 export interface Stretch {
@@ -11,15 +12,30 @@ export interface Stretch {
   readonly end: Length;
 }
 
+/** A front, or several of one size, or an opening without one. */
 interface MarkedStretch extends Stretch {
   readonly marks: readonly string[];
+  readonly isOpening: boolean;
 }
 
 export interface Chain {
   readonly id: string;
-  /** Which fronts it measures, by their marks; empty for the case. */
+  /** Which fronts it measures, by their marks, and whether openings; empty where that goes without saying. */
   readonly caption: string;
+  readonly measures: readonly Measured[];
   readonly stretches: readonly Stretch[];
+}
+
+export type Measured = 'fronts' | 'openings' | 'case';
+
+interface PlainChain {
+  readonly id: string;
+  readonly stretches: readonly Stretch[];
+}
+
+interface MarkedChain {
+  readonly id: string;
+  readonly stretches: readonly MarkedStretch[];
 }
 
 export interface ElevationChains {
@@ -28,25 +44,33 @@ export interface ElevationChains {
   readonly right: readonly Chain[];
   readonly below: readonly Chain[];
   readonly left: readonly Chain[];
+  /** Chains beyond the most that each side may carry. */
+  readonly leftOut: number;
 }
 
 type Axis = 'x' | 'y';
 
-export function elevationChains(evaluation: Evaluation): ElevationChains {
-  const fronts = { x: [] as Chain[], y: [] as Chain[] };
+/** At most `most` chains on each side, the finest first. */
+export function elevationChains(evaluation: Evaluation, most: number): ElevationChains {
+  const fronts = { x: [] as MarkedChain[], y: [] as MarkedChain[] };
   const marks = marksByCell(evaluation.parts);
   const root = evaluation.layout.face;
   if (root !== undefined) collectFrontChains(root, marks, fronts, true);
+  const above = finestFirst(fronts.x);
+  const right = finestFirst(fronts.y);
+  const below = caseChains(evaluation, 'x');
+  const left = caseChains(evaluation, 'y');
   return {
-    above: finestFirst(distinct(fronts.x)),
-    right: finestFirst(distinct(fronts.y)),
-    below: caseChains(evaluation, 'x'),
-    left: caseChains(evaluation, 'y'),
+    above: named(withoutRepeats(above.slice(0, most))),
+    right: named(withoutRepeats(right.slice(0, most))),
+    below: ofTheCase(withoutRepeats(below.slice(0, most))),
+    left: ofTheCase(withoutRepeats(left.slice(0, most))),
+    leftOut: [above, right, below, left].reduce((sum, side) => sum + Math.max(0, side.length - most), 0),
   };
 }
 
 /** Finest first: openings with what bounds them, then the body, then the whole piece. */
-function caseChains(evaluation: Evaluation, axis: Axis): readonly Chain[] {
+function caseChains(evaluation: Evaluation, axis: Axis): readonly PlainChain[] {
   const carcase = evaluation.layout.carcase;
   if (carcase === undefined) return [];
   const outside = carcase.outside[axis];
@@ -62,7 +86,11 @@ function caseChains(evaluation: Evaluation, axis: Axis): readonly Chain[] {
   ]);
 }
 
-function chainThrough(id: string, cuts: readonly Length[]): Chain {
+function ofTheCase(chains: readonly PlainChain[]): readonly Chain[] {
+  return chains.map((chain) => ({ ...chain, caption: '', measures: ['case'] }));
+}
+
+function chainThrough(id: string, cuts: readonly Length[]): PlainChain {
   const sorted = [...cuts].sort((a, b) => a.compare(b));
   const stretches: Stretch[] = [];
   for (let at = 1; at < sorted.length; at++) {
@@ -70,20 +98,20 @@ function chainThrough(id: string, cuts: readonly Length[]): Chain {
     const end = sorted[at];
     if (start !== undefined && end !== undefined && start.compare(end) < 0) stretches.push({ start, end });
   }
-  return { id, caption: '', stretches };
+  return { id, stretches };
 }
 
 function collectFrontChains(
   cell: LaidCell,
   marks: ReadonlyMap<string, readonly string[]>,
-  chains: Record<Axis, Chain[]>,
+  chains: Record<Axis, MarkedChain[]>,
   isRoot: boolean,
 ): void {
   const along = alongOf(cell);
   const across: Axis = along === 'x' ? 'y' : 'x';
   const isGroup = cell.cell.kind === 'row' || cell.cell.kind === 'stack';
   // The openings of the outermost group are shown with the case; only fronts are wanted of it here.
-  const members = (isGroup ? cell.cells : [cell]).filter((member) => !isRoot || hasFront(member));
+  const members = (isGroup ? cell.cells : [cell]).filter((member) => !isRoot || !reach(member, along).isOpening);
   chains[along].push(...frontChains(cell, members, along, marks));
   chains[across].push(
     ...frontChains(
@@ -96,30 +124,43 @@ function collectFrontChains(
   for (const inner of cell.cells) if (inner.cells.length > 0) collectFrontChains(inner, marks, chains, false);
 }
 
-function hasFront(cell: LaidCell): boolean {
-  return cell.front !== undefined || cell.cells.some(hasFront);
-}
-
-/** What each member takes up along an axis: its leaves, or the reach of all fronts inside it. */
+/** What each member takes up along an axis: its leaves, the reach of all fronts inside it, or its opening. */
 function frontChains(
   group: LaidCell,
   members: readonly LaidCell[],
   axis: Axis,
   marks: ReadonlyMap<string, readonly string[]>,
-): readonly Chain[] {
+): readonly MarkedChain[] {
   const stretches = members.flatMap((member) => {
     const own = member.front === undefined ? [] : (marks.get(member.cell.id) ?? []);
-    const taken = reach(member, axis);
+    const { taken, isOpening } = reach(member, axis);
     return taken.map((stretch, at) => ({
       ...stretch,
+      isOpening,
       marks: taken.length === own.length ? own.slice(at, at + 1) : own,
     }));
   });
   return withoutOverlap(stretches).map((row, at) => ({
     id: `fronts-${axis}-${group.cell.id}${at === 0 ? '' : `-${at + 1}`}`,
-    caption: captionOf(row.flatMap((stretch) => stretch.marks)),
     stretches: row,
   }));
+}
+
+/** Where one chain of fronts alone is on its side it needs no name; several say whose each is. */
+function named(chains: readonly MarkedChain[]): readonly Chain[] {
+  const alone = chains.length === 1;
+  return chains.map(({ id, stretches }) => {
+    const openings = stretches.filter((stretch) => stretch.isOpening).length;
+    const measures: readonly Measured[] = [
+      ...(openings < stretches.length ? (['fronts'] as const) : []),
+      ...(openings > 0 ? (['openings'] as const) : []),
+    ];
+    const words = [
+      captionOf(stretches.flatMap((stretch) => stretch.marks)),
+      openings === 0 ? '' : openings === 1 ? 'opening' : 'openings',
+    ].filter((word) => word !== '');
+    return { id, caption: alone && openings === 0 ? '' : words.join(', '), measures, stretches };
+  });
 }
 
 /** From the first mark to the last. */
@@ -130,23 +171,32 @@ function captionOf(marks: readonly string[]): string {
   return first === undefined || last === undefined || first === last ? (first ?? '') : `${first}–${last}`;
 }
 
-function reach(cell: LaidCell, axis: Axis): readonly Stretch[] {
+interface Reach {
+  readonly taken: readonly Stretch[];
+  readonly isOpening: boolean;
+}
+
+/**
+ * Fronts alone reach from the first edge to the last. As soon as one space among them is open the whole is measured by
+ * its opening: from the edge of a front to that of an opening would be the size of nothing.
+ */
+function reach(cell: LaidCell, axis: Axis): Reach {
   if (cell.leaves.length > 0) {
     const leaves = cell.leaves.map((leaf) => ({ start: leaf[axis].start.length, end: leaf[axis].end.length }));
-    return axis === 'x' ? leaves : leaves.slice(0, 1);
+    return { taken: axis === 'x' ? leaves : leaves.slice(0, 1), isOpening: false };
   }
-  if (cell.cells.length === 0) {
-    return [{ start: cell.opening[axis].start.length, end: cell.opening[axis].end.length }];
+  const inner = cell.cells.map((child) => reach(child, axis));
+  const stretches = inner.flatMap(({ taken }) => taken);
+  const first = stretches[0];
+  if (first === undefined || inner.some(({ isOpening }) => isOpening)) {
+    return { taken: [{ start: cell.opening[axis].start.length, end: cell.opening[axis].end.length }], isOpening: true };
   }
-  const inner = cell.cells.flatMap((child) => reach(child, axis));
-  const first = inner[0];
-  if (first === undefined) return [];
   let { start, end } = first;
-  for (const stretch of inner) {
+  for (const stretch of stretches) {
     start = start.min(stretch.start);
     end = end.max(stretch.end);
   }
-  return [{ start, end }];
+  return { taken: [{ start, end }], isOpening: false };
 }
 
 /**
@@ -160,7 +210,8 @@ function withoutOverlap(stretches: readonly MarkedStretch[]): readonly (readonly
   const distinctOnes: MarkedStretch[] = [];
   for (const stretch of sorted) {
     const previous = distinctOnes[distinctOnes.length - 1];
-    if (previous === undefined || !same(previous, stretch)) distinctOnes.push(stretch);
+    if (previous === undefined || !same(previous, stretch) || previous.isOpening !== stretch.isOpening)
+      distinctOnes.push(stretch);
     else distinctOnes.splice(-1, 1, { ...previous, marks: [...previous.marks, ...stretch.marks] });
   }
   const rows: MarkedStretch[][] = [];
@@ -175,15 +226,25 @@ function withoutOverlap(stretches: readonly MarkedStretch[]): readonly (readonly
   return rows;
 }
 
-/** Where several chains share a side, each needs to say whose it is. */
-function finestFirst(chains: readonly Chain[]): readonly Chain[] {
-  if (chains.length === 1) return chains.map((chain) => ({ ...chain, caption: '' }));
-  return [...chains].sort((a, b) => b.stretches.length - a.stretches.length);
+function finestFirst(chains: readonly MarkedChain[]): readonly MarkedChain[] {
+  return [...distinct(chains)].sort((a, b) => b.stretches.length - a.stretches.length);
+}
+
+/** What the next chain outwards says at the same place is not said twice side by side: the finer one leaves it out. */
+function withoutRepeats<Kind extends { readonly stretches: readonly Stretch[] }>(
+  chains: readonly Kind[],
+): readonly Kind[] {
+  return chains
+    .map((chain, at) => {
+      const next = chains[at + 1]?.stretches ?? [];
+      return { ...chain, stretches: chain.stretches.filter((stretch) => !next.some((other) => same(other, stretch))) };
+    })
+    .filter((chain) => chain.stretches.length > 0);
 }
 
 /** Drops empty chains and those that say nothing but what another one of them says already. */
-function distinct(chains: readonly Chain[]): readonly Chain[] {
-  const kept: Chain[] = [];
+function distinct<Kind extends { readonly stretches: readonly Stretch[] }>(chains: readonly Kind[]): readonly Kind[] {
+  const kept: Kind[] = [];
   for (const chain of chains) {
     if (chain.stretches.length === 0) continue;
     const known = kept.some((other) =>

@@ -26,6 +26,8 @@ export interface LanePlace {
   /** How far figures may be moved along the lane. */
   readonly low: number;
   readonly high: number;
+  /** How figures too long for their stretch stand: across a line that stands, or along theirs where they stay near. */
+  readonly figures: 'lying' | 'along';
 }
 
 export interface Lane {
@@ -167,7 +169,7 @@ function isFar(stretch: PaperChain['stretches'][number]): boolean {
   return textWidth(stretch.figure, HEIGHT) + 1.4 > stretch.to - stretch.from;
 }
 
-/** Figures that do not fit their stretch, moved apart: along the line if that stays near, else turned across it. */
+/** Figures that do not fit their stretch, moved apart: along the line if that is asked and stays near, else across it. */
 function farRow(chain: PaperChain, place: LanePlace): FarRow | undefined {
   const far = chain.stretches
     .map((stretch, index): FarFigure | undefined =>
@@ -178,7 +180,7 @@ function farRow(chain: PaperChain, place: LanePlace): FarRow | undefined {
   if (far.length === 0) return undefined;
   const room = place.high - place.low;
   const sizes = far.map((figure) => textWidth(figure.figure, HEIGHT) + 1.6);
-  if (sizes.reduce((sum, size) => sum + size, 0) <= room) {
+  if (place.figures === 'along' && sizes.reduce((sum, size) => sum + size, 0) <= room) {
     const at = spread(
       far.map((figure, index) => ({ centre: figure.middle, size: sizes[index] ?? 0 })),
       place.low,

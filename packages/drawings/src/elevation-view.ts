@@ -1,11 +1,14 @@
 import type { Evaluation } from '@fettle/engine';
+import { bayGroups, bayNames } from './bay-names.ts';
 import { brokenAround } from './broken-lines.ts';
-import { type Chain, elevationChains } from './dimension-chains.ts';
+import { type Chain, type ElevationChains, elevationChains } from './dimension-chains.ts';
 import { type LaneSide, type Lanes, laneBoxes, layLanes, type PaperChain } from './dimension-lanes.ts';
+import { deepInside, nearRoom, sidesOfLabels } from './label-places.ts';
 import { cleanName } from './lettering.ts';
 import type { Pens } from './line-types.ts';
 import { labelColumn, labelRow, type MovedLabel } from './moved-labels.ts';
-import { letterParts, partGroups } from './part-groups.ts';
+import { nearLabels } from './near-labels.ts';
+import { leaderTo, letterParts, partGroups } from './part-groups.ts';
 import { boxOnPaper, type Projection, type ViewOfParts } from './parts-in-view.ts';
 import { type Box, type Group, line, type Primitive, unionOf } from './primitives.ts';
 import { figureOnSheet, NEARLY, nearlyWords, realMm } from './shown-lengths.ts';
@@ -23,26 +26,51 @@ export interface ComposedView {
   /** How many labels and figures are out of their places. */
   readonly crowding: number;
   readonly notes: readonly string[];
+  /** What the dimensions on each side measure: 'above and right: fronts; below and left: case'; empty without any. */
+  readonly sides: string;
+}
+
+export interface Wishes {
+  /** What the view may take up, in mm on paper. */
+  readonly roomWide: number;
+  readonly roomHigh: number;
+  /** On each side. */
+  readonly mostLanes: number;
+  /** Figures too long for their stretch beside lines that stand: lying they read best, along the line they take less room. */
+  readonly figures: 'lying' | 'along';
 }
 
 const FIRST_LANE = 3.2;
 const FLOOR_PAST = 2.4;
+
+/** What is written inside the view at this scale, and what must go to its edges: the same however it is dimensioned. */
+export function letterView(evaluation: Evaluation, view: ViewOfParts, to: Projection) {
+  const outside = outsideBox(evaluation, to);
+  const lettering = letterParts(view.parts, to);
+  const bays = bayNames(evaluation.layout.face, view.parts, to);
+  const sides = sidesOfLabels(lettering.moved, outside);
+  const near = nearLabels(deepInside(sides, outside), nearRoom(view, bays, lettering, to));
+  const isFar = ({ id }: MovedLabel): boolean => !near.zone.placed.some((label) => label.id === id);
+  const above = sides.above.filter(isFar);
+  const left = sides.left.filter(isFar);
+  const right = sides.right.filter(isFar);
+  return { lettering, bays, above, left, right, near };
+}
 
 export function composeView(
   evaluation: Evaluation,
   view: ViewOfParts,
   to: Projection,
   pens: Pens,
-  roomWide: number,
-  roomHigh: number,
-  mostLanes: number,
+  { roomWide, roomHigh, mostLanes, figures }: Wishes,
+  lettered = letterView(evaluation, view, to),
 ): ComposedView {
   const outside = outsideBox(evaluation, to);
-  const lettering = letterParts(view.parts, to);
-  const chains = elevationChains(evaluation);
+  const { lettering, bays, above, left, right, near } = lettered;
+  const chains = elevationChains(evaluation, mostLanes);
   const units = evaluation.design.units;
   const paper = (axis: 'x' | 'y', list: readonly Chain[]): PaperChain[] =>
-    list.slice(0, mostLanes).map((chain) => ({
+    list.map((chain) => ({
       id: chain.id,
       caption: cleanName(chain.caption),
       stretches: chain.stretches.map((stretch) => {
@@ -56,7 +84,6 @@ export function composeView(
     }));
 
   // What stands beside the piece first: it may reach beyond its top and foot, and what lies above and below gives way.
-  const { above, left, right } = sidesOfLabels(lettering.moved, outside);
   const [low, high] = stretched(outside.top, outside.bottom, roomHigh - 62);
   const columns = {
     left: labelColumn(left, 'left', outside, low, high),
@@ -69,6 +96,7 @@ export function composeView(
       clear: FIRST_LANE + columns[side].depth,
       low,
       high,
+      figures,
     });
   const leftLanes = standing('left', chains.left);
   const rightLanes = standing('right', chains.right);
@@ -81,15 +109,16 @@ export function composeView(
       ...laneBoxes(rightLanes),
     ]) ?? outside;
 
-  const [near, far] = stretched(outside.left, outside.right, roomWide - 2);
-  const row = labelRow(above, outside, beside.top, near, far);
+  const [leftmost, rightmost] = stretched(outside.left, outside.right, roomWide - 2);
+  const row = labelRow(above, outside, beside.top, leftmost, rightmost);
   const lying = (side: 'above' | 'below', list: readonly Chain[], clear: number): Lanes =>
     layLanes(paper('x', list), {
       side,
       edge: side === 'above' ? outside.top : outside.bottom,
       clear: FIRST_LANE + clear,
-      low: near,
-      high: far,
+      low: leftmost,
+      high: rightmost,
+      figures: 'along',
     });
   const aboveLanes = lying('above', chains.above, row.depth === 0 ? outside.top - beside.top : row.depth);
   const belowLanes = lying('below', chains.below, beside.bottom - outside.bottom);
@@ -103,7 +132,9 @@ export function composeView(
   ];
   const writing: readonly Box[] = [
     ...lettering.boxes,
+    ...bays.names.map((bay) => bay.lettering.box),
     ...zones.flatMap((zone) => zone.boxes),
+    ...near.zone.boxes,
     ...lanes.flatMap(([, side]) => laneBoxes(side)),
   ];
   const draw = (): readonly Group[] => [
@@ -120,6 +151,11 @@ export function composeView(
       name: 'parts',
       children: partGroups(view.parts, to, pens, lettering, zones, writing),
     },
+    ...bayGroups(bays),
+    ...near.zone.placed.map((label): Group => {
+      const children = [...leaderTo(label.leader, writing), label.text];
+      return { kind: 'group', id: `label-${label.id}`, name: 'label', children };
+    }),
     {
       kind: 'group',
       id: 'dimensions',
@@ -129,9 +165,8 @@ export function composeView(
   ];
   const writesNearly = lanes.some(([, side]) => side.texts.some((text) => text.text.startsWith(NEARLY)));
   const nearly = writesNearly ? nearlyWords(units) : undefined;
-  const labelsLeftOut = zones.flatMap((zone) => zone.leftOut).length;
+  const labelsLeftOut = zones.flatMap((zone) => zone.leftOut).length + bays.leftOut;
   const figuresLeftOut = lanes.reduce((sum, [, side]) => sum + side.leftOut, 0);
-  const chainsLeftOut = Object.values(chains).reduce((sum, side) => sum + Math.max(0, side.length - mostLanes), 0);
   return {
     draw,
     extent: extentOf([beside, ...writing], lanes),
@@ -139,9 +174,10 @@ export function composeView(
     crowding:
       labelsLeftOut * 2 +
       figuresLeftOut * 2 +
-      chainsLeftOut * 2 +
+      chains.leftOut * 2 +
       lettering.moved.filter((label) => frontIds(view).has(label.id)).length,
-    notes: notesOf(labelsLeftOut, figuresLeftOut, chainsLeftOut, lettering.frontsWithoutArrow, nearly),
+    notes: notesOf(labelsLeftOut, figuresLeftOut, chains.leftOut, lettering.frontsWithoutArrow, nearly),
+    sides: sidesWords(chains),
   };
 }
 
@@ -157,40 +193,6 @@ function outsideBox(evaluation: Evaluation, to: Projection): Box {
     },
     to,
   );
-}
-
-/**
- * Parts that stand over one another are labelled at the nearer side, the right for those in the middle; parts that
- * stand beside one another above.
- */
-function sidesOfLabels(moved: readonly MovedLabel[], outside: Box) {
-  const above: MovedLabel[] = [];
-  const left: MovedLabel[] = [];
-  const right: MovedLabel[] = [];
-  const middle = (outside.left + outside.right) / 2;
-  for (const label of moved) {
-    const { box } = label;
-    if (standsInRow(label, moved)) above.push(label);
-    else if ((box.left + box.right) / 2 < middle - 0.01) left.push(label);
-    else right.push(label);
-  }
-  return { above, left, right };
-}
-
-/** Only parts of a like shape count: a rail between two stiles does not stand in a row with them. */
-function standsInRow({ id, box }: MovedLabel, moved: readonly MovedLabel[]): boolean {
-  let over = 0;
-  let besides = 0;
-  for (const other of moved) {
-    if (other.id === id || isUpright(other.box) !== isUpright(box)) continue;
-    if (box.left < other.box.right && other.box.left < box.right) over += 1;
-    if (box.top < other.box.bottom && other.box.top < box.bottom) besides += 1;
-  }
-  return over === besides ? isUpright(box) : besides > over;
-}
-
-function isUpright(box: Box): boolean {
-  return box.right - box.left < box.bottom - box.top;
 }
 
 /** A stretch widened about its middle to `room`, never narrowed. */
@@ -236,6 +238,17 @@ function extentOf(boxes: readonly Box[], lanes: readonly (readonly [LaneSide, La
     bottom: Math.max(from.y, to.y),
   }));
   return unionOf([...boxes, ...lineBoxes]) ?? { left: 0, right: 0, top: 0, bottom: 0 };
+}
+
+/** Sides that measure the same are told together. */
+function sidesWords(chains: ElevationChains): string {
+  const sides = new Map<string, string[]>();
+  for (const side of ['above', 'right', 'below', 'left'] as const) {
+    const drawn = chains[side].flatMap((chain) => chain.measures);
+    const what = (['fronts', 'openings', 'case'] as const).filter((kind) => drawn.includes(kind)).join(' and ');
+    if (what !== '') sides.set(what, [...(sides.get(what) ?? []), side]);
+  }
+  return [...sides].map(([what, where]) => `${where.join(' and ')}: ${what}`).join('; ');
 }
 
 function frontIds(view: ViewOfParts): ReadonlySet<string> {

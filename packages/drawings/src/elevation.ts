@@ -1,13 +1,14 @@
 import type { Evaluation } from '@fettle/engine';
 import { describeElevation } from './describe.ts';
-import { type ComposedView, composeView } from './elevation-view.ts';
+import { type ComposedView, composeView, letterView } from './elevation-view.ts';
 import { cleanName } from './lettering.ts';
 import { PEN_GROUPS } from './line-types.ts';
 import { type ViewOfParts, viewOfParts } from './parts-in-view.ts';
-import type { Box, Drawing, Group } from './primitives.ts';
+import type { Box, Drawing, Group, Primitive } from './primitives.ts';
 import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale, type Sheet } from './scale.ts';
 import { figureOnSheet, isInch, realMm, shown, unitWords } from './shown-lengths.ts';
 import { messageLines, roomForView, type SheetWords, sheetFurniture } from './title-block.ts';
+import { visibleRoles } from './visible-signs.ts';
 
 /**
  * The front elevation of a piece on a standard sheet at a standard scale. Never fails: what cannot be drawn is said on
@@ -55,6 +56,9 @@ interface Fitted {
   readonly composed: ComposedView;
 }
 
+/** By the factor of their scale, at the origin of the paper: letters take longest, and several trials share them. */
+type KnownLettering = Map<number, ReturnType<typeof letterView>>;
+
 /** The largest standard scale at which view, labels and dimensions fit the sheet. */
 function fitted(
   evaluation: Evaluation,
@@ -64,8 +68,9 @@ function fitted(
   height: number,
 ): Fitted | undefined {
   let best: (Fitted & { readonly fills: number }) | undefined;
+  const known: KnownLettering = new Map();
   for (const lanes of LANES) {
-    const trial = fittedWith(lanes, evaluation, view, sheet, width, height);
+    const trial = fittedWith(known, lanes, evaluation, view, sheet, width, height);
     if (trial !== undefined && trial.fills > (best?.fills ?? 0)) best = trial;
     if (best !== undefined && best.fills >= LARGE_ENOUGH) break;
   }
@@ -73,6 +78,7 @@ function fitted(
 }
 
 function fittedWith(
+  known: KnownLettering,
   lanes: number,
   evaluation: Evaluation,
   view: ViewOfParts,
@@ -87,13 +93,21 @@ function fittedWith(
     const factor = 1 / scale.denominator;
     if (width * factor > roomWide || height * factor > roomHigh) continue;
     const pens = pensFor(view, factor);
-    const trial = composeView(evaluation, view, { factor, x: 0, y: 0 }, pens, roomWide, roomHigh, lanes);
-    const { left, right, top, bottom } = trial.extent;
-    if (right - left > roomWide || bottom - top > roomHigh) continue;
-    const x = (room.left + room.right - left - right) / 2;
-    const y = (room.top + room.bottom - top - bottom) / 2;
-    const composed = composeView(evaluation, view, { factor, x, y }, pens, roomWide, roomHigh, lanes);
-    return { sheet, scale, composed, fills: Math.max((width * factor) / roomWide, (height * factor) / roomHigh) };
+    const origin = { factor, x: 0, y: 0 };
+    const lettered = known.get(factor) ?? letterView(evaluation, view, origin);
+    known.set(factor, lettered);
+    for (const figures of ['lying', 'along'] as const) {
+      const wishes = { roomWide, roomHigh, mostLanes: lanes, figures };
+      const trial = composeView(evaluation, view, origin, pens, wishes, lettered);
+      const { left, right, top, bottom } = trial.extent;
+      // Figures along their lines make a view narrower, never lower.
+      if (bottom - top > roomHigh) break;
+      if (right - left > roomWide) continue;
+      const x = (room.left + room.right - left - right) / 2;
+      const y = (room.top + room.bottom - top - bottom) / 2;
+      const composed = composeView(evaluation, view, { factor, x, y }, pens, wishes);
+      return { sheet, scale, composed, fills: Math.max((width * factor) / roomWide, (height * factor) / roomHigh) };
+    }
   }
   return undefined;
 }
@@ -111,11 +125,12 @@ function pensFor(view: ViewOfParts, factor: number) {
 }
 
 function finished(evaluation: Evaluation, view: ViewOfParts, { sheet, scale, composed }: Fitted): Drawing {
+  const content = composed.draw();
   const words: SheetWords = {
     ...commonWords(evaluation),
     scale: scale.words,
     overall: overallWords(evaluation),
-    notes: [...generalNotes(evaluation, view), ...composed.notes],
+    notes: [...generalNotes(evaluation, view, content, composed.sides), ...composed.notes],
     warnings: warningsOf(evaluation, view),
   };
   const [frame, ...rest] = sheetFurniture(sheet, words);
@@ -123,7 +138,7 @@ function finished(evaluation: Evaluation, view: ViewOfParts, { sheet, scale, com
     ...commonDrawing(evaluation, sheet),
     pens: composed.pens,
     paperPerReal: 1 / scale.denominator,
-    content: [...(frame === undefined ? [] : [frame]), ...composed.draw(), ...rest],
+    content: [...(frame === undefined ? [] : [frame]), ...content, ...rest],
   };
 }
 
@@ -183,25 +198,27 @@ function missingSizes(evaluation: Evaluation): readonly string[] {
   return [`Nothing is drawn yet: the piece still lacks ${what}.`];
 }
 
-function generalNotes(evaluation: Evaluation, view: ViewOfParts): readonly string[] {
+/** Signs are explained only on a sheet that has them. */
+function generalNotes(
+  evaluation: Evaluation,
+  view: ViewOfParts,
+  content: readonly Primitive[],
+  sides: string,
+): readonly string[] {
   const { face, units } = evaluation.design;
-  const roles = new Set(view.parts.filter((entry) => entry.edges.hidden.length > 0).map((entry) => entry.part.role));
-  const hinged = view.parts.some((entry) => entry.hinge !== undefined);
+  const roles = visibleRoles(content);
   const fronts = view.parts.some((entry) => entry.isFront);
   const key = [
     `Dimensions are finished sizes in ${unitWords(units)}`,
     ...(face === undefined || !fronts ? [] : [`gaps ${shown(face.fit.gap.length, units)}`]),
   ].join('; ');
   const signs = [
-    ...(roles.size > 0 ? ['dashed: hidden'] : []),
-    ...(hinged ? ['double-dotted lines meet at the hinges'] : []),
+    ...(roles.has('hidden') ? ['dashed: hidden'] : []),
+    ...(roles.has('swing') ? ['dashes with two dots: swing, meeting at the hinges'] : []),
     ...(view.hingeUnknown > 0 ? ['hinge side of single doors not given'] : []),
-    ...(fronts ? ['double arrows: direction of grain'] : []),
+    ...(roles.has('grain') ? ['double arrows: direction of grain'] : []),
   ].join('; ');
-  return [
-    fronts ? `${key}. Above and right: fronts; below and left: case.` : `${key}.`,
-    ...(signs === '' ? [] : [`${capital(signs)}.`]),
-  ];
+  return [sides === '' ? `${key}.` : `${key}. ${capital(sides)}.`, ...(signs === '' ? [] : [`${capital(signs)}.`])];
 }
 
 function warningsOf(evaluation: Evaluation, view: ViewOfParts): readonly string[] {

@@ -41,10 +41,14 @@ export interface LineType {
   readonly dashes?: readonly number[];
 }
 
-/** Dash, space, long dash and dot of ISO 128 in widths of the line: 12, 3, 24 and half a width (from memory). */
+/**
+ * Dash, space and long dash of ISO 128 in widths of the line: 12, 3 and 24 (from memory). Its dot of half a width is
+ * lost on a screen and in a small print, so that the line would pass for a dashed one; ours is two widths long.
+ */
 const DASHED = [12, 3];
-const LONG_DASH_DOT = [24, 3, 0.5, 3];
-const LONG_DASH_DOUBLE_DOT = [24, 3, 0.5, 3, 0.5, 3];
+const DOT = 2;
+const LONG_DASH_DOT = [24, 3, DOT, 3];
+const LONG_DASH_DOUBLE_DOT = [24, 3, DOT, 3, DOT, 3];
 
 /** ISO 128-2, from memory. Ticks are wide so that they can be told from the lines they end (common practice). */
 export const LINE_TYPES: Readonly<Record<LineRole, LineType>> = {

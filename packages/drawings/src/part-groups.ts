@@ -11,6 +11,7 @@ import {
   type Group,
   type Line,
   line,
+  type Point,
   type Primitive,
   type Text,
 } from './primitives.ts';
@@ -233,7 +234,8 @@ function swingLines({ hinge }: PartInView, box: Box): Line[] {
   return [line('swing', openX, box.top, hingeX, middle), line('swing', openX, box.bottom, hingeX, middle)];
 }
 
-function leaderTo(points: readonly { readonly x: number; readonly y: number }[], writing: readonly Box[]): Primitive[] {
+/** A dot on the part and a line to its label. */
+export function leaderTo(points: readonly Point[], writing: readonly Box[]): Primitive[] {
   const [dot, ...rest] = points;
   if (dot === undefined) return [];
   const drawn: Primitive[] = [{ kind: 'circle', role: 'leader', centre: dot, radius: 0.5, filled: true }];

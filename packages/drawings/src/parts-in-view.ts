@@ -97,10 +97,11 @@ function edgesShown(part: Part, { seen, hidden }: SeenEdges): SeenEdges {
   return { seen: isSliver ? [] : seen, hidden: SHOWN_HIDDEN.includes(part.role) ? hidden : [] };
 }
 
-/** A lid hangs from its upper edge, the leaves of a pair from their outer edges; for a single door nothing in the design says it yet. */
+/** A lid hangs from its upper edge, the leaves of a pair from their outer edges, a single door where the maker says. */
 function hingeOf(part: Part, slab: Slab, cell: LaidCell | undefined): PartInView['hinge'] {
   if (part.role === 'lid') return 'top';
   if (part.role !== 'door' || cell === undefined) return undefined;
+  if (cell.leaves.length === 1) return cell.cell.kind === 'front' ? cell.cell.hingeSide : undefined;
   if (cell.leaves.length !== 2 || cell.front === undefined) return undefined;
   const middle = (realMm(cell.front.x.start.length) + realMm(cell.front.x.end.length)) / 2;
   return (slab.x0 + slab.x1) / 2 < middle ? 'left' : 'right';
