@@ -2,6 +2,7 @@
  * The same extension in its browser form: its entry for the web runs in the browser's extension host, the language server
  * in a worker, and files are read through the editor. There is no other copy of the extension on the machine.
  */
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { RealEditorServer } from './real-editor-server.ts';
 
@@ -32,6 +33,20 @@ describe('in the browser', () => {
       await picture.clickPart('drawer front "maps"');
       expect(await window.selectedText()).toMatch(/^drawer "maps"/);
       await window.screenshot('in-the-browser');
+    });
+  });
+
+  test('a line is moved and the picture exported, all without a machine behind the extension', async () => {
+    await editor.inWindow('tools-in-the-browser', async (window) => {
+      await window.openFile('sideboard.fettle');
+      const picture = await window.showPicture();
+      await picture.waitForDrawing();
+      await picture.moveLineByKeys('line between "cards" and "dice"', 'Shift+ArrowDown');
+      await picture.waitForSizes('line between "cards" and "dice"', '"cards" 5-1/4", "dice" 5-3/4"');
+      await picture.press('Export as PNG');
+      const png = await window.saveAs('from the browser.png');
+      await picture.readout('Saved as from the browser.png').waitFor();
+      expect(readFileSync(png).subarray(1, 4).toString()).toBe('PNG');
     });
   });
 });
