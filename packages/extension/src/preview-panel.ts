@@ -16,6 +16,7 @@ import { KeptPicture } from './kept-picture.ts';
 import { pageHtml } from './page-html.ts';
 import { PngFromPage } from './png-from-page.ts';
 import { tabSeparated } from './tab-separated.ts';
+import { changeText, selectWords } from './words-in-editor.ts';
 
 /** One panel: carries pictures and the caret of one document to its page, and what is done there back to the text. */
 
@@ -281,7 +282,10 @@ export class PreviewPanel {
         const words = this.#kept.wordsOf(message);
         // What was chosen in the page is lit there; the next deliberate caret must not be taken for no news.
         this.#lit = '';
-        if (words !== undefined) void this.#select(words);
+        if (words !== undefined) {
+          this.#selected = words;
+          void selectWords(this.#uri, words);
+        }
         return;
       }
       case 'look':
@@ -336,35 +340,11 @@ export class PreviewPanel {
       case 'refused':
         return say(answer.sentence, true);
       case 'edits': {
-        const changed = !drop || (await this.#change(version, answer.edits));
+        const changed = !drop || (await changeText(this.#uri, version, answer.edits));
         return say(changed ? answer.sentence : 'The text could not be changed', !changed);
       }
       default:
         return answer satisfies never;
     }
-  }
-
-  /** All edits as one step that can be undone; none of them when the text has moved on or may not be changed. */
-  async #change(version: number, edits: Extract<DivisionAnswer, { kind: 'edits' }>['edits']): Promise<boolean> {
-    const document = await vscode.workspace.openTextDocument(this.#uri);
-    if (document.version !== version) return false;
-    const change = new vscode.WorkspaceEdit();
-    for (const { span, text } of edits) {
-      change.replace(this.#uri, new vscode.Range(document.positionAt(span.start), document.positionAt(span.end)), text);
-    }
-    return await vscode.workspace.applyEdit(change);
-  }
-
-  /** Shows the words in the text's own editor, where one is open, and puts the reader there. */
-  async #select(words: TextSpan): Promise<void> {
-    this.#selected = words;
-    const document = await vscode.workspace.openTextDocument(this.#uri);
-    const open = vscode.window.visibleTextEditors.find((editor) => editor.document === document);
-    const selection = new vscode.Range(document.positionAt(words.start), document.positionAt(words.end));
-    const editor = await vscode.window.showTextDocument(document, {
-      viewColumn: open?.viewColumn ?? vscode.ViewColumn.One,
-      selection,
-    });
-    editor.revealRange(selection, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
   }
 }

@@ -1,7 +1,9 @@
-import type { FromPage, PageMemory, PieceView, ToPage } from '@fettle/protocol';
+import type { FromPage, PageMemory, ToPage } from '@fettle/protocol';
 import { Announcer } from './announcer.ts';
 import { build } from './build.ts';
 import { DivisionMoves } from './division-moves.ts';
+import { LastGood } from './last-good.ts';
+import { LineTalk } from './line-talk.ts';
 import type { PageState } from './page-state.ts';
 import {
   foundParts,
@@ -21,7 +23,7 @@ import { buildPage } from './page-view.ts';
 import { panByPointer } from './panning.ts';
 import { PartTip, type TipWords } from './part-tip.ts';
 import { patch } from './patch.ts';
-import { drawPng } from './png.ts';
+import { PngRenderer } from './png.ts';
 import { type PageActions, ReaderInput } from './reader-input.ts';
 import { buildOverlay } from './signs.ts';
 import { applyZoom, centre, keepPoint, type ScreenPoint, zoomFor } from './zooming.ts';
@@ -32,11 +34,6 @@ export interface PageHost {
   remember(memory: PageMemory): void;
 }
 
-/** The last good piece is kept once typing pauses, in milliseconds, and only up to so many characters. */
-const keepAfter = 1000;
-const mostKept = 500_000;
-/** Questions about a line on its way, at most one in so many milliseconds. */
-const movePace = 60;
 /** A sheet that is being drawn may take so long before that is said, in milliseconds. */
 const patience = 400;
 /** How long something that was done stands there to be read, in milliseconds. */
@@ -47,21 +44,31 @@ export class PicturePage implements PageActions {
   readonly #view: HTMLElement;
   readonly #announcer: Announcer;
   readonly #tip: PartTip;
-  readonly #drawings = new Map<number, AbortController>();
+  readonly #png: PngRenderer;
+  readonly #lines: LineTalk;
+  readonly #memory: LastGood;
   #state: PageState;
   /** Restored once, with the first picture; afterwards the sheet keeps its own place. */
   #scroll: PageMemory['scroll'] | undefined;
-  #last: PieceView | undefined;
   #looked = '';
-  #keepTimer: ReturnType<typeof setTimeout> | undefined;
-  #moveTimer: ReturnType<typeof setTimeout> | undefined;
   #waitTimer: ReturnType<typeof setTimeout> | undefined;
   #toldTimer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(root: HTMLElement, memory: PageMemory, host: PageHost) {
     this.#host = host;
     this.#state = stateFromMemory(memory);
-    this.#last = memory.last;
+    this.#png = new PngRenderer((message) => host.send(message));
+    this.#lines = new LineTalk({
+      state: () => this.#state,
+      show: (state) => this.#show(state),
+      send: (message) => host.send(message),
+      tell: (sentence) => this.#tell(sentence),
+    });
+    this.#memory = new LastGood(
+      memory.last,
+      () => this.#state,
+      () => this.#remember(),
+    );
     this.#scroll = memory.scroll;
     this.#view = buildPage(this.#state);
     this.#tip = new PartTip((part) => this.#tipWords(part));
@@ -91,16 +98,16 @@ export class PicturePage implements PageActions {
         if (!message.running) this.#announcer.chosen(whyStale(this.#state) ?? '');
         return;
       case 'division':
-        this.#hearOfDivision(message);
+        this.#lines.hear(message);
         return;
       case 'told':
         this.#tell(message.sentence);
         return;
       case 'draw-png':
-        void this.#drawPng(message);
+        void this.#png.render(message);
         return;
       case 'cancel-png':
-        this.#drawings.get(message.request)?.abort();
+        this.#png.cancel(message.request);
         return;
       default:
         message satisfies never;
@@ -197,7 +204,7 @@ export class PicturePage implements PageActions {
     const uri = this.#state.picture?.uri;
     const sheet = this.sheet;
     if (uri === undefined || sheet === null) return;
-    const last = this.#last?.key === shownPiece(this.#state)?.key ? this.#last : undefined;
+    const last = this.#memory.of(shownPiece(this.#state)?.key);
     this.#host.remember({
       uri,
       piece: shownPiece(this.#state)?.key ?? this.#state.piece,
@@ -208,20 +215,7 @@ export class PicturePage implements PageActions {
       only: this.#state.only,
       ...(last === undefined ? {} : { last }),
     });
-    clearTimeout(this.#keepTimer);
-    this.#keepTimer = setTimeout(() => this.#keepLast(), keepAfter);
-  }
-
-  #keepLast(): void {
-    const piece = shownPiece(this.#state);
-    const sheet = shownSheet(this.#state);
-    if (piece === undefined || sheet === undefined || sheet.kind === 'later') return;
-    if (whyStale(this.#state) !== undefined || piece.parts.length === 0) return;
-    const last = { ...piece, sheets: [sheet] };
-    if (this.#last?.parts === last.parts && this.#last.sheets[0] === sheet) return;
-    if (JSON.stringify(last).length > mostKept) return;
-    this.#last = last;
-    this.#remember();
+    this.#memory.keepSoon();
   }
 
   /** Scrolls only when the part is out of sight. */
@@ -335,61 +329,6 @@ export class PicturePage implements PageActions {
     this.#toldTimer = setTimeout(() => this.#show({ ...this.#state, told: '' }), toldFor);
   }
 
-  #askDivision(division: string, steps: number, drop: boolean): void {
-    const { picture } = this.#state;
-    if (picture === undefined) return;
-    const { uri, version } = picture;
-    this.#host.send({ kind: 'move-division', uri, version, piece: shownPlace(this.#state), division, steps, drop });
-  }
-
-  #moving(division: string, steps: number): void {
-    const before = this.#state.move;
-    const { sentence, refused } = before?.division === division ? before : { sentence: '', refused: false };
-    this.#tip.hide();
-    this.#show({ ...this.#state, move: { division, steps, sentence, refused } });
-    // The first question is asked at once, later ones at a pace the server can hold.
-    if (this.#moveTimer !== undefined) return;
-    this.#askDivision(division, steps, false);
-    this.#moveTimer = setTimeout(() => {
-      this.#moveTimer = undefined;
-      const { move } = this.#state;
-      if (move !== undefined && (move.division !== division || move.steps !== steps)) {
-        this.#askDivision(move.division, move.steps, false);
-      }
-    }, movePace);
-  }
-
-  #endMove(): void {
-    const { move: _, ...rest } = this.#state;
-    this.#show(rest);
-  }
-
-  #hearOfDivision({ uri, division, steps, sentence, refused, done }: Extract<ToPage, { kind: 'division' }>): void {
-    const { move, picture } = this.#state;
-    if (picture?.uri !== uri) return;
-    if (done) {
-      // The line stays where it was let go until the new picture comes, which ends the move.
-      if (refused) this.#endMove();
-      this.#tell(sentence);
-    } else if (move?.division === division && move.steps === steps) {
-      this.#show({ ...this.#state, move: { ...move, sentence, refused } });
-    }
-  }
-
-  async #drawPng({ request, svg, width }: Extract<ToPage, { kind: 'draw-png' }>): Promise<void> {
-    const stop = new AbortController();
-    this.#drawings.set(request, stop);
-    try {
-      const bytes = await drawPng(svg, width, stop.signal);
-      this.#host.send({ kind: 'png', request, bytes });
-    } catch (error) {
-      const sentence = error instanceof Error ? error.message : String(error);
-      if (!stop.signal.aborted) this.#host.send({ kind: 'png-failed', request, sentence });
-    } finally {
-      this.#drawings.delete(request);
-    }
-  }
-
   #tipWords(part: string): TipWords | undefined {
     const view = partView(this.#state, part);
     if (view === undefined) return undefined;
@@ -402,9 +341,12 @@ export class PicturePage implements PageActions {
     const sheet = this.sheet;
     if (sheet === null) return;
     const moves = new DivisionMoves(sheet, {
-      moving: (division, steps) => this.#moving(division, steps),
-      dropped: (division, steps) => this.#askDivision(division, steps, true),
-      cancelled: () => this.#endMove(),
+      moving: (division, steps) => {
+        this.#tip.hide();
+        this.#lines.moving(division, steps);
+      },
+      dropped: (division, steps) => this.#lines.dropped(division, steps),
+      cancelled: () => this.#lines.ended(),
     });
     new ReaderInput(this.#view, sheet, this, moves, this.#tip).listen();
     panByPointer(sheet, (event) => {

@@ -133,7 +133,8 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
       'tr',
       { 'data-part': part?.id, class: kinds.join(' ') || undefined, 'aria-current': lit ? 'true' : undefined },
       build('th', { scope: 'row' }, head, marks),
-      ...rest.map((cell) => build('td', {}, cell)),
+      // A size is read in one piece.
+      ...rest.map((cell) => build('td', { class: /^[−≈(]?\d/.test(cell) ? 'figure' : undefined }, cell)),
     );
   });
   return build(
