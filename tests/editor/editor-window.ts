@@ -216,8 +216,16 @@ export class EditorWindow {
 
   /** Answers the editor's question where a file is to be saved: beside the text, under this name. */
   async saveAs(name: string): Promise<string> {
-    await this.#page.locator('.quick-input-widget').waitFor();
-    await this.#quickInput.fill(join(this.#folder, name));
+    // The dialog fills in its own proposal after it has opened, over whatever was typed before.
+    await this.#see('no name is proposed', async () => {
+      const proposed = await this.#quickInput.inputValue({ timeout: 1000 }).catch(() => '');
+      return /\.[a-z]+$/.test(proposed) ? true : undefined;
+    });
+    const path = join(this.#folder, name);
+    await this.#quickInput.fill(path);
+    await this.#see('the name does not stay', async () =>
+      (await this.#quickInput.inputValue()) === path ? true : undefined,
+    );
     await this.#page.keyboard.press('Enter');
     await this.#page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
     return join(this.#folder, name);
