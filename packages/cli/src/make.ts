@@ -31,17 +31,22 @@ export async function make(named: NamedText, options: MakeOptions, terminal: Ter
 
   const reporter = new FindingReporter(documents, texts);
   const findings = reporter.all(texts);
-  // A note tells what was taken for granted or wants care; that something is not checked yet changes no part.
-  for (const finding of findings)
-    if (finding.code !== notCheckedYet.code) terminal.err(findingLines(finding).trimEnd());
-  terminal.err(summaryWords(findings, 1));
   const errors = findings.filter((finding) => finding.severity === 'error').length;
   const { pieces } = text.evaluated;
+  const tellFindings = () => {
+    // A note tells what was taken for granted or wants care; that something is not checked yet changes no part.
+    for (const finding of findings) {
+      if (finding.code !== notCheckedYet.code) terminal.err(findingLines(finding).trimEnd());
+    }
+    terminal.err(summaryWords(findings, 1));
+  };
   if (pieces.length === 0) {
+    tellFindings();
     terminal.err(onTerminal(`${fileOf(text)} holds no piece, so there is nothing to make`));
     return errors > 0 ? exit.errors : exit.unable;
   }
   if (errors > 0 && !options.evenWithErrors) {
+    tellFindings();
     const stand = errors === 1 ? 'an error stands' : `${errors} errors stand`;
     terminal.err(`nothing was written: ${stand} against it; --even-with-errors writes it all the same`);
     return exit.errors;
@@ -55,6 +60,7 @@ export async function make(named: NamedText, options: MakeOptions, terminal: Ter
       terminal.err(onTerminal(`${written.name} ${written.why}; nothing was changed`));
       return exit.unable;
     case 'written':
+      tellFindings();
       terminal.out(written.paths.map((path) => `${onTerminal(path)}\n`).join(''));
       return errors > 0 ? exit.errors : exit.clean;
     default: {
