@@ -54,3 +54,20 @@ describe('a wall of forty cases', () => {
     expect(piecesWorkedOut(edited)).toBe(made);
   });
 });
+
+test('what stands above a piece that is kept is pointed at where it stands now', () => {
+  const piece = 'piece "twice" { size 30 wide, 30 high, 12 deep }\n';
+  const uri = URI.parse('file:///counted/twice.fettle');
+  const relatedOf = (text: string) => {
+    if (LangiumDocuments.hasDocument(uri)) LangiumDocuments.deleteDocument(uri);
+    const document = LangiumDocumentFactory.fromString(text, uri);
+    LangiumDocuments.addDocument(document);
+    return evaluateDocument(services, document)
+      .findings.filter(({ code }) => code === 'name-declared-twice')
+      .flatMap(({ related }) => related.map(({ start, end }) => text.slice(start, end)));
+  };
+  const both = `${piece}${piece}`;
+  expect(relatedOf(both)).toEqual(['piece "twice"']);
+  expect(relatedOf(`// one line more\n${both}`)).toEqual(['piece "twice"']);
+  expect(relatedOf(`${piece}\n// one line between\n${piece}`)).toEqual(['piece "twice"']);
+});

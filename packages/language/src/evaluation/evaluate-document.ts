@@ -6,6 +6,7 @@ import { fileDeclarations, specOf } from '../names/declarations.ts';
 import { isOnlyNear, nearestName } from '../names/nearest.ts';
 import { documentsAt, usedDocuments, useStatements, usesMissingFile } from '../names/used-files.ts';
 import { absurdAsWritten } from '../reading/absurd-as-written.ts';
+import { nameFindings } from '../reading/names-as-written.ts';
 import { neverUsedFindings } from '../reading/never-used.ts';
 import { readPiece } from '../reading/read-piece.ts';
 import { type ReadContext, unitsAt } from '../reading/reader.ts';
@@ -116,6 +117,7 @@ export class DocumentEvaluator {
     const names = namesAround(documents, [document, ...used]);
     for (const statement of root.statements) {
       if (specOf(statement).spec.declares === 'piece') {
+        nameFindings(fileContext, statement);
         const piece = this.#piece(document, statement, shop, names);
         pieces.push(piece.evaluated);
         const { design } = piece.evaluated.evaluation;

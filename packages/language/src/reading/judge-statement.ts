@@ -1,4 +1,5 @@
 import type { Statement } from '../generated/ast.ts';
+import { specOf } from '../names/declarations.ts';
 import { nameFindings } from './names-as-written.ts';
 import { notationFindings } from './notation.ts';
 import { phraseFindings } from './phrases-together.ts';
@@ -9,7 +10,8 @@ import { circleFindings } from './value-circles.ts';
 
 /** All that the words of one statement show without anything being worked out from them. Its body is not looked into. */
 export function judgeStatement(context: ReadContext, statement: Statement): void {
-  nameFindings(context, statement);
+  // Whether the name of a piece is taken depends on what stands around the piece: it is judged with the file.
+  if (specOf(statement).spec.declares !== 'piece') nameFindings(context, statement);
   notationFindings(context, statement);
   phraseFindings(context, statement);
   sizeFindings(context, statement);
