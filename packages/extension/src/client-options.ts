@@ -21,7 +21,11 @@ class CrashReport implements ErrorHandler {
 
   error(_error: Error, _message: unknown, count: number | undefined) {
     // Single garbled messages are logged by the client and survived; an endless stream of them is a dead connection.
-    return { action: count !== undefined && count <= 3 ? ErrorAction.Continue : ErrorAction.Shutdown, handled: true };
+    if (count !== undefined && count <= 3) return { action: ErrorAction.Continue, handled: true };
+    // A server killed while edits are on their way breaks every one of them. The client then shuts down by itself and
+    // never says that the connection closed.
+    this.#report();
+    return { action: ErrorAction.Shutdown, handled: true };
   }
 
   closed() {
