@@ -9,6 +9,7 @@ import { absurdFindings, designFindings, tradeFindings } from './checks/trade/tr
 import type { PieceDesign } from './design/design.ts';
 import type { ShopOffer } from './design/shop.ts';
 import type { CarcaseLayout, Evaluation, Layout } from './evaluation.ts';
+import { joinParts } from './joinery/join-parts.ts';
 import { layOutCarcase } from './layout/carcase.ts';
 import { type FaceLayout, layOutFace } from './layout/lay-out-face.ts';
 import { carcaseParts } from './parts/carcase-parts.ts';
@@ -28,7 +29,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   const written = [...negativeFindings(design), ...designFindings(design)];
   const absurd = absurdFindings(design);
   const carcase = layOutCarcase(design);
-  if (carcase === undefined) return { design, layout: {}, parts: [], findings: [...absurd, ...written] };
+  if (carcase === undefined) return { design, layout: {}, parts: [], joints: [], findings: [...absurd, ...written] };
 
   const unsound: Finding[] = [...positiveCarcase(design, carcase)];
   const face = design.face === undefined || unsound.length > 0 ? undefined : layOutFace(design.face, carcase);
@@ -42,14 +43,15 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
           ...drawerFindings(design, design.face, carcase, face.face, shop.slides),
         ];
 
-  const parts = [
+  const seen = [
     ...carcaseParts(design, carcase),
     ...(design.face === undefined || face === undefined ? [] : faceParts(design.face, carcase, face.face)),
   ];
   // A part without a size has its cause in what was already found; it is a finding of its own only where nothing was.
-  if (unsound.length === 0 && boxes.length === 0) unsound.push(...positiveParts(parts));
+  if (unsound.length === 0 && boxes.length === 0) unsound.push(...positiveParts(seen));
 
-  const sound = parts.filter(isSound);
+  const joined = joinParts(design, seen.filter(isSound));
+  const sound = joined.parts.filter(isSound);
   const fromTrade =
     unsound.length > 0 || absurd.length > 0
       ? []
@@ -69,6 +71,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
     design,
     layout: layoutOf(carcase, face),
     parts: markParts(sound),
+    joints: joined.joints,
     findings: [
       ...(isCause ? absurd.map((finding) => ({ ...finding, severity: 'error' as const })) : [...absurd, ...followed]),
       ...written,

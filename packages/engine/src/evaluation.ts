@@ -1,6 +1,7 @@
 import type { Finding } from '@fettle/findings';
 import type { Cell, Divider, FrameDesign, PieceDesign } from './design/design.ts';
 import type { Figure } from './design/figure.ts';
+import type { Joint } from './joinery/joint.ts';
 import type { LengthUnit } from './length/length.ts';
 import type { Part } from './parts/part.ts';
 
@@ -78,5 +79,6 @@ export interface Evaluation {
   readonly design: PieceDesign;
   readonly layout: Layout;
   readonly parts: readonly Part[];
+  readonly joints: readonly Joint[];
   readonly findings: readonly Finding[];
 }

@@ -11,6 +11,8 @@ export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts'
 export { type MovedDivision, moveDivision, type WhyNot } from './divisions/move-division.ts';
 export { evaluatePiece, type ShopOffer } from './evaluate-piece.ts';
 export * from './evaluation.ts';
+export * from './joinery/feature.ts';
+export * from './joinery/joint.ts';
 export * from './length/length.ts';
 export * from './length/rational.ts';
 export * from './length/trade-formats.ts';

@@ -53,6 +53,16 @@ export interface CarcaseDesign {
   readonly stretchers?: StretcherDesign;
   readonly back?: BackDesign;
   readonly frame?: FrameDesign;
+  /** Absent where nothing is said: ends merely meet, and how they are fastened is not known. */
+  readonly join?: JoinDesign;
+}
+
+/** How the panels of the case are joined where the end or edge of one meets the face of another. */
+export interface JoinDesign {
+  readonly kind: 'dado';
+  readonly origin: Origin;
+  /** Into the face of the part that takes the other. */
+  readonly depth: Figure;
 }
 
 export interface PanelDesign extends Material {

@@ -2,6 +2,7 @@ import type { Origin } from '@fettle/findings';
 import type { Figure } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
 import type { Span } from '../evaluation.ts';
+import type { Feature } from '../joinery/feature.ts';
 
 export type PartRole =
   | 'top'
@@ -34,14 +35,30 @@ export interface Part {
   readonly label: string;
   readonly role: PartRole;
   readonly stock?: Stock;
-  /** Finished size. `length` is along the grain, or the longest edge where there is no grain. */
+  /** Finished size, with what goes into joints. `length` is along the grain, or the longest edge without grain. */
   readonly length: Figure;
   readonly width: Figure;
   readonly thickness: Figure;
   readonly grain: 'x' | 'y' | 'z' | 'none';
-  readonly box: { readonly x: Span; readonly y: Span; readonly z: Span };
+  /** The axis its thickness lies along. */
+  readonly thin: 'x' | 'y' | 'z';
+  /** What one sees of it in its place: from shoulder to shoulder, without what goes into joints. */
+  readonly box: Block;
+  /** The finished piece of wood before anything is cut into it: its box and what goes into joints at its ends. */
+  readonly blank: Block;
+  /** What is cut away from the blank. */
+  readonly features: readonly Feature[];
+  /** The frame that it is glued up into before it goes into the case: all members of one frame share it. */
+  readonly frame?: string;
   /** The statement that made it. */
   readonly origin: Origin;
   /** The cell it belongs to, if any. */
   readonly cell?: string;
+}
+
+/** A rectangular piece of space. */
+export interface Block {
+  readonly x: Span;
+  readonly y: Span;
+  readonly z: Span;
 }

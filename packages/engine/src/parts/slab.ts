@@ -2,7 +2,7 @@ import type { Origin } from '@fettle/findings';
 import type { Figure } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
 import type { Span } from '../evaluation.ts';
-import type { Part, PartRole } from './part.ts';
+import type { Block, Part, PartRole } from './part.ts';
 
 /**
  * Makes a part of a rectangular piece of wood that stands in its place. Its finished size is read off the space it
@@ -28,25 +28,44 @@ export interface Slab {
   readonly grain: Axis;
   readonly origin: Origin;
   readonly cell?: string | undefined;
+  /** See `Part.frame`. */
+  readonly frame?: string;
 }
 
 /** Sizes may come out zero or negative: the checks say so and such a part is not built. */
 export function slab(from: Slab): UnmarkedPart {
   const box = { x: from.x, y: from.y, z: from.z };
-  const [long, wide] = faceSizes(from, box);
   return {
     id: from.id,
     label: from.label,
     role: from.role,
     ...(from.stock === undefined ? {} : { stock: from.stock }),
-    length: long,
-    width: wide,
-    thickness: box[from.thin].size,
+    ...finishedSizes(from.stock, from.thin, from.grain, box),
     grain: hasGrain(from.stock) ? from.grain : 'none',
+    thin: from.thin,
     box,
+    blank: box,
+    features: [],
     origin: from.origin,
     ...(from.cell === undefined ? {} : { cell: from.cell }),
+    ...(from.frame === undefined ? {} : { frame: from.frame }),
   };
+}
+
+/** The same part of a blank that reaches beyond what one sees of it. */
+export function withBlank(part: UnmarkedPart, blank: Block): UnmarkedPart {
+  const runs = part.grain === 'none' ? otherAxis(part.thin, part.thin) : part.grain;
+  return { ...part, blank, ...finishedSizes(part.stock, part.thin, runs, blank) };
+}
+
+function finishedSizes(
+  stock: Stock | undefined,
+  thin: Axis,
+  runs: Axis,
+  blank: Block,
+): Pick<Part, 'length' | 'width' | 'thickness'> {
+  const [length, width] = faceSizes(stock, thin, runs, blank);
+  return { length, width, thickness: blank[thin].size };
 }
 
 /** Unknown stock is taken for wood: grain that turns out not to matter does no harm. */
@@ -55,13 +74,19 @@ function hasGrain(stock: Stock | undefined): boolean {
 }
 
 /** Along the grain first; without grain the longer edge first. */
-function faceSizes(from: Slab, box: Readonly<Record<Axis, Span>>): readonly [Figure, Figure] {
-  const across: Axis = (['x', 'y', 'z'] as const).find((axis) => axis !== from.thin && axis !== from.grain) ?? 'x';
-  const along = box[from.grain].size;
-  const crosswise = box[across].size;
-  if (hasGrain(from.stock) || along.length.compare(crosswise.length) >= 0) return [along, crosswise];
+function faceSizes(stock: Stock | undefined, thin: Axis, runs: Axis, blank: Block): readonly [Figure, Figure] {
+  const along = blank[runs].size;
+  const crosswise = blank[otherAxis(thin, runs)].size;
+  if (hasGrain(stock) || along.length.compare(crosswise.length) >= 0) return [along, crosswise];
   return [crosswise, along];
 }
+
+/** The first axis that is neither of these. */
+function otherAxis(one: Axis, other: Axis): Axis {
+  return axes.find((axis) => axis !== one && axis !== other) ?? 'x';
+}
+
+const axes: readonly Axis[] = ['x', 'y', 'z'];
 
 /** All three sizes are more than nothing. */
 export function isSound(part: UnmarkedPart): boolean {

@@ -47,7 +47,13 @@ export function webFrameParts(
   const front = spanFrom(z.start, width);
   const rear = spanUpTo(z.end, width);
   const runnerDeep: Span = { start: front.end, size: runnerLength(z.size, width), end: rear.start };
-  const common = { role: 'divider-rail', stock: divider.material.stock, thin, origin: divider.origin } as const;
+  const common = {
+    role: 'divider-rail',
+    stock: divider.material.stock,
+    thin,
+    origin: divider.origin,
+    frame: divider.id,
+  } as const;
   const along = at[run];
   const isNarrow = along.size.length.compare(width.length.times(2)) < 0;
   const runnerWide = isNarrow

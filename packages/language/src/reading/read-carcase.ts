@@ -26,6 +26,7 @@ export function readCarcase(context: ReadContext, statement: Statement): Carcase
     ...present('stretchers', readStretchers(context, only('stretchers'))),
     ...present('back', readBack(context, only('back'))),
     ...present('frame', readFrame(context, only('frame'))),
+    ...present('join', readJoin(context, only('join'))),
   };
 }
 
@@ -109,4 +110,11 @@ function readFrame(context: ReadContext, statement: Statement | undefined): Carc
   };
   const [stiles, topRail, bottomRail] = [wide(frameStiles), wide(frameTopRail), wide(frameBottomRail)];
   return panel === undefined ? undefined : { ...panel, stiles, topRail, bottomRail };
+}
+
+function readJoin(context: ReadContext, statement: Statement | undefined): CarcaseDesign['join'] {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.join, context);
+  const depth = reader.length('dado <length> deep');
+  return depth === undefined ? undefined : { kind: 'dado', origin: reader.origin, depth };
 }

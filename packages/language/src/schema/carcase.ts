@@ -77,9 +77,9 @@ export const frame = statement('frame', 'A face frame on the front edges of the 
   phrases: ofStock,
   body: () => frameBody,
 });
-export const join = statement('join', 'How the panels of the case are joined.', {
-  checked: false,
-  phrases: { 'dado <length> deep': { later: 'In dadoes of this depth.' } },
+export const join = statement('join', 'How the panels of the case are joined where one meets the face of another.', {
+  outlined: true,
+  phrases: { 'dado <length> deep': 'In dadoes of this depth: what goes in is cut that much longer.' },
 });
 
 export const carcaseNoun = noun('case', 'The carcase: what holds everything.', [
