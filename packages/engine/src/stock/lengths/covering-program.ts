@@ -1,0 +1,428 @@
+/**
+ * A linear program: least cost of columns, each at least zero, so that every row is covered (at least its demand) or kept
+ * (at most its limit). Columns can be added, barred and priced while it stands; after each change it goes on from where it
+ * was. Simplex with a dense inverse, for a few hundred rows. In floating point: what must hold exactly is checked by those
+ * who use it. Knows nothing of bars.
+ */
+
+/** +1: at least; -1: at most. */
+export type RowSense = 1 | -1;
+
+const TOO_SMALL = 1e-9;
+/** Reduced costs and values nearer to zero than this count as zero. */
+const ZERO = 1e-7;
+const PIVOTS_BETWEEN_INVERSIONS = 120;
+
+/** Where a program stands, to come back to. */
+export interface Standing {
+  readonly basis: Int32Array;
+  readonly inverse: Float64Array;
+}
+
+export class CoveringProgram {
+  readonly rows: number;
+  private readonly sense: Int8Array;
+  private readonly demand: Float64Array;
+  /** What leaving one unit of a row undone costs: far more than any column. */
+  private readonly penalty: number;
+
+  private columnCount = 0;
+  private start = new Int32Array(64);
+  private entryRow = new Int32Array(256);
+  private entryValue = new Float64Array(256);
+  private costs = new Float64Array(64);
+  private barred = new Uint8Array(64);
+
+  /** Column, or -1 - 2·row for what a row has too much, or -2 - 2·row for what it lacks. */
+  private basis: Int32Array;
+  private inverse: Float64Array;
+  private readonly level: Float64Array;
+  private readonly prices: Float64Array;
+  private readonly column: Float64Array;
+  private readonly inBasis = new Set<number>();
+  private pivots = 0;
+  /** All pivots so far, as a measure of work. */
+  work = 0;
+
+  constructor(demand: Float64Array, sense: Int8Array, penalty: number) {
+    this.rows = demand.length;
+    this.demand = demand.slice();
+    this.sense = sense;
+    this.penalty = penalty;
+    this.inverse = new Float64Array(this.rows * this.rows);
+    this.level = new Float64Array(this.rows);
+    this.prices = new Float64Array(this.rows);
+    this.column = new Float64Array(this.rows);
+    this.basis = Int32Array.from({ length: this.rows }, (_, row) => (sense[row] === 1 ? -2 - 2 * row : -1 - 2 * row));
+    this.invert();
+  }
+
+  get columns(): number {
+    return this.columnCount;
+  }
+
+  /** `entries` is row, value, row, value, …; rows in any order, each once. */
+  addColumn(cost: number, entries: readonly number[]): number {
+    const id = this.columnCount;
+    if (id + 2 > this.start.length) {
+      this.start = grown(this.start);
+      this.costs = grown(this.costs);
+      this.barred = grown(this.barred);
+    }
+    let at = this.start[id] as number;
+    while (at + entries.length / 2 > this.entryRow.length) {
+      this.entryRow = grown(this.entryRow);
+      this.entryValue = grown(this.entryValue);
+    }
+    for (let entry = 0; entry < entries.length; entry += 2) {
+      this.entryRow[at] = entries[entry] as number;
+      this.entryValue[at] = entries[entry + 1] as number;
+      at += 1;
+    }
+    this.columnCount += 1;
+    this.start[this.columnCount] = at;
+    this.costs[id] = cost;
+    this.barred[id] = 0;
+    return id;
+  }
+
+  /** A barred column counts as dear as leaving a row undone, so that it goes to zero where it can. */
+  bar(column: number, barred: boolean): void {
+    this.barred[column] = barred ? 1 : 0;
+  }
+
+  isBarred(column: number): boolean {
+    return this.barred[column] === 1;
+  }
+
+  setDemand(row: number, demand: number): void {
+    this.demand[row] = demand;
+  }
+
+  /** To be called after demands or bars have changed. */
+  refresh(): void {
+    const { rows, inverse, level, demand } = this;
+    for (let row = 0; row < rows; row += 1) {
+      let sum = 0;
+      const from = row * rows;
+      for (let other = 0; other < rows; other += 1)
+        sum += (inverse[from + other] as number) * (demand[other] as number);
+      level[row] = sum;
+    }
+    this.priceRows();
+  }
+
+  /** The price of each row: what one more unit of its demand costs. */
+  price(row: number): number {
+    return this.prices[row] as number;
+  }
+
+  copyPrices(into: Float64Array): void {
+    for (let row = 0; row < into.length; row += 1) into[row] = this.prices[row] as number;
+  }
+
+  get value(): number {
+    let sum = 0;
+    for (let row = 0; row < this.rows; row += 1)
+      sum += this.costOf(this.basis[row] as number) * (this.level[row] as number);
+    return sum;
+  }
+
+  /** Whether every row is covered without barred columns and without leaving anything undone. */
+  get isCovered(): boolean {
+    for (let row = 0; row < this.rows; row += 1) {
+      const id = this.basis[row] as number;
+      const undone = id < 0 ? (-id & 1) === 0 : this.barred[id] === 1;
+      if (undone && (this.level[row] as number) > 1e-6) return false;
+    }
+    return true;
+  }
+
+  /** Calls back with every column that is not zero. */
+  forEachUsed(visit: (column: number, level: number) => void): void {
+    for (let row = 0; row < this.rows; row += 1) {
+      const id = this.basis[row] as number;
+      if (id >= 0 && (this.level[row] as number) > ZERO) visit(id, this.level[row] as number);
+    }
+  }
+
+  reducedCost(column: number): number {
+    let sum = this.costOf(column);
+    const end = this.start[column + 1] as number;
+    for (let at = this.start[column] as number; at < end; at += 1) {
+      sum -= (this.prices[this.entryRow[at] as number] as number) * (this.entryValue[at] as number);
+    }
+    return sum;
+  }
+
+  /** Lets a column into the plan if that makes it cheaper; false if it does not. */
+  enter(column: number): boolean {
+    return !this.inBasis.has(column) && this.reducedCost(column) < -ZERO && this.pivotIn(column);
+  }
+
+  /** Makes the plan cheaper until nothing does, from a plan in which no level is negative; false if stopped before. */
+  cheapen(mostPivots: number): boolean {
+    for (let count = 0; count < mostPivots; count += 1) {
+      let best = -1;
+      let bestCost = -ZERO;
+      for (let column = 0; column < this.columnCount; column += 1) {
+        if (this.barred[column] === 1) continue;
+        const cost = this.reducedCost(column);
+        if (cost < bestCost && !this.inBasis.has(column)) {
+          bestCost = cost;
+          best = column;
+        }
+      }
+      let found = best >= 0;
+      for (let row = 0; row < this.rows; row += 1) {
+        const cost = (this.prices[row] as number) * (this.sense[row] as number);
+        if (cost < bestCost && !this.inBasis.has(-1 - 2 * row)) {
+          bestCost = cost;
+          best = -1 - 2 * row;
+          found = true;
+        }
+      }
+      if (!found) return true;
+      if (!this.pivotIn(best)) return true;
+    }
+    return false;
+  }
+
+  /** Brings negative levels back to zero, from prices at which nothing makes the plan cheaper; false if stopped before. */
+  repair(mostPivots: number): boolean {
+    const { rows, inverse, level, prices, sense } = this;
+    for (let count = 0; count < mostPivots; count += 1) {
+      let leaving = -1;
+      let lowest = -ZERO;
+      for (let row = 0; row < rows; row += 1) {
+        if ((level[row] as number) < lowest) {
+          lowest = level[row] as number;
+          leaving = row;
+        }
+      }
+      if (leaving < 0) return true;
+      const from = leaving * rows;
+      let best = Number.NaN;
+      let bestRatio = Number.POSITIVE_INFINITY;
+      let bestPivot = 0;
+      const consider = (id: number, pivot: number, cost: number) => {
+        const ratio = Math.max(0, cost) / -pivot;
+        if (ratio < bestRatio - 1e-10 || (ratio < bestRatio + 1e-10 && pivot < bestPivot)) {
+          bestRatio = ratio;
+          best = id;
+          bestPivot = pivot;
+        }
+      };
+      for (let column = 0; column < this.columnCount; column += 1) {
+        if (this.barred[column] === 1) continue;
+        const end = this.start[column + 1] as number;
+        let pivot = 0;
+        for (let at = this.start[column] as number; at < end; at += 1) {
+          pivot += (inverse[from + (this.entryRow[at] as number)] as number) * (this.entryValue[at] as number);
+        }
+        if (pivot < -TOO_SMALL && !this.inBasis.has(column)) consider(column, pivot, this.reducedCost(column));
+      }
+      for (let row = 0; row < rows; row += 1) {
+        const direction = (sense[row] as number) * (inverse[from + row] as number);
+        // What a row has too much counts against it; what it lacks counts for it.
+        if (direction > TOO_SMALL && !this.inBasis.has(-1 - 2 * row)) {
+          consider(-1 - 2 * row, -direction, (prices[row] as number) * (sense[row] as number));
+        } else if (direction < -TOO_SMALL && !this.inBasis.has(-2 - 2 * row)) {
+          consider(-2 - 2 * row, direction, this.penalty - (prices[row] as number) * (sense[row] as number));
+        }
+      }
+      if (Number.isNaN(best)) return false;
+      this.multiply(best);
+      this.pivot(best, leaving);
+    }
+    return false;
+  }
+
+  standing(): Standing {
+    return { basis: this.basis.slice(), inverse: this.inverse.slice() };
+  }
+
+  /** Goes back to where it stood; to be followed by `refresh` if demands or bars have changed as well. */
+  stand({ basis, inverse }: Standing): void {
+    this.basis.set(basis);
+    this.inverse.set(inverse);
+    this.inBasis.clear();
+    for (const id of basis) this.inBasis.add(id);
+    this.refresh();
+  }
+
+  /** Starts from given columns, one for each row (-1 - 2·row: its slack; -2 - 2·row: undone). False if they do not span. */
+  startFrom(basis: Int32Array): boolean {
+    const before = this.standing();
+    this.basis.set(basis);
+    if (this.invert()) return true;
+    this.stand(before);
+    return false;
+  }
+
+  basisCopy(): Int32Array {
+    return this.basis.slice();
+  }
+
+  private costOf(id: number): number {
+    if (id >= 0) return this.barred[id] === 1 ? this.penalty : (this.costs[id] as number);
+    return (-id & 1) === 1 ? 0 : this.penalty;
+  }
+
+  private pivotIn(entering: number): boolean {
+    const { rows, column, level, basis } = this;
+    this.multiply(entering);
+    let leaving = -1;
+    let bestRatio = Number.POSITIVE_INFINITY;
+    let bestPivot = 0;
+    for (let row = 0; row < rows; row += 1) {
+      const pivot = column[row] as number;
+      if (pivot <= TOO_SMALL) continue;
+      const ratio = Math.max(0, level[row] as number) / pivot;
+      const better = ratio < bestRatio - 1e-11 || (ratio < bestRatio + 1e-11 && pivot > bestPivot);
+      if (!better) continue;
+      bestRatio = Math.min(bestRatio, ratio);
+      bestPivot = pivot;
+      leaving = row;
+    }
+    if (leaving < 0 || basis[leaving] === entering) return false;
+    this.pivot(entering, leaving);
+    return true;
+  }
+
+  /** inverse · column of `id`, into `this.column`. */
+  private multiply(id: number): void {
+    const { rows, inverse, column, sense } = this;
+    if (id < 0) {
+      const row = (-id - 1) >> 1;
+      const sign = (-id & 1) === 1 ? -(sense[row] as number) : (sense[row] as number);
+      for (let at = 0; at < rows; at += 1) column[at] = (inverse[at * rows + row] as number) * sign;
+      return;
+    }
+    column.fill(0);
+    const end = this.start[id + 1] as number;
+    for (let at = this.start[id] as number; at < end; at += 1) {
+      const row = this.entryRow[at] as number;
+      const value = this.entryValue[at] as number;
+      for (let to = 0; to < rows; to += 1)
+        column[to] = (column[to] as number) + (inverse[to * rows + row] as number) * value;
+    }
+  }
+
+  /** `this.column` holds inverse · column of `entering`. */
+  private pivot(entering: number, leaving: number): void {
+    const { rows, inverse, column, level, prices } = this;
+    const pivot = column[leaving] as number;
+    const cost = entering >= 0 ? this.reducedCost(entering) : this.reducedCostOfSlack(entering);
+    const from = leaving * rows;
+    const factor = 1 / pivot;
+    for (let at = 0; at < rows; at += 1) inverse[from + at] = (inverse[from + at] as number) * factor;
+    const step = (level[leaving] as number) * factor;
+    for (let row = 0; row < rows; row += 1) {
+      const share = column[row] as number;
+      if (row === leaving || share === 0) continue;
+      const to = row * rows;
+      for (let at = 0; at < rows; at += 1) {
+        inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
+      }
+      level[row] = (level[row] as number) - share * step;
+    }
+    level[leaving] = step;
+    for (let at = 0; at < rows; at += 1) prices[at] = (prices[at] as number) + cost * (inverse[from + at] as number);
+    this.inBasis.delete(this.basis[leaving] as number);
+    this.inBasis.add(entering);
+    this.basis[leaving] = entering;
+    this.pivots += 1;
+    this.work += 1;
+    if (this.pivots >= PIVOTS_BETWEEN_INVERSIONS) this.invert();
+  }
+
+  private reducedCostOfSlack(id: number): number {
+    const row = (-id - 1) >> 1;
+    const price = (this.prices[row] as number) * (this.sense[row] as number);
+    return (-id & 1) === 1 ? price : this.penalty - price;
+  }
+
+  private priceRows(): void {
+    const { rows, inverse, prices, basis } = this;
+    prices.fill(0);
+    for (let row = 0; row < rows; row += 1) {
+      const cost = this.costOf(basis[row] as number);
+      if (cost === 0) continue;
+      const from = row * rows;
+      for (let at = 0; at < rows; at += 1) prices[at] = (prices[at] as number) + cost * (inverse[from + at] as number);
+    }
+  }
+
+  /** Works the inverse out anew, against drift. False, and nothing is changed but the order, if the basis is singular. */
+  private invert(): boolean {
+    const { rows, basis, sense } = this;
+    const matrix = new Float64Array(rows * rows);
+    const inverse = new Float64Array(rows * rows);
+    for (let place = 0; place < rows; place += 1) {
+      const id = basis[place] as number;
+      inverse[place * rows + place] = 1;
+      if (id < 0) {
+        const row = (-id - 1) >> 1;
+        matrix[row * rows + place] = (-id & 1) === 1 ? -(sense[row] as number) : (sense[row] as number);
+        continue;
+      }
+      const end = this.start[id + 1] as number;
+      for (let at = this.start[id] as number; at < end; at += 1) {
+        matrix[(this.entryRow[at] as number) * rows + place] = this.entryValue[at] as number;
+      }
+    }
+    if (!gaussJordan(matrix, inverse, rows)) return false;
+    this.inverse = inverse;
+    this.pivots = 0;
+    this.inBasis.clear();
+    for (const id of basis) this.inBasis.add(id);
+    this.refresh();
+    return true;
+  }
+}
+
+/** Turns `matrix` into the unit matrix and `inverse`, which comes in as one, into its inverse. */
+function gaussJordan(matrix: Float64Array, inverse: Float64Array, rows: number): boolean {
+  for (let place = 0; place < rows; place += 1) {
+    let best = place;
+    for (let row = place + 1; row < rows; row += 1) {
+      if (Math.abs(matrix[row * rows + place] as number) > Math.abs(matrix[best * rows + place] as number)) best = row;
+    }
+    const pivot = matrix[best * rows + place] as number;
+    if (Math.abs(pivot) < TOO_SMALL) return false;
+    if (best !== place) {
+      swapRows(matrix, rows, best, place);
+      swapRows(inverse, rows, best, place);
+    }
+    const from = place * rows;
+    for (let at = 0; at < rows; at += 1) {
+      matrix[from + at] = (matrix[from + at] as number) / pivot;
+      inverse[from + at] = (inverse[from + at] as number) / pivot;
+    }
+    for (let row = 0; row < rows; row += 1) {
+      const share = matrix[row * rows + place] as number;
+      if (row === place || share === 0) continue;
+      const to = row * rows;
+      for (let at = place; at < rows; at += 1)
+        matrix[to + at] = (matrix[to + at] as number) - share * (matrix[from + at] as number);
+      for (let at = 0; at < rows; at += 1)
+        inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
+    }
+  }
+  return true;
+}
+
+function swapRows(matrix: Float64Array, rows: number, a: number, b: number): void {
+  for (let at = 0; at < rows; at += 1) {
+    const kept = matrix[a * rows + at] as number;
+    matrix[a * rows + at] = matrix[b * rows + at] as number;
+    matrix[b * rows + at] = kept;
+  }
+}
+
+function grown<T extends Int32Array | Float64Array | Uint8Array>(array: T): T {
+  const larger = new (array.constructor as new (length: number) => T)(array.length * 2);
+  larger.set(array as never);
+  return larger;
+}

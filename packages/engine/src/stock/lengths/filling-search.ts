@@ -1,0 +1,206 @@
+import type { Filling } from './effective-lengths.ts';
+
+/**
+ * The most valuable filling of a bar, when every size has a value and no size may be taken more often than its limit. A
+ * table over all capacities tells what the sizes still to be decided can add at most, and a descent through it finds the
+ * filling. Where the capacities are too fine for a table it is made on a coarser scale, on which sizes are rounded down: it
+ * then promises a little too much, and the descent has to look further.
+ */
+
+/** Cells that are filled within a few milliseconds. */
+const MOST_CELLS = 1_000_000;
+/** Steps after which a descent stops and says so. */
+const MOST_STEPS = 200_000;
+const MOST_LISTING_STEPS = 3_000_000;
+/** Values nearer than this, as a share, count as the same. */
+const SAME = 1e-12;
+
+export interface BestFilling {
+  readonly value: number;
+  readonly filling: Filling;
+  /** No filling is worth more than this; equal to `value` up to rounding unless the search was given up. */
+  readonly most: number;
+}
+
+export class FillingSearch {
+  private readonly size: Float64Array;
+  /** Sizes on the scale of the table, rounded down. */
+  private readonly coarse: Int32Array;
+  private readonly grain: number;
+  private readonly width: number;
+  /** Row k: the best value of the first k sizes in use within each capacity. */
+  private table = new Float64Array(0);
+  private used: number[] = [];
+  private values: Float64Array = new Float64Array(0);
+  private limits: Int32Array = new Int32Array(0);
+  private readonly queuePlace: Int32Array;
+  private readonly queueValue: Float64Array;
+  private steps = 0;
+
+  constructor(size: Float64Array, capacity: number) {
+    this.size = size;
+    this.grain = Math.max(1, Math.ceil((size.length * (capacity + 1)) / MOST_CELLS));
+    this.coarse = Int32Array.from(size, (length) => Math.floor(length / this.grain));
+    this.width = Math.floor(capacity / this.grain) + 1;
+    this.queuePlace = new Int32Array(this.width);
+    this.queueValue = new Float64Array(this.width);
+  }
+
+  /** About how many steps one `prepare` and the last `best` took. */
+  get effort(): number {
+    return this.width * this.used.length * 2 + this.steps * 5;
+  }
+
+  /** Sets values and limits. Sizes of no value or limit 0 are left out of every filling. */
+  prepare(values: Float64Array, limits: Int32Array): void {
+    this.values = values;
+    this.limits = limits;
+    const { coarse, width } = this;
+    this.used = [];
+    // Smallest first: the last rows, which a descent decides first, then belong to the longest pieces.
+    for (let index = coarse.length - 1; index >= 0; index -= 1) {
+      if ((limits[index] as number) > 0 && (values[index] as number) > 0 && (coarse[index] as number) < width) {
+        this.used.push(index);
+      }
+    }
+    const cells = (this.used.length + 1) * width;
+    if (this.table.length < cells) this.table = new Float64Array(cells);
+    this.table.fill(0, 0, width);
+    for (let row = 0; row < this.used.length; row += 1) {
+      const index = this.used[row] as number;
+      const length = coarse[index] as number;
+      const value = values[index] as number;
+      const limit = limits[index] as number;
+      if (length === 0) this.addAll(row * width, limit * value);
+      else if (Math.min(limit, Math.floor((width - 1) / length)) <= 4) this.addFew(row * width, length, value, limit);
+      else this.addMany(row * width, length, value, limit);
+    }
+  }
+
+  private addAll(from: number, worth: number): void {
+    const { table, width } = this;
+    for (let at = 0; at < width; at += 1) table[from + width + at] = (table[from + at] as number) + worth;
+  }
+
+  private addFew(from: number, length: number, value: number, limit: number): void {
+    const { table, width } = this;
+    const to = from + width;
+    table.copyWithin(to, from, to);
+    for (let count = 1; count <= limit && count * length < width; count += 1) {
+      const taken = count * length;
+      const worth = count * value;
+      for (let at = taken; at < width; at += 1) {
+        const other = (table[from + at - taken] as number) + worth;
+        if (other > (table[to + at] as number)) table[to + at] = other;
+      }
+    }
+  }
+
+  /** The same in one pass however high the limit: the greatest of a sliding window, along each remainder of the length. */
+  private addMany(from: number, length: number, value: number, limit: number): void {
+    const { table, width, queuePlace, queueValue } = this;
+    const to = from + width;
+    for (let remainder = 0; remainder < length && remainder < width; remainder += 1) {
+      let head = 0;
+      let tail = 0;
+      for (let at = remainder, step = 0; at < width; at += length, step += 1) {
+        const level = (table[from + at] as number) - step * value;
+        while (tail > head && (queueValue[tail - 1] as number) <= level) tail -= 1;
+        queuePlace[tail] = step;
+        queueValue[tail] = level;
+        tail += 1;
+        if ((queuePlace[head] as number) < step - limit) head += 1;
+        table[to + at] = (queueValue[head] as number) + step * value;
+      }
+    }
+  }
+
+  /** What the first `rows` sizes in use can add at most within `rest`. */
+  private most(rows: number, rest: number): number {
+    return this.table[rows * this.width + Math.floor(rest / this.grain)] as number;
+  }
+
+  /** The best within a capacity. */
+  best(capacity: number): BestFilling {
+    const { used, size, values, limits } = this;
+    const top = this.most(used.length, capacity);
+    const slack = top * SAME;
+    let bestValue = 0;
+    let best: readonly number[] = [];
+    const taken: number[] = [];
+    let steps = 0;
+    let enough = false;
+    const descend = (row: number, rest: number, value: number): void => {
+      steps += 1;
+      if (row === 0) {
+        if (value <= bestValue) return;
+        bestValue = value;
+        best = taken.slice();
+        enough = bestValue >= top - slack;
+        return;
+      }
+      const index = used[row - 1] as number;
+      const length = size[index] as number;
+      const worth = values[index] as number;
+      const fits = Math.min(limits[index] as number, Math.floor(rest / length));
+      let first = 0;
+      let firstMost = this.most(row - 1, rest);
+      for (let count = 1; count <= fits; count += 1) {
+        const most = count * worth + this.most(row - 1, rest - count * length);
+        if (most > firstMost + slack) {
+          first = count;
+          firstMost = most;
+        }
+      }
+      if (value + firstMost <= bestValue + slack) return;
+      const go = (count: number) => {
+        if (count > 0) taken.push(index, count);
+        descend(row - 1, rest - count * length, value + count * worth);
+        if (count > 0) taken.length -= 2;
+      };
+      go(first);
+      for (let count = fits; count >= 0; count -= 1) {
+        if (enough || steps > MOST_STEPS) return;
+        if (count === first) continue;
+        if (value + count * worth + this.most(row - 1, rest - count * length) > bestValue + slack) go(count);
+      }
+    };
+    descend(used.length, capacity, 0);
+    this.steps = steps;
+    return { value: bestValue, filling: best, most: steps > MOST_STEPS ? top : bestValue };
+  }
+
+  /**
+   * Fillings of at least a value into which nothing more goes, in no special order; undefined if there are more than
+   * `most`, or finding them all takes too long.
+   */
+  all(capacity: number, atLeast: number, most: number): readonly Filling[] | undefined {
+    const { used, size, values, limits } = this;
+    const found: Filling[] = [];
+    const filling: number[] = [];
+    let steps = 0;
+    /** `shortestLeft`: the shortest size of which more could be taken; it must not fit into what remains. */
+    const descend = (row: number, rest: number, value: number, shortestLeft: number): boolean => {
+      steps += 1;
+      if (steps > MOST_LISTING_STEPS) return false;
+      if (row === 0) {
+        if (rest < shortestLeft) found.push(filling.slice());
+        return found.length <= most;
+      }
+      const index = used[row - 1] as number;
+      const length = size[index] as number;
+      const limit = limits[index] as number;
+      for (let count = Math.min(limit, Math.floor(rest / length)); count >= 0; count -= 1) {
+        const worth = value + count * (values[index] as number);
+        const left = rest - count * length;
+        if (worth + this.most(row - 1, left) < atLeast) continue;
+        if (count > 0) filling.push(index, count);
+        const goOn = descend(row - 1, left, worth, count < limit ? Math.min(shortestLeft, length) : shortestLeft);
+        if (count > 0) filling.length -= 2;
+        if (!goOn) return false;
+      }
+      return true;
+    };
+    return descend(used.length, capacity, 0, Number.POSITIVE_INFINITY) ? found : undefined;
+  }
+}

@@ -1,0 +1,90 @@
+import { CoveringProgram } from './covering-program.ts';
+import type { Filling, Sizes } from './effective-lengths.ts';
+
+/** One way to fill one kind of stock. */
+export interface Pattern {
+  readonly stock: number;
+  readonly filling: Filling;
+}
+
+/**
+ * The relaxation over the patterns found so far: how often is each cut, fractions allowed, so that every size is had and
+ * no stock is used up more than there is. Rows: the sizes, then the kinds of stock that are limited.
+ */
+export class PatternProgram {
+  readonly sizes: Sizes;
+  readonly patterns: Pattern[] = [];
+  readonly program: CoveringProgram;
+  /** Row of each kind of stock that is limited; -1 for the others. */
+  readonly stockRow: Int32Array;
+  private readonly known = new Map<string, number>();
+
+  constructor(sizes: Sizes, demand: Int32Array, available: Float64Array) {
+    this.sizes = sizes;
+    const limited = sizes.stocks.map((_, stock) => stock).filter((stock) => Number.isFinite(available[stock]));
+    this.stockRow = new Int32Array(sizes.stocks.length).fill(-1);
+    limited.forEach((stock, place) => {
+      this.stockRow[stock] = sizes.size.length + place;
+    });
+    const demands = new Float64Array(sizes.size.length + limited.length);
+    demands.set(demand);
+    limited.forEach((stock, place) => {
+      demands[sizes.size.length + place] = available[stock] as number;
+    });
+    const sense = Int8Array.from(demands, (_, row) => (row < sizes.size.length ? 1 : -1));
+    const dearest = sizes.stocks.reduce((most, { cost }) => Math.max(most, cost), 1);
+    this.program = new CoveringProgram(demands, sense, dearest * 1000);
+    this.startAlone(demand, available);
+  }
+
+  /** The pattern's column; found again if it is known. */
+  add(stock: number, filling: Filling): number {
+    const key = `${stock}:${filling.join(',')}`;
+    const known = this.known.get(key);
+    if (known !== undefined) return known;
+    const row = this.stockRow[stock] as number;
+    const id = this.program.addColumn(this.sizes.stocks[stock]?.cost ?? 0, row < 0 ? filling : [...filling, row, 1]);
+    this.patterns.push({ stock, filling });
+    this.known.set(key, id);
+    return id;
+  }
+
+  /** What one of each size is worth at present; never less than nothing. */
+  copyValues(into: Float64Array): void {
+    this.program.copyPrices(into);
+    for (let index = 0; index < into.length; index += 1) into[index] = Math.max(0, into[index] as number);
+  }
+
+  /** What a bar of this stock may hold in value without being worth more than it costs. */
+  worth(stock: number): number {
+    const row = this.stockRow[stock] as number;
+    return (this.sizes.stocks[stock]?.cost ?? 0) - (row < 0 ? 0 : Math.min(0, this.program.price(row)));
+  }
+
+  /** Each size alone, as often as it goes into the stock on which that is cheapest: a first plan and its inverse at once. */
+  private startAlone(demand: Int32Array, available: Float64Array): void {
+    const { size, stocks } = this.sizes;
+    const basis = this.program.basisCopy();
+    for (let index = 0; index < size.length; index += 1) {
+      if ((demand[index] as number) <= 0) {
+        basis[index] = -1 - 2 * index;
+        continue;
+      }
+      let best = -1;
+      let bestCount = 0;
+      let bestRate = Number.POSITIVE_INFINITY;
+      for (let stock = 0; stock < stocks.length; stock += 1) {
+        const bar = stocks[stock];
+        if (bar === undefined || Number.isFinite(available[stock])) continue;
+        const count = Math.min(demand[index] as number, Math.floor(bar.capacity / (size[index] as number)));
+        if (count > 0 && bar.cost / count < bestRate) {
+          best = stock;
+          bestCount = count;
+          bestRate = bar.cost / count;
+        }
+      }
+      if (best >= 0) basis[index] = this.add(best, [index, bestCount]);
+    }
+    this.program.startFrom(basis);
+  }
+}
