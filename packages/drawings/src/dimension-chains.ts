@@ -28,7 +28,7 @@ export interface Chain {
 
 export type Measured = 'fronts' | 'openings' | 'case';
 
-interface PlainChain {
+export interface PlainChain {
   readonly id: string;
   readonly stretches: readonly Stretch[];
 }
@@ -90,7 +90,7 @@ function ofTheCase(chains: readonly PlainChain[]): readonly Chain[] {
   return chains.map((chain) => ({ ...chain, caption: '', measures: ['case'] }));
 }
 
-function chainThrough(id: string, cuts: readonly Length[]): PlainChain {
+export function chainThrough(id: string, cuts: readonly Length[]): PlainChain {
   const sorted = [...cuts].sort((a, b) => a.compare(b));
   const stretches: Stretch[] = [];
   for (let at = 1; at < sorted.length; at++) {
@@ -231,7 +231,7 @@ function finestFirst(chains: readonly MarkedChain[]): readonly MarkedChain[] {
 }
 
 /** What the next chain outwards says at the same place is not said twice side by side: the finer one leaves it out. */
-function withoutRepeats<Kind extends { readonly stretches: readonly Stretch[] }>(
+export function withoutRepeats<Kind extends { readonly stretches: readonly Stretch[] }>(
   chains: readonly Kind[],
 ): readonly Kind[] {
   return chains

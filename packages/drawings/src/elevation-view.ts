@@ -1,9 +1,9 @@
 import type { Evaluation } from '@fettle/engine';
 import { bayGroups, bayNames } from './bay-names.ts';
-import { brokenAround } from './broken-lines.ts';
 import { type Chain, type ElevationChains, elevationChains } from './dimension-chains.ts';
 import { type LaneSide, type Lanes, laneBoxes, layLanes, type PaperChain } from './dimension-lanes.ts';
 import { deepInside, nearRoom, sidesOfLabels } from './label-places.ts';
+import { extentOf, laneGroups, stretched } from './lane-groups.ts';
 import { cleanName } from './lettering.ts';
 import type { Pens } from './line-types.ts';
 import { labelColumn, labelRow, type MovedLabel } from './moved-labels.ts';
@@ -195,49 +195,10 @@ function outsideBox(evaluation: Evaluation, to: Projection): Box {
   );
 }
 
-/** A stretch widened about its middle to `room`, never narrowed. */
-function stretched(low: number, high: number, room: number): readonly [number, number] {
-  const more = Math.max(0, room - (high - low)) / 2;
-  return [low - more, high + more];
-}
-
 function floorLine(outside: Box): readonly Group[] {
   const { left, right, bottom } = outside;
   const lines: Primitive[] = [line('floor', left - FLOOR_PAST, bottom, right + FLOOR_PAST, bottom)];
   return [{ kind: 'group', id: 'floor', name: 'floor', children: lines }];
-}
-
-function laneGroups(side: LaneSide, laid: Lanes, writing: readonly Box[]): readonly Group[] {
-  if (laid.lanes.length === 0) return [];
-  const extensions: Group = {
-    kind: 'group',
-    id: `extensions-${side}`,
-    name: 'extensions',
-    children: laid.extensions.flatMap((whole) => brokenAround(whole, writing)),
-  };
-  const lanes = laid.lanes.map(
-    (lane): Group => ({
-      kind: 'group',
-      id: `lane-${side}-${lane.id}`,
-      name: 'lane',
-      children: [...lane.dimensions, ...(lane.caption === undefined ? [] : [lane.caption])],
-    }),
-  );
-  return [extensions, ...lanes];
-}
-
-function extentOf(boxes: readonly Box[], lanes: readonly (readonly [LaneSide, Lanes])[]): Box {
-  const lines = lanes.flatMap(([, side]) => [
-    ...side.extensions,
-    ...side.lanes.flatMap((lane) => lane.dimensions.flatMap(({ line: measured, ticks }) => [measured, ...ticks])),
-  ]);
-  const lineBoxes = lines.map(({ from, to }) => ({
-    left: Math.min(from.x, to.x),
-    right: Math.max(from.x, to.x),
-    top: Math.min(from.y, to.y),
-    bottom: Math.max(from.y, to.y),
-  }));
-  return unionOf([...boxes, ...lineBoxes]) ?? { left: 0, right: 0, top: 0, bottom: 0 };
 }
 
 /** Sides that measure the same are told together. */

@@ -1,13 +1,24 @@
 import type { Evaluation } from '@fettle/engine';
 import { describeElevation } from './describe.ts';
 import { type ComposedView, composeView, letterView } from './elevation-view.ts';
-import { cleanName } from './lettering.ts';
 import { PEN_GROUPS } from './line-types.ts';
 import { type ViewOfParts, viewOfParts } from './parts-in-view.ts';
-import type { Box, Drawing, Group, Primitive } from './primitives.ts';
+import type { Drawing, Primitive } from './primitives.ts';
 import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale, type Sheet } from './scale.ts';
-import { figureOnSheet, isInch, realMm, shown, unitWords } from './shown-lengths.ts';
-import { messageLines, roomForView, type SheetWords, sheetFurniture } from './title-block.ts';
+import {
+  capital,
+  commonDrawing,
+  commonWords,
+  type DrawingName,
+  errorWords,
+  marksOf,
+  messageSheet,
+  missingSizes,
+  NOTE_LINES,
+  overallWords,
+} from './sheet-words.ts';
+import { isInch, realMm, shown, unitWords } from './shown-lengths.ts';
+import { roomForView, type SheetWords, sheetFurniture } from './title-block.ts';
 import { visibleRoles } from './visible-signs.ts';
 
 /**
@@ -19,18 +30,18 @@ export function elevation(evaluation: Evaluation): Drawing {
   const inch = isInch(evaluation.design.units);
   const [small, large] = inch ? INCH_SHEETS : METRIC_SHEETS;
   if (small === undefined || large === undefined) throw new Error('two sheets are listed for either system of units');
-  if (carcase === undefined) return messageSheet(evaluation, small, missingSizes(evaluation));
+  if (carcase === undefined) return messageSheet(evaluation, nameOf(evaluation), small, missingSizes(evaluation));
   const width = realMm(carcase.outside.x.size.length);
   const height = realMm(carcase.outside.y.size.length);
   if (!(width > 0 && height > 0)) {
-    return messageSheet(evaluation, small, [
+    return messageSheet(evaluation, nameOf(evaluation), small, [
       'Width and height must be more than nothing before the piece can be drawn.',
     ]);
   }
   const view = viewOfParts(evaluation);
   const first = fitted(evaluation, view, small, width, height);
   if (first === undefined) {
-    return messageSheet(evaluation, small, ['The piece is larger than any scale can show.']);
+    return messageSheet(evaluation, nameOf(evaluation), small, ['The piece is larger than any scale can show.']);
   }
   if (first.composed.crowding <= CROWDED) return finished(evaluation, view, first);
   const second = fitted(evaluation, view, large, width, height);
@@ -47,8 +58,6 @@ const CROWDED = 8;
 const LANES = [5, 2, 1, 0];
 /** A view that takes this share of the room one way or the other needs no fewer dimensions. */
 const LARGE_ENOUGH = 0.3;
-/** Lines of notes that room is kept for. */
-const NOTE_LINES = 3;
 
 interface Fitted {
   readonly sheet: Sheet;
@@ -127,7 +136,7 @@ function pensFor(view: ViewOfParts, factor: number) {
 function finished(evaluation: Evaluation, view: ViewOfParts, { sheet, scale, composed }: Fitted): Drawing {
   const content = composed.draw();
   const words: SheetWords = {
-    ...commonWords(evaluation),
+    ...commonWords(evaluation, nameOf(evaluation)),
     scale: scale.words,
     overall: overallWords(evaluation),
     notes: [...generalNotes(evaluation, view, content, composed.sides), ...composed.notes],
@@ -135,67 +144,15 @@ function finished(evaluation: Evaluation, view: ViewOfParts, { sheet, scale, com
   };
   const [frame, ...rest] = sheetFurniture(sheet, words);
   return {
-    ...commonDrawing(evaluation, sheet),
+    ...commonDrawing(evaluation, nameOf(evaluation), sheet),
     pens: composed.pens,
     paperPerReal: 1 / scale.denominator,
     content: [...(frame === undefined ? [] : [frame]), ...content, ...rest],
   };
 }
 
-function messageSheet(evaluation: Evaluation, sheet: Sheet, messages: readonly string[]): Drawing {
-  const words: SheetWords = {
-    ...commonWords(evaluation),
-    scale: 'none',
-    overall: overallWords(evaluation),
-    notes: [],
-    warnings: [],
-  };
-  const room: Box = roomForView(sheet, NOTE_LINES);
-  const [pens] = PEN_GROUPS;
-  const message: Group = { kind: 'group', id: 'message', name: 'message', children: messageLines(room, messages) };
-  return {
-    ...commonDrawing(evaluation, sheet),
-    pens: pens ?? { wide: 0.35, narrow: 0.18 },
-    content: [...sheetFurniture(sheet, words), message],
-  };
-}
-
-function commonDrawing(evaluation: Evaluation, sheet: Sheet) {
-  return {
-    id: 'elevation',
-    title: `Front elevation of ${cleanName(evaluation.design.name)}`,
-    description: describeElevation(evaluation),
-    width: sheet.width,
-    height: sheet.height,
-  };
-}
-
-function commonWords(evaluation: Evaluation) {
-  return {
-    piece: evaluation.design.name,
-    drawing: 'Front elevation',
-    projection: isInch(evaluation.design.units) ? ('third' as const) : ('first' as const),
-  };
-}
-
-function overallWords(evaluation: Evaluation): string {
-  const { width, height, depth } = evaluation.design.size;
-  const { units } = evaluation.design;
-  const sizes = [width, height, depth].map((figure) =>
-    figure === undefined ? '?' : figureOnSheet(figure.length, units),
-  );
-  return `${sizes.join(' × ')}${units.unit === 'mm' ? ' mm' : ''}`;
-}
-
-function missingSizes(evaluation: Evaluation): readonly string[] {
-  const { width, height, depth } = evaluation.design.size;
-  const missing = [
-    ...(width === undefined ? ['width'] : []),
-    ...(height === undefined ? ['height'] : []),
-    ...(depth === undefined ? ['depth'] : []),
-  ];
-  const what = missing.length === 0 ? 'its case' : missing.join(' and ');
-  return [`Nothing is drawn yet: the piece still lacks ${what}.`];
+function nameOf(evaluation: Evaluation): DrawingName {
+  return { id: 'elevation', words: 'Front elevation', description: describeElevation(evaluation) };
 }
 
 /** Signs are explained only on a sheet that has them. */
@@ -222,7 +179,7 @@ function generalNotes(
 }
 
 function warningsOf(evaluation: Evaluation, view: ViewOfParts): readonly string[] {
-  const errors = evaluation.findings.filter((finding) => finding.severity === 'error').length;
+  const errors = errorWords(evaluation);
   const missing = [
     ...(evaluation.design.face === undefined
       ? ['no face is written, so only the case is drawn']
@@ -232,20 +189,7 @@ function warningsOf(evaluation: Evaluation, view: ViewOfParts): readonly string[
     ...(view.parts.length === 0 ? ['no part is known yet'] : []),
     ...(view.withoutSize.length > 0 ? [`without a size and not drawn: ${marksOf(view.withoutSize)}`] : []),
   ];
-  const lines: string[] = [];
-  if (errors > 0)
-    lines.push(
-      `Do not build from this sheet: ${errors === 1 ? '1 error stands' : `${errors} errors stand`} against the piece`,
-    );
+  const lines: string[] = errors === undefined ? [] : [errors];
   if (missing.length > 0) lines.push(missing.join('; '));
   return lines.length === 0 ? [] : [`${capital(lines.join('; '))}.`];
-}
-
-function marksOf(parts: readonly { readonly mark: string }[]): string {
-  const marks = parts.slice(0, 12).map((part) => cleanName(part.mark));
-  return parts.length > marks.length ? `${marks.join(', ')} and ${parts.length - marks.length} more` : marks.join(', ');
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

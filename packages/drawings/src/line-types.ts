@@ -7,6 +7,11 @@ export type LineRole =
   /** Edges one sees. */
   | 'edge'
   | 'floor'
+  /** The outline of what a section cuts. */
+  | 'cut'
+  | 'hatch'
+  /** Edges one sees behind the plane of a section. */
+  | 'behind'
   /** Edges behind something. */
   | 'hidden'
   /** How a door swings. */
@@ -54,6 +59,10 @@ const LONG_DASH_DOUBLE_DOT = [24, 3, DOT, 3, DOT, 3];
 export const LINE_TYPES: Readonly<Record<LineRole, LineType>> = {
   edge: { width: 'wide' },
   floor: { width: 'wide' },
+  cut: { width: 'wide' },
+  hatch: { width: 'narrow' },
+  // Visible edges are wide; behind a section they are narrow, so that what is cut stands out (common practice, no source).
+  behind: { width: 'narrow' },
   hidden: { width: 'narrow', dashes: DASHED },
   swing: { width: 'narrow', dashes: LONG_DASH_DOUBLE_DOT },
   dimension: { width: 'narrow' },

@@ -45,6 +45,13 @@ export interface Rectangle {
   readonly outline?: LineRole;
 }
 
+/** A surface of any outline, to be pointed at: it carries no line of its own. */
+export interface Area {
+  readonly kind: 'area';
+  readonly surface: SurfaceRole;
+  readonly points: readonly Point[];
+}
+
 /** `paper`: the sheet. `outside`: the space the whole piece takes up. `front`, `wood`: the face of a part. */
 export type SurfaceRole = 'paper' | 'outside' | 'front' | 'wood';
 
@@ -111,7 +118,7 @@ export interface Group {
   readonly children: readonly Primitive[];
 }
 
-export type Primitive = Line | Polyline | Rectangle | Circle | Text | Arrow | Dimension | Group;
+export type Primitive = Line | Polyline | Rectangle | Area | Circle | Text | Arrow | Dimension | Group;
 
 export interface Drawing {
   /** Prefix of every id in the output, so that several drawings can stand on one page. */

@@ -8,6 +8,7 @@ import {
   type Primitive,
   paperNumber,
   type Rectangle,
+  type SurfaceRole,
   type Text,
 } from './primitives.ts';
 import { colour, STANDALONE_STYLE } from './svg-colours.ts';
@@ -81,6 +82,14 @@ function write(writer: Writer, primitive: Primitive): void {
     case 'rectangle':
       writeRectangle(writer, primitive);
       return;
+    case 'area':
+      element(writer, 'polygon', [
+        ['class', `surface ${primitive.surface}`],
+        ['points', primitive.points.map(pair).join(' ')],
+        ['fill', surfaceFill(writer, primitive.surface)],
+        ['pointer-events', takesPointer(primitive.surface)],
+      ]);
+      return;
     case 'circle': {
       const ink = colour('ink', writer.standalone);
       element(writer, 'circle', [
@@ -130,11 +139,15 @@ function writeGroup(writer: Writer, group: Group): void {
     ])}>`,
   );
   // A part that is only dashed lines needs something broader to click on.
-  if (part !== undefined && !group.children.some((child) => child.kind === 'rectangle')) {
+  if (part !== undefined && !group.children.some(isSurface)) {
     for (const child of group.children) if (child.kind === 'line') writeReach(writer, child);
   }
   for (const child of group.children) write(writer, child);
   writer.lines.push('</g>');
+}
+
+function isSurface({ kind }: Primitive): boolean {
+  return kind === 'rectangle' || kind === 'area';
 }
 
 /** Two parts may, by somebody's mistake, have the same id; two elements may not. */
@@ -166,22 +179,25 @@ function writeRectangle(writer: Writer, { box, surface, outline }: Rectangle): v
     ['width', paperNumber(box.right - box.left - 2 * inset)],
     ['height', paperNumber(box.bottom - box.top - 2 * inset)],
   ];
-  const fill =
-    surface === 'paper'
-      ? colour('paper', writer.standalone)
-      : surface === 'front'
-        ? colour('front', writer.standalone)
-        : 'none';
   element(writer, 'rect', [
     ['class', `surface ${surface}`],
     ...area(0),
-    ['fill', fill],
-    ['pointer-events', surface === 'front' || surface === 'wood' ? 'all' : 'none'],
+    ['fill', surfaceFill(writer, surface)],
+    ['pointer-events', takesPointer(surface)],
   ]);
   if (outline === undefined) return;
   const pen = penMm(outline, writer.pens);
   const inset = Math.min(pen / 2, (box.right - box.left) / 2, (box.bottom - box.top) / 2);
   element(writer, 'rect', [['class', outline], ...area(inset), ...inked(writer, outline)]);
+}
+
+function surfaceFill(writer: Writer, surface: SurfaceRole): string {
+  if (surface === 'paper') return colour('paper', writer.standalone);
+  return surface === 'front' ? colour('front', writer.standalone) : 'none';
+}
+
+function takesPointer(surface: SurfaceRole): string {
+  return surface === 'front' || surface === 'wood' ? 'all' : 'none';
 }
 
 function writeText(writer: Writer, { text, role, at, height, anchor, runs }: Text): void {
@@ -220,13 +236,12 @@ function writeHead(writer: Writer, role: LineRole, from: Point, to: Point, lengt
   ]);
 }
 
+const QUIET: ReadonlySet<LineRole> = new Set<LineRole>(['hidden', 'swing', 'extension', 'hatch']);
+
 function inked(writer: Writer, role: LineRole): Attributes {
   return [
     ['fill', 'none'],
-    [
-      'stroke',
-      colour(role === 'hidden' || role === 'swing' || role === 'extension' ? 'quiet' : 'ink', writer.standalone),
-    ],
+    ['stroke', colour(QUIET.has(role) ? 'quiet' : 'ink', writer.standalone)],
     ['stroke-width', paperNumber(penMm(role, writer.pens))],
     ['stroke-dasharray', dashesMm(role, writer.pens)?.map(paperNumber).join(' ')],
   ];
