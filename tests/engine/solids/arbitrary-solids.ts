@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { Length } from '../../../packages/engine/src/length/length.ts';
 import {
   AXES,
+  type Axis,
   type BoxSolid,
   boreAlong,
+  boundsOf,
   boxOf,
   type ConvexSolid,
   type CylinderSolid,
@@ -11,6 +13,7 @@ import {
   dovetailOf,
   type Interval,
   intervalOf,
+  movedBy,
   type Point3,
   prismOf,
   type Solid,
@@ -90,3 +93,27 @@ export const anyConvex: fc.Arbitrary<ConvexSolid> = fc
   .filter((solid) => whyNotSolid(solid) === undefined);
 
 export const anySolid: fc.Arbitrary<Solid> = fc.oneof(anyBox, anyConvex, anyCylinder);
+
+/** Two of them, the first of an eighth of the size and near the middle of the second, so that it often lies within. */
+export const anySmallInLarge: fc.Arbitrary<readonly [Solid, Solid]> = fc
+  .tuple(anySolid, fc.oneof(anyBox, anySolid), anyPoint)
+  .map(([solid, large, off]) => {
+    const small = eighthOf(solid);
+    const toMiddle = (axis: Axis): Length => {
+      const [of, into] = [boundsOf(small)[axis], boundsOf(large)[axis]];
+      return into.from.plus(into.to).minus(of.from).minus(of.to).dividedBy(2).plus(off[axis].dividedBy(8));
+    };
+    return [movedBy(small, { x: toMiddle('x'), y: toMiddle('y'), z: toMiddle('z') }), large];
+  });
+
+function eighthOf(solid: Solid): Solid {
+  const small = (interval: Interval): Interval => ({ from: interval.from.dividedBy(8), to: interval.to.dividedBy(8) });
+  const near = ([u, v]: readonly [Length, Length]) => [u.dividedBy(8), v.dividedBy(8)] as const;
+  if (solid.kind === 'box') return boxOf(small(solid.x), small(solid.y), small(solid.z));
+  if (solid.kind === 'convex') {
+    const corners = solid.corners.map(({ x, y, z }) => ({ x: x.dividedBy(8), y: y.dividedBy(8), z: z.dividedBy(8) }));
+    return { ...solid, corners };
+  }
+  const { axis, along, centre, sweptTo = centre, radius } = solid;
+  return slotAlong(axis, small(along), near(centre), near(sweptTo), radius.dividedBy(8));
+}

@@ -7,6 +7,7 @@ import {
   type BoxSolid,
   type ConvexSolid,
   type CylinderSolid,
+  type End,
   type Interval,
   type Point3,
   type Solid,
@@ -64,9 +65,6 @@ export function prismOf(axis: Axis, along: Interval, outline: readonly (readonly
     ],
   );
 }
-
-/** Which end of an interval. */
-export type End = 'from' | 'to';
 
 /**
  * The half of a box that is left of a cut through two of its edges: what a mitre or a chamfer takes away. The edges

@@ -79,6 +79,22 @@ export function between({ plain, sign, squared }: WithRoot): Between {
   return { least: plain.minus(root.most), most: plain.minus(root.least) };
 }
 
+export function exactly(value: Rational): Between {
+  return { least: value, most: value };
+}
+
+export function isExact({ least, most }: Between): boolean {
+  return least.equals(most);
+}
+
+export function lessBetween(a: Between, b: Between): Between {
+  return { least: a.least.minus(b.most), most: a.most.minus(b.least) };
+}
+
+export function negatedBetween({ least, most }: Between): Between {
+  return { least: most.negated(), most: least.negated() };
+}
+
 /** The greatest whole number whose square is not greater; zero for what is negative. */
 function wholeRoot(value: bigint): bigint {
   if (value < 2n) return value < 0n ? 0n : value;

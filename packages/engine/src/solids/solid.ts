@@ -14,6 +14,9 @@ export interface Interval {
   readonly to: Length;
 }
 
+/** Which end of an interval. */
+export type End = 'from' | 'to';
+
 export interface Point3 {
   readonly x: Length;
   readonly y: Length;
