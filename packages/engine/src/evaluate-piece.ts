@@ -9,6 +9,9 @@ import { absurdFindings, designFindings, tradeFindings } from './checks/trade/tr
 import type { PieceDesign } from './design/design.ts';
 import type { ShopOffer } from './design/shop.ts';
 import type { CarcaseLayout, Evaluation, Layout } from './evaluation.ts';
+import { fitHardware } from './hardware/fit-hardware.ts';
+import type { FittedHardware } from './hardware/placed-hardware.ts';
+import { withFeatures } from './joinery/cut-parts.ts';
 import { joinParts } from './joinery/join-parts.ts';
 import { layOutCarcase } from './layout/carcase.ts';
 import { type FaceLayout, layOutFace } from './layout/lay-out-face.ts';
@@ -20,6 +23,7 @@ import { isSound } from './parts/slab.ts';
 export type { ShopOffer } from './design/shop.ts';
 
 const emptyShop: ShopOffer = { slides: [] };
+const noHardware: FittedHardware = { placed: [], features: [] };
 
 /**
  * Everything the engine can say about one piece. Never throws for any design: half a design gives half a layout, what
@@ -29,7 +33,8 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   const written = [...negativeFindings(design), ...designFindings(design)];
   const absurd = absurdFindings(design);
   const carcase = layOutCarcase(design);
-  if (carcase === undefined) return { design, layout: {}, parts: [], joints: [], findings: [...absurd, ...written] };
+  if (carcase === undefined)
+    return { design, layout: {}, parts: [], joints: [], hardware: [], findings: [...absurd, ...written] };
 
   const unsound: Finding[] = [...positiveCarcase(design, carcase)];
   const face = design.face === undefined || unsound.length > 0 ? undefined : layOutFace(design.face, carcase);
@@ -51,7 +56,10 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   if (unsound.length === 0 && boxes.length === 0) unsound.push(...positiveParts(seen));
 
   const joined = joinParts(design, seen.filter(isSound));
-  const sound = joined.parts.filter(isSound);
+  const cut = joined.parts.filter(isSound);
+  const hardware =
+    face === undefined ? noHardware : fitHardware({ design, layout: carcase, face: face.face, parts: cut });
+  const sound = withFeatures(cut, hardware.features);
   const fromTrade =
     unsound.length > 0 || absurd.length > 0
       ? []
@@ -72,6 +80,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
     layout: layoutOf(carcase, face),
     parts: markParts(sound),
     joints: joined.joints,
+    hardware: hardware.placed,
     findings: [
       ...(isCause ? absurd.map((finding) => ({ ...finding, severity: 'error' as const })) : [...absurd, ...followed]),
       ...written,

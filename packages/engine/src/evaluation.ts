@@ -1,6 +1,7 @@
 import type { Finding } from '@fettle/findings';
 import type { Cell, Divider, FrameDesign, PieceDesign } from './design/design.ts';
 import type { Figure } from './design/figure.ts';
+import type { PlacedHardware } from './hardware/placed-hardware.ts';
 import type { Joint } from './joinery/joint.ts';
 import type { LengthUnit } from './length/length.ts';
 import type { Part } from './parts/part.ts';
@@ -80,5 +81,6 @@ export interface Evaluation {
   readonly layout: Layout;
   readonly parts: readonly Part[];
   readonly joints: readonly Joint[];
+  readonly hardware: readonly PlacedHardware[];
   readonly findings: readonly Finding[];
 }

@@ -1,0 +1,26 @@
+import type { PieceDesign } from '../design/design.ts';
+import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
+import type { UnmarkedPart } from '../parts/slab.ts';
+import type { FittedHardware } from './placed-hardware.ts';
+
+/** What every fitter of hardware is given: the design, where things lie, and the parts as they are joined. */
+export interface HardwareCase {
+  readonly design: PieceDesign;
+  readonly layout: CarcaseLayout;
+  readonly face: LaidCell;
+  readonly parts: readonly UnmarkedPart[];
+}
+
+type Fitter = (one: HardwareCase) => FittedHardware;
+
+/** One for each kind of hardware. */
+const fitters: readonly Fitter[] = [];
+
+/** Puts all hardware of a piece in its place. What an entry does not tell is not placed: it is absent, never guessed. */
+export function fitHardware(one: HardwareCase): FittedHardware {
+  const fitted = fitters.map((fitter) => fitter(one));
+  return {
+    placed: fitted.flatMap(({ placed }) => placed),
+    features: fitted.flatMap(({ features }) => features),
+  };
+}

@@ -1,0 +1,46 @@
+import type { Origin } from '@fettle/findings';
+import type { Figure } from '../design/figure.ts';
+import type { FaceOfPart, Feature } from '../joinery/feature.ts';
+import type { Length } from '../length/length.ts';
+import type { Point3 } from '../solids/solid.ts';
+
+/** One piece of hardware in its place: what schedules list, what drawings show, and what it asks of the wood behind it. */
+export interface PlacedHardware {
+  /** Unique in the piece and stable while the text around it changes. */
+  readonly id: string;
+  readonly kind: HardwareKind;
+  /** The name of its shop entry; absent for hardware that no shop file describes. */
+  readonly entry?: string;
+  /** In the maker's words: 'left slide of "cards"'. */
+  readonly label: string;
+  /** The cell that it serves, if any. */
+  readonly cell?: string;
+  /** The parts that it is fastened to or let into. */
+  readonly on: readonly string[];
+  /** Where it is set, in the order in which one measures: each says from which datum. */
+  readonly set: readonly { readonly words: string; readonly figure: Figure }[];
+  /** What fastens it. Whether there is wood behind each is asked of the parts, never taken for granted. */
+  readonly screws: readonly Screw[];
+  /** The statement that asked for it. */
+  readonly origin: Origin;
+}
+
+export type HardwareKind = 'slide' | 'hinge' | 'catch' | 'stop' | 'pull' | 'shelf-pin' | 'anchor' | 'vent';
+
+export interface Screw {
+  readonly id: string;
+  /** The middle of its hole, in the plane that the hardware lies on. */
+  readonly at: Point3;
+  /** The way it is driven: '+x' towards the right. */
+  readonly towards: FaceOfPart;
+  readonly diameter: Length;
+  /** How far it reaches beyond that plane. */
+  readonly length: Length;
+}
+
+/** What hardware adds to a piece. */
+export interface FittedHardware {
+  readonly placed: readonly PlacedHardware[];
+  /** What it takes from parts: gains, cups, rows of holes. */
+  readonly features: readonly Feature[];
+}
