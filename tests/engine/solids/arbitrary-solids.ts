@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { Length } from '../../../packages/engine/src/length/length.ts';
+import { Rational } from '../../../packages/engine/src/length/rational.ts';
 import {
   AXES,
   type Axis,
@@ -98,22 +99,36 @@ export const anySolid: fc.Arbitrary<Solid> = fc.oneof(anyBox, anyConvex, anyCyli
 export const anySmallInLarge: fc.Arbitrary<readonly [Solid, Solid]> = fc
   .tuple(anySolid, fc.oneof(anyBox, anySolid), anyPoint)
   .map(([solid, large, off]) => {
-    const small = eighthOf(solid);
-    const toMiddle = (axis: Axis): Length => {
-      const [of, into] = [boundsOf(small)[axis], boundsOf(large)[axis]];
-      return into.from.plus(into.to).minus(of.from).minus(of.to).dividedBy(2).plus(off[axis].dividedBy(8));
-    };
-    return [movedBy(small, { x: toMiddle('x'), y: toMiddle('y'), z: toMiddle('z') }), large];
+    const small = timesTheSize(Rational.of(1, 8), solid);
+    const place = (axis: Axis): Length =>
+      middleOf(large, axis).minus(middleOf(small, axis)).plus(off[axis].dividedBy(8));
+    return [movedBy(small, { x: place('x'), y: place('y'), z: place('z') }), large];
   });
 
-function eighthOf(solid: Solid): Solid {
-  const small = (interval: Interval): Interval => ({ from: interval.from.dividedBy(8), to: interval.to.dividedBy(8) });
-  const near = ([u, v]: readonly [Length, Length]) => [u.dividedBy(8), v.dividedBy(8)] as const;
-  if (solid.kind === 'box') return boxOf(small(solid.x), small(solid.y), small(solid.z));
+/** As many times its size, its middle staying where it is. */
+export function grownBy(factor: Rational, solid: Solid): Solid {
+  const grown = timesTheSize(factor, solid);
+  const back = (axis: Axis): Length => middleOf(solid, axis).minus(middleOf(grown, axis));
+  return movedBy(grown, { x: back('x'), y: back('y'), z: back('z') });
+}
+
+function middleOf(solid: Solid, axis: Axis): Length {
+  const { from, to } = boundsOf(solid)[axis];
+  return from.plus(to).dividedBy(2);
+}
+
+function timesTheSize(factor: Rational, solid: Solid): Solid {
+  const sized = ({ from, to }: Interval): Interval => ({ from: from.times(factor), to: to.times(factor) });
+  const place = ([u, v]: readonly [Length, Length]) => [u.times(factor), v.times(factor)] as const;
+  if (solid.kind === 'box') return boxOf(sized(solid.x), sized(solid.y), sized(solid.z));
   if (solid.kind === 'convex') {
-    const corners = solid.corners.map(({ x, y, z }) => ({ x: x.dividedBy(8), y: y.dividedBy(8), z: z.dividedBy(8) }));
+    const corners = solid.corners.map(({ x, y, z }) => ({
+      x: x.times(factor),
+      y: y.times(factor),
+      z: z.times(factor),
+    }));
     return { ...solid, corners };
   }
   const { axis, along, centre, sweptTo = centre, radius } = solid;
-  return slotAlong(axis, small(along), near(centre), near(sweptTo), radius.dividedBy(8));
+  return slotAlong(axis, sized(along), place(centre), place(sweptTo), radius.times(factor));
 }

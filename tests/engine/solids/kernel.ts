@@ -10,39 +10,61 @@ import { axesAcross, type CylinderSolid, type Point3, type Solid } from '../../.
  * Nothing of a solid but its sizes is handed over: flat solids are rebuilt by the kernel as the hull of their corners.
  */
 
-/** Below this volume, in cubic inches, the kernel's answer is taken for rounding: its own tolerance is about 1e-11. */
+/**
+ * The kernel's tolerance. Less volume than this, in cubic inches, may be rounding, and a corner that is in by a
+ * thousandth of an inch has no more; a smaller gap than this, in inches, may be rounding, too. Between the two the
+ * kernel has no verdict.
+ */
 export const LEAST_VOLUME = 1e-9;
+export const LEAST_GAP = 1e-6;
 
 const FACETS = 96;
 
+/** Whether the facets of round things lie inside or outside of the true wall. */
+export type Facets = 'inside' | 'outside';
+
+type Triple = [number, number, number];
+
+export interface Common {
+  /** Cubic inches. */
+  readonly volume: number;
+  /** Inches; of nothing, infinite the wrong way round. */
+  readonly low: Triple;
+  readonly high: Triple;
+}
+
 export interface Kernel {
-  /** The volume the two share, in cubic inches: not more than the least, not less than the most. */
-  sharedVolume(a: Solid, b: Solid): { readonly least: number; readonly most: number };
-  volume(solid: Solid): { readonly least: number; readonly most: number };
+  /** What the two share. */
+  common(a: Solid, facetsOfA: Facets, b: Solid, facetsOfB: Facets): Common;
+  /** Between the two, in inches, their facets outside; zero where they meet, never more than an inch. */
+  gap(a: Solid, b: Solid): number;
+  volume(solid: Solid, facets: Facets): number;
 }
 
 export async function openKernel(): Promise<Kernel> {
   const kernel = await createKernel();
   kernel.setup();
   return {
-    sharedVolume(a, b) {
-      const shared = (facets: Facets): number =>
-        withAll([build(kernel, a, facets), build(kernel, b, facets)], ([one, other]) =>
-          one === undefined || other === undefined
-            ? 0
-            : withAll([one.intersect(other)], ([both]) => both?.volume() ?? 0),
-        );
-      return { least: shared('inside'), most: shared('outside') };
-    },
-    volume(solid) {
-      const volume = (facets: Facets): number =>
-        withAll([build(kernel, solid, facets)], ([made]) => made?.volume() ?? 0);
-      return { least: volume('inside'), most: volume('outside') };
-    },
+    common: (a, facetsOfA, b, facetsOfB) =>
+      withAll([build(kernel, a, facetsOfA), build(kernel, b, facetsOfB)], (both) =>
+        withAll([kernel.Manifold.intersection(both)], ([shared]) => {
+          if (shared === undefined) throw new Error('the kernel gave nothing');
+          const { min, max } = shared.boundingBox();
+          return { volume: shared.volume(), low: [...min], high: [...max] };
+        }),
+      ),
+    gap: (a, b) =>
+      withAll([build(kernel, a, 'outside'), build(kernel, b, 'outside')], ([one, other]) => {
+        if (one === undefined || other === undefined) throw new Error('the kernel gave nothing');
+        return one.minGap(other, 1);
+      }),
+    volume: (solid, facets) =>
+      withAll([build(kernel, solid, facets)], ([made]) => {
+        if (made === undefined) throw new Error('the kernel gave nothing');
+        return made.volume();
+      }),
   };
 }
-
-type Facets = 'inside' | 'outside';
 
 /** What the kernel makes lives outside of the collected heap and must be given back. */
 function withAll<T>(made: readonly Manifold[], use: (made: readonly Manifold[]) => T): T {
@@ -58,8 +80,6 @@ const inches = (length: Length): number => length.approximateInches;
 function build(kernel: ManifoldToplevel, solid: Solid, facets: Facets): Manifold {
   return kernel.Manifold.hull(solid.kind === 'cylinder' ? pointsOfCylinder(solid, facets) : pointsOfFlat(solid));
 }
-
-type Triple = [number, number, number];
 
 function pointsOfFlat(solid: Exclude<Solid, CylinderSolid>): Triple[] {
   const triple = ({ x, y, z }: Point3): Triple => [inches(x), inches(y), inches(z)];

@@ -4,7 +4,7 @@ import { acrossAxis, type Bore, boreOf, exchanged } from './bore.ts';
 import { boundsOf, intervalsMeet } from './bounds.ts';
 import { cutByAll } from './cut-polyhedron.ts';
 import { facettedBore, sidePlanes } from './facets.ts';
-import { outlineAround, squaredDistance } from './flat.ts';
+import { isNearer, outlineAround } from './flat.ts';
 import { partingDirections } from './meets.ts';
 import { type FlatPoint, flatDifference } from './points.ts';
 import { type Polyhedron, polyhedronOf, rangeAlong } from './polyhedron.ts';
@@ -122,10 +122,6 @@ export function endsOf(polyhedron: Polyhedron, axis: Axis): readonly [Rational, 
   const along = { x: Rational.zero, y: Rational.zero, z: Rational.zero };
   along[axis] = Rational.one;
   return rangeAlong(polyhedron, along);
-}
-
-function isNearer(a: readonly FlatPoint[], b: readonly FlatPoint[], than: Rational): boolean {
-  return squaredDistance(a, b).compare(than.times(than)) < 0;
 }
 
 function contactOfParallelBores(a: Bore, b: Bore, axis: Axis): Contact | undefined {

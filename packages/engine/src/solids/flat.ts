@@ -52,6 +52,11 @@ export function squaredDistance(a: readonly FlatPoint[], b: readonly FlatPoint[]
   return least ?? Rational.zero;
 }
 
+/** Whether the two come nearer to each other than `than`. */
+export function isNearer(a: readonly FlatPoint[], b: readonly FlatPoint[], than: Rational): boolean {
+  return squaredDistance(a, b).compare(than.times(than)) < 0;
+}
+
 function isWithinOutline(point: FlatPoint, outline: readonly FlatPoint[]): boolean {
   if (outline.length < 3) return false;
   return edgesOf(outline).every(

@@ -1,9 +1,8 @@
-import type { Rational } from '../length/rational.ts';
 import { outlineBeside, reachBeside } from './beside-bore.ts';
 import { type Bore, boreOf } from './bore.ts';
 import { boundsMeet, boundsOf } from './bounds.ts';
-import { squaredDistance } from './flat.ts';
-import { cross, eitherWay, type FlatPoint, inWholeNumbers, isNowhere, type Point } from './points.ts';
+import { isNearer } from './flat.ts';
+import { cross, eitherWay, inWholeNumbers, isNowhere, type Point } from './points.ts';
 import { directionsOf, type Polyhedron, polyhedronOf, rangeAlong } from './polyhedron.ts';
 import { compareRoots } from './roots.ts';
 import type { BoxSolid, ConvexSolid, Solid } from './solid.ts';
@@ -64,10 +63,6 @@ function boreMeetsPolyhedron(bore: Bore, solid: BoxSolid | ConvexSolid): boolean
 function parallelBoresMeet(a: Bore, b: Bore): boolean {
   // Their bounds meet, so they share a stretch of the axis.
   return isNearer(a.spine, b.spine, a.radius.plus(b.radius));
-}
-
-function isNearer(a: readonly FlatPoint[], b: readonly FlatPoint[], than: Rational): boolean {
-  return squaredDistance(a, b).compare(than.times(than)) < 0;
 }
 
 /**
