@@ -49,7 +49,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
         ];
 
   const seen = [
-    ...carcaseParts(design, carcase),
+    ...carcaseParts(design, carcase, face?.face),
     ...(design.face === undefined || face === undefined ? [] : faceParts(design.face, carcase, face.face)),
   ];
   // A part without a size has its cause in what was already found; it is a finding of its own only where nothing was.

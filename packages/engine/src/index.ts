@@ -3,9 +3,11 @@
  */
 
 export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } from './design/derive.ts';
+export * from './design/construction-design.ts';
 export * from './design/design.ts';
 export { explain } from './design/explain.ts';
 export * from './design/figure.ts';
+export * from './design/join-design.ts';
 export * from './design/shop.ts';
 export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts';
 export { type MovedDivision, moveDivision, type WhyNot } from './divisions/move-division.ts';

@@ -1,6 +1,18 @@
 import type { Origin } from '@fettle/findings';
 import type { Rational } from '../length/rational.ts';
+import type {
+  DustPanelDesign,
+  EdgingDesign,
+  FeetDesign,
+  FramedDesign,
+  HungDesign,
+  NailersDesign,
+  TenonDesign,
+  ToeSpaceDesign,
+  TopFixing,
+} from './construction-design.ts';
 import type { Figure } from './figure.ts';
+import type { JoinDesign } from './join-design.ts';
 import type { HingeEntry, SlideEntry, Stock } from './shop.ts';
 
 /**
@@ -47,26 +59,28 @@ export interface CarcaseDesign {
   readonly origin: Origin;
   readonly top?: TopDesign;
   readonly plinth?: PlinthDesign;
-  readonly sides?: PanelDesign;
+  readonly sides?: PanelDesign & { readonly framed?: FramedDesign };
   /** `between`: its ends meet the sides' inner faces. `under`: the sides stand on it. */
   readonly bottom?: PanelDesign & { readonly placement: 'between' | 'under' };
   readonly stretchers?: StretcherDesign;
   readonly back?: BackDesign;
   readonly frame?: FrameDesign;
-  /** Absent where nothing is said: ends merely meet, and how they are fastened is not known. */
+  readonly toeSpace?: ToeSpaceDesign;
+  readonly feet?: FeetDesign;
+  readonly hung?: HungDesign;
+  readonly nailers?: NailersDesign;
+  /**
+   * How panels are joined where the end or edge of one meets the face of another. Absent where nothing is said: ends
+   * merely meet, and how they are fastened is not known.
+   */
   readonly join?: JoinDesign;
-}
-
-/** How the panels of the case are joined where the end or edge of one meets the face of another. */
-export interface JoinDesign {
-  readonly kind: 'dado';
-  readonly origin: Origin;
-  /** Into the face of the part that takes the other. */
-  readonly depth: Figure;
 }
 
 export interface PanelDesign extends Material {
   readonly origin: Origin;
+  /** How it is joined, where its own statement says so: at its ends, or at the corners of what it makes. */
+  readonly join?: JoinDesign;
+  readonly edging?: EdgingDesign;
 }
 
 export interface TopDesign extends PanelDesign {
@@ -80,6 +94,8 @@ export interface TopDesign extends PanelDesign {
   /** At each end. */
   readonly overhangEnds: Figure;
   readonly overhangBack: Figure;
+  /** Absent where nothing is said of it. */
+  readonly fixing?: TopFixing;
 }
 
 export interface PlinthDesign extends PanelDesign {
@@ -99,6 +115,9 @@ export interface BackDesign extends PanelDesign {
   readonly depth: Figure;
   /** From the case's back edge to the back face of the panel. */
   readonly inset: Figure;
+  /** What a panel is left short of its grooves or rabbets, in all along each axis, so that it goes in or can move. */
+  readonly shy?: Figure;
+  readonly framed?: FramedDesign;
 }
 
 /** A face frame on the front edges of the case: two stiles as high as the body, and rails between them. */
@@ -107,6 +126,8 @@ export interface FrameDesign extends PanelDesign {
   readonly stiles: Figure;
   readonly topRail: Figure;
   readonly bottomRail: Figure;
+  /** How far it stands out beyond the case at each end; flush where it is absent. */
+  readonly proud?: Figure;
 }
 
 export interface FaceDesign {
@@ -225,6 +246,14 @@ export interface Divider {
   readonly anchor: 'centre' | 'start' | 'end';
   /** Width of the rails of a web frame. */
   readonly railWidth?: Figure;
+  /** The words that make it a web frame. */
+  readonly formOrigin?: Origin;
+  /** Of a web frame: how its runners hold in its rails, and what closes it. */
+  readonly tenons?: TenonDesign;
+  readonly dustPanel?: DustPanelDesign;
+  readonly edging?: EdgingDesign;
+  /** Where its own statement says how it is joined. */
+  readonly join?: JoinDesign;
 }
 
 export interface ShelfDesign {
@@ -235,13 +264,19 @@ export interface ShelfDesign {
   readonly material: Material;
   /** Taken off the opening's width at each end; zero for fixed shelves. */
   readonly shyEachEnd: Figure;
+  readonly edging?: EdgingDesign;
 }
+
+/** `rabbet`: the ends lie in rabbets of the sides. `lock-rabbet`: a tongue of the ends lies in a dado of the sides. */
+export type DrawerCorner = 'dovetail' | 'box-joint' | 'rabbet' | 'lock-rabbet' | 'butt';
 
 export interface DrawerDesign {
   readonly origin: Origin;
   readonly sides?: PanelDesign;
   readonly bottom?: PanelDesign;
-  readonly corners: 'dovetail' | 'box-joint' | 'rabbet' | 'butt';
+  readonly corners: DrawerCorner;
+  /** The words that say so. */
+  readonly cornersOrigin?: Origin;
   readonly slides?: SlideEntry;
   readonly slidesOrigin?: Origin;
   /** The last statement about these drawers, after which another may be written. */

@@ -3,6 +3,7 @@ import { type UnmarkedPart, withBlank } from '../parts/slab.ts';
 import { backGrooves } from './back-grooves.ts';
 import { blankOf, type Growth } from './blanks.ts';
 import type { Feature } from './feature.ts';
+import { joinFrames } from './frame-joints.ts';
 import type { Joint } from './joint.ts';
 import { joinPanels } from './panel-joints.ts';
 
@@ -25,10 +26,11 @@ export interface Joinery {
 
 export function joinParts(design: PieceDesign, parts: readonly UnmarkedPart[]): JoinedParts {
   const panels = joinPanels(design.carcase, parts);
-  const grown = grow(parts, panels.growth);
+  const frames = joinFrames(design, parts);
+  const grown = grow(parts, [...frames.growth, ...panels.growth]);
   const back = backGrooves(design.carcase, grown);
   const features = new Map<string, Feature[]>();
-  for (const feature of [...panels.features, ...back.features]) {
+  for (const feature of [...panels.features, ...back.features, ...frames.cut(grown)]) {
     const cut = features.get(feature.part);
     if (cut === undefined) features.set(feature.part, [feature]);
     else cut.push(feature);
@@ -38,7 +40,7 @@ export function joinParts(design: PieceDesign, parts: readonly UnmarkedPart[]): 
       const cut = features.get(part.id);
       return cut === undefined ? part : { ...part, features: cut };
     }),
-    joints: [...panels.joints, ...back.joints],
+    joints: [...panels.joints, ...back.joints, ...frames.joints],
   };
 }
 

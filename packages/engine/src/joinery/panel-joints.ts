@@ -17,6 +17,8 @@ import { type Contact, overlap, touchingParts } from './touching-parts.ts';
 const joined: ReadonlySet<PartRole> = new Set<PartRole>([
   'top',
   'side',
+  'stile',
+  'rail',
   'bottom',
   'stretcher',
   'partition',

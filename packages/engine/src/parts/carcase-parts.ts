@@ -10,24 +10,26 @@ import type {
 } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
-import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
+import type { CarcaseLayout, LaidCell, Rectangle, Span } from '../evaluation.ts';
 import { backDeep, plinthDeep, stretchersDeep } from '../layout/carcase.ts';
 import { spanFrom, spanUpTo, zeroAt } from '../layout/spans.ts';
+import { Rational } from '../length/rational.ts';
+import { dividersAt, framedPanelParts } from './framed-panel.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
  * Top, plinth, sides, bottom, stretchers, back and face frame, as slabs: what joints take from them is not computed here, except
  * that a back reaches into its groove or rabbet.
  */
-export function carcaseParts(design: PieceDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
+export function carcaseParts(design: PieceDesign, layout: CarcaseLayout, face?: LaidCell): readonly UnmarkedPart[] {
   const carcase = design.carcase;
   return [
     ...topParts(carcase, layout),
-    ...sideParts(carcase, layout),
+    ...sideParts(carcase, layout, face),
     ...bottomParts(carcase, layout),
     ...stretcherParts(carcase, layout),
     ...(carcase.plinth === undefined ? [] : plinthParts(carcase.plinth, layout)),
-    ...(carcase.back === undefined ? [] : [backPart(carcase, carcase.back, layout)]),
+    ...(carcase.back === undefined ? [] : backParts(carcase, carcase.back, layout)),
     ...(carcase.frame === undefined ? [] : frameParts(carcase.frame, layout)),
   ];
 }
@@ -81,7 +83,7 @@ function frameParts(frame: FrameDesign, layout: CarcaseLayout): readonly Unmarke
 }
 
 /** Sides are as high as the body; a bottom that lies under them takes its thickness. */
-function sideParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
+function sideParts(carcase: CarcaseDesign, layout: CarcaseLayout, face: LaidCell | undefined): readonly UnmarkedPart[] {
   const sides = carcase.sides;
   if (sides === undefined) return [];
   const { x, y, z } = layout.body;
@@ -97,10 +99,23 @@ function sideParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly Unma
           ]),
         );
   const common = { role: 'side', ...made(sides), thin: 'x', grain: 'y', y: upright, z } as const;
-  return [
-    slab({ ...common, id: 'case/side-left', label: 'left side', x: spanFrom(x.start, sides.thickness) }),
-    slab({ ...common, id: 'case/side-right', label: 'right side', x: spanUpTo(x.end, sides.thickness) }),
-  ];
+  return (['left', 'right'] as const).flatMap((end) => {
+    const across = end === 'left' ? spanFrom(x.start, sides.thickness) : spanUpTo(x.end, sides.thickness);
+    const named = { id: `case/side-${end}`, words: `${end} side` };
+    if (sides.framed === undefined) return [slab({ ...common, id: named.id, label: named.words, x: across })];
+    return framedPanelParts(
+      sides.framed,
+      {
+        ...named,
+        ...made(sides),
+        box: { x: across, y: upright, z },
+        thin: 'x',
+        across: 'z',
+        ends: ['front', 'rear'],
+      },
+      dividersAt(end, face),
+    );
+  });
 }
 
 function bottomParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
@@ -183,12 +198,27 @@ function plinthParts(plinth: PlinthDesign, layout: CarcaseLayout): readonly Unma
  * case above, and reaches into each of them by the groove's depth; where there is no such part it ends with the body.
  * Its grain stands upright (common practice) unless only a back with its grain across comes out of the sheet.
  */
-function backPart(carcase: CarcaseDesign, back: BackDesign, layout: CarcaseLayout): UnmarkedPart {
+function backParts(carcase: CarcaseDesign, back: BackDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
   const common = { id: 'case/back', label: 'back', role: 'back', ...made(back), thin: 'z' } as const;
   const z = backDeep(back, layout);
   const { x, y } = back.fixing === 'applied' ? layout.body : reachingBack(carcase, back, layout);
+  if (back.framed !== undefined) {
+    return framedPanelParts(
+      back.framed,
+      {
+        id: 'case/back',
+        words: 'back',
+        ...made(back),
+        box: { x, y, z },
+        thin: 'z',
+        across: 'x',
+        ends: ['left', 'right'],
+      },
+      [],
+    );
+  }
   const isTurned = !comesOutOf(back.stock, y.size, x.size) && comesOutOf(back.stock, x.size, y.size);
-  return slab({ ...common, grain: isTurned ? 'x' : 'y', x, y, z });
+  return [slab({ ...common, grain: isTurned ? 'x' : 'y', x, y, z })];
 }
 
 /** A stock that does not say how large it is is large enough; boards are glued up to any width. */
@@ -204,8 +234,8 @@ function reachingBack(carcase: CarcaseDesign, back: BackDesign, layout: CarcaseL
   const hasSides = carcase.sides !== undefined;
   const hasRoof = carcase.stretchers !== undefined || carcase.top !== undefined;
   return {
-    x: reaching(layout.interior.x, 'width', hasSides, hasSides, hold, into),
-    y: reaching(layout.interior.y, 'height', carcase.bottom !== undefined, hasRoof, hold, into),
+    x: reaching(layout.interior.x, 'width', hasSides, hasSides, hold, into, back.shy),
+    y: reaching(layout.interior.y, 'height', carcase.bottom !== undefined, hasRoof, hold, into, back.shy),
   };
 }
 
@@ -216,19 +246,26 @@ function reaching(
   atEnd: boolean,
   hold: 'groove' | 'rabbet',
   into: Figure,
+  shy: Figure | undefined,
 ): Span {
   const times = (atStart ? 1 : 0) + (atEnd ? 1 : 0);
   const start: Operand[] = [plus('where the inside begins', inside.start)];
   if (atStart) start.push(less(`depth of the ${hold}`, into));
+  const isShy = shy !== undefined && !shy.length.isZero() && times > 0;
+  // What it is short of is left half at each end that lies in wood.
+  if (isShy && atStart) start.push(plus('free at its edge', shy, Rational.of(1, times)));
   return spanFrom(
     derive('where the back begins', start),
     derive(`${what} of the back`, [
       plus(`${what} inside the case`, inside.size),
       ...(times === 0 ? [] : [plus(`depth of the ${hold}`, into, times)]),
+      ...(isShy ? [less('short of what holds it, in all', shy)] : []),
     ]),
   );
 }
 
-function made(panel: PanelDesign): Pick<UnmarkedPart, 'origin'> & { readonly stock: PanelDesign['stock'] } {
-  return { origin: panel.origin, stock: panel.stock };
+function made(
+  panel: PanelDesign,
+): Pick<UnmarkedPart, 'origin'> & { readonly stock: PanelDesign['stock']; readonly edging: PanelDesign['edging'] } {
+  return { origin: panel.origin, stock: panel.stock, edging: panel.edging };
 }

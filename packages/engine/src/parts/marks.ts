@@ -21,7 +21,10 @@ export function markParts(parts: readonly UnmarkedPart[]): readonly Part[] {
       marks.set(part, alike.length === 1 ? letter : `${letter}${at + 1}`);
     });
   }
-  return parts.map((part) => ({ ...part, mark: marks.get(part) ?? '' }));
+  return parts.map((part) => {
+    const { edged: _edged, ...finished } = part;
+    return { ...finished, mark: marks.get(part) ?? '' };
+  });
 }
 
 /** 0 is A, 25 is Z, 26 is AA. */

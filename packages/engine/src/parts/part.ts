@@ -2,7 +2,8 @@ import type { Origin } from '@fettle/findings';
 import type { Figure } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
 import type { Span } from '../evaluation.ts';
-import type { Feature } from '../joinery/feature.ts';
+import type { FaceOfPart, Feature } from '../joinery/feature.ts';
+import type { Solid } from '../solids/solid.ts';
 
 export type PartRole =
   | 'top'
@@ -12,10 +13,18 @@ export type PartRole =
   | 'stretcher'
   | 'partition'
   | 'back'
+  /** Of a framed side or back; `frame-…` are those of the face frame. */
+  | 'stile'
+  | 'rail'
+  | 'panel'
   | 'frame-stile'
   | 'frame-rail'
   | 'divider-rail'
   | 'divider-panel'
+  | 'dust-panel'
+  | 'nailer'
+  | 'foot'
+  | 'foot-rail'
   | 'door'
   | 'drawer-front'
   | 'lid'
@@ -46,6 +55,8 @@ export interface Part {
   readonly box: Block;
   /** The finished piece of wood before anything is cut into it: its box and what goes into joints at its ends. */
   readonly blank: Block;
+  /** The strips on its edges, which its size includes; empty where it has none. */
+  readonly edging: readonly EdgingStrip[];
   /** What is cut away from the blank. */
   readonly features: readonly Feature[];
   /** The frame that it is glued up into before it goes into the case: all members of one frame share it. */
@@ -61,4 +72,18 @@ export interface Block {
   readonly x: Span;
   readonly y: Span;
   readonly z: Span;
+}
+
+/** A strip of solid wood on one edge of a part. */
+export interface EdgingStrip {
+  readonly at: FaceOfPart;
+  readonly thickness: Figure;
+  readonly stock?: Stock;
+  readonly corners: 'mitred' | 'butted';
+  readonly veneer: 'before' | 'after';
+  /** Where it lies in the blank. */
+  readonly solid: Solid;
+  /** Its longer edge. */
+  readonly length: Figure;
+  readonly origin: Origin;
 }

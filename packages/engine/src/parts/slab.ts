@@ -1,8 +1,10 @@
 import type { Origin } from '@fettle/findings';
+import type { EdgingDesign } from '../design/construction-design.ts';
 import type { Figure } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
 import type { Span } from '../evaluation.ts';
-import type { Block, Part, PartRole } from './part.ts';
+import { edgingStrips } from './edging.ts';
+import type { Block, EdgingStrip, Part, PartRole } from './part.ts';
 
 /**
  * Makes a part of a rectangular piece of wood that stands in its place. Its finished size is read off the space it
@@ -12,7 +14,7 @@ import type { Block, Part, PartRole } from './part.ts';
 export type Axis = 'x' | 'y' | 'z';
 
 /** A part before it got its mark: marks are given when all parts are known. */
-export type UnmarkedPart = Omit<Part, 'mark'>;
+export type UnmarkedPart = Omit<Part, 'mark'> & { readonly edged?: EdgingDesign };
 
 export interface Slab {
   readonly id: string;
@@ -30,6 +32,7 @@ export interface Slab {
   readonly cell?: string | undefined;
   /** See `Part.frame`. */
   readonly frame?: string;
+  readonly edging?: EdgingDesign | undefined;
 }
 
 /** Sizes may come out zero or negative: the checks say so and such a part is not built. */
@@ -45,6 +48,11 @@ export function slab(from: Slab): UnmarkedPart {
     thin: from.thin,
     box,
     blank: box,
+    edging:
+      from.edging === undefined
+        ? noStrips
+        : edgingStrips(from.edging, from.thin, hasGrain(from.stock) ? from.grain : 'none', box),
+    ...(from.edging === undefined ? {} : { edged: from.edging }),
     features: [],
     origin: from.origin,
     ...(from.cell === undefined ? {} : { cell: from.cell }),
@@ -52,10 +60,17 @@ export function slab(from: Slab): UnmarkedPart {
   };
 }
 
+const noStrips: readonly EdgingStrip[] = [];
+
 /** The same part of a blank that reaches beyond what one sees of it. */
 export function withBlank(part: UnmarkedPart, blank: Block): UnmarkedPart {
   const runs = part.grain === 'none' ? otherAxis(part.thin, part.thin) : part.grain;
-  return { ...part, blank, ...finishedSizes(part.stock, part.thin, runs, blank) };
+  return {
+    ...part,
+    blank,
+    ...(part.edged === undefined ? {} : { edging: edgingStrips(part.edged, part.thin, part.grain, blank) }),
+    ...finishedSizes(part.stock, part.thin, runs, blank),
+  };
 }
 
 function finishedSizes(
