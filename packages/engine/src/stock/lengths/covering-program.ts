@@ -11,7 +11,7 @@ export type RowSense = 1 | -1;
 const TOO_SMALL = 1e-9;
 /** Reduced costs and values nearer to zero than this count as zero. */
 const ZERO = 1e-7;
-const PIVOTS_BETWEEN_INVERSIONS = 120;
+const PIVOTS_BETWEEN_INVERSIONS = 300;
 
 /** Where a program stands, to come back to. */
 export interface Standing {
@@ -39,6 +39,7 @@ export class CoveringProgram {
   private readonly level: Float64Array;
   private readonly prices: Float64Array;
   private readonly column: Float64Array;
+  private readonly places: Int32Array;
   private readonly inBasis = new Set<number>();
   private pivots = 0;
   /** All pivots so far, as a measure of work. */
@@ -53,6 +54,7 @@ export class CoveringProgram {
     this.level = new Float64Array(this.rows);
     this.prices = new Float64Array(this.rows);
     this.column = new Float64Array(this.rows);
+    this.places = new Int32Array(this.rows);
     this.basis = Int32Array.from({ length: this.rows }, (_, row) => (sense[row] === 1 ? -2 - 2 * row : -1 - 2 * row));
     this.invert();
   }
@@ -89,6 +91,10 @@ export class CoveringProgram {
   /** A barred column counts as dear as leaving a row undone, so that it goes to zero where it can. */
   bar(column: number, barred: boolean): void {
     this.barred[column] = barred ? 1 : 0;
+  }
+
+  clearBars(): void {
+    this.barred.fill(0);
   }
 
   isBarred(column: number): boolean {
@@ -311,19 +317,34 @@ export class CoveringProgram {
 
   /** `this.column` holds inverse · column of `entering`. */
   private pivot(entering: number, leaving: number): void {
-    const { rows, inverse, column, level, prices } = this;
+    const { rows, inverse, column, level, prices, places } = this;
     const pivot = column[leaving] as number;
     const cost = entering >= 0 ? this.reducedCost(entering) : this.reducedCostOfSlack(entering);
     const from = leaving * rows;
     const factor = 1 / pivot;
-    for (let at = 0; at < rows; at += 1) inverse[from + at] = (inverse[from + at] as number) * factor;
+    let filled = 0;
+    for (let at = 0; at < rows; at += 1) {
+      const value = inverse[from + at] as number;
+      if (value === 0) continue;
+      inverse[from + at] = value * factor;
+      places[filled] = at;
+      filled += 1;
+    }
     const step = (level[leaving] as number) * factor;
     for (let row = 0; row < rows; row += 1) {
       const share = column[row] as number;
       if (row === leaving || share === 0) continue;
       const to = row * rows;
-      for (let at = 0; at < rows; at += 1) {
-        inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
+      // Few places of a row are filled as a rule; to look only at those is several times as fast.
+      if (filled * 2 < rows) {
+        for (let place = 0; place < filled; place += 1) {
+          const at = places[place] as number;
+          inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
+        }
+      } else {
+        for (let at = 0; at < rows; at += 1) {
+          inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
+        }
       }
       level[row] = (level[row] as number) - share * step;
     }

@@ -8,7 +8,8 @@ import type { Filling } from './effective-lengths.ts';
  */
 
 /** Cells that are filled within a few milliseconds. */
-const MOST_CELLS = 1_000_000;
+const MOST_CELLS = 800_000;
+const COARSE_CELLS = 400_000;
 /** Steps after which a descent stops and says so. */
 const MOST_STEPS = 200_000;
 const MOST_LISTING_STEPS = 3_000_000;
@@ -39,7 +40,10 @@ export class FillingSearch {
 
   constructor(size: Float64Array, capacity: number) {
     this.size = size;
-    this.grain = Math.max(1, Math.ceil((size.length * (capacity + 1)) / MOST_CELLS));
+    this.grain = Math.max(
+      1,
+      size.length * (capacity + 1) <= MOST_CELLS ? 1 : Math.ceil((size.length * (capacity + 1)) / COARSE_CELLS),
+    );
     this.coarse = Int32Array.from(size, (length) => Math.floor(length / this.grain));
     this.width = Math.floor(capacity / this.grain) + 1;
     this.queuePlace = new Int32Array(this.width);
@@ -120,54 +124,72 @@ export class FillingSearch {
     return this.table[rows * this.width + Math.floor(rest / this.grain)] as number;
   }
 
-  /** The best within a capacity. */
-  best(capacity: number): BestFilling {
+  /** The best within a capacity, or the best found within so many steps. */
+  best(capacity: number, mostSteps = MOST_STEPS): BestFilling {
     const { used, size, values, limits } = this;
     const top = this.most(used.length, capacity);
     const slack = top * SAME;
-    let bestValue = 0;
-    let best: readonly number[] = [];
+    this.steps = used.length;
+    let best = this.promising(capacity);
+    let bestValue = this.valueOf(best);
+    if (bestValue >= top - slack) return { value: bestValue, filling: best, most: bestValue };
     const taken: number[] = [];
     let steps = 0;
-    let enough = false;
-    const descend = (row: number, rest: number, value: number): void => {
-      steps += 1;
-      if (row === 0) {
-        if (value <= bestValue) return;
+    const descend = (rows: number, rest: number, value: number): void => {
+      if (value > bestValue) {
         bestValue = value;
         best = taken.slice();
-        enough = bestValue >= top - slack;
-        return;
       }
-      const index = used[row - 1] as number;
-      const length = size[index] as number;
-      const worth = values[index] as number;
-      const fits = Math.min(limits[index] as number, Math.floor(rest / length));
-      let first = 0;
-      let firstMost = this.most(row - 1, rest);
-      for (let count = 1; count <= fits; count += 1) {
-        const most = count * worth + this.most(row - 1, rest - count * length);
-        if (most > firstMost + slack) {
-          first = count;
-          firstMost = most;
+      for (let row = rows; row > 0; row -= 1) {
+        steps += 1;
+        if (steps > mostSteps || value + this.most(row, rest) <= bestValue + slack) return;
+        const index = used[row - 1] as number;
+        const length = size[index] as number;
+        if (length > rest) continue;
+        const worth = values[index] as number;
+        for (let count = Math.min(limits[index] as number, Math.floor(rest / length)); count > 0; count -= 1) {
+          if (value + count * worth + this.most(row - 1, rest - count * length) <= bestValue + slack) continue;
+          taken.push(index, count);
+          descend(row - 1, rest - count * length, value + count * worth);
+          taken.length -= 2;
         }
-      }
-      if (value + firstMost <= bestValue + slack) return;
-      const go = (count: number) => {
-        if (count > 0) taken.push(index, count);
-        descend(row - 1, rest - count * length, value + count * worth);
-        if (count > 0) taken.length -= 2;
-      };
-      go(first);
-      for (let count = fits; count >= 0; count -= 1) {
-        if (enough || steps > MOST_STEPS) return;
-        if (count === first) continue;
-        if (value + count * worth + this.most(row - 1, rest - count * length) > bestValue + slack) go(count);
       }
     };
     descend(used.length, capacity, 0);
-    this.steps = steps;
-    return { value: bestValue, filling: best, most: steps > MOST_STEPS ? top : bestValue };
+    this.steps += steps;
+    return { value: bestValue, filling: best, most: steps > mostSteps ? top : bestValue };
+  }
+
+  /** The filling that the table leads to; the best one if the table is not coarse. */
+  private promising(capacity: number): Filling {
+    const { used, size, values, limits } = this;
+    const filling: number[] = [];
+    let rest = capacity;
+    for (let row = used.length; row > 0; row -= 1) {
+      const index = used[row - 1] as number;
+      const length = size[index] as number;
+      let best = this.most(row - 1, rest);
+      let bestCount = 0;
+      const fits = Math.min(limits[index] as number, Math.floor(rest / length));
+      for (let count = 1; count <= fits; count += 1) {
+        const most = count * (values[index] as number) + this.most(row - 1, rest - count * length);
+        if (most > best * (1 + SAME)) {
+          best = most;
+          bestCount = count;
+        }
+      }
+      if (bestCount > 0) filling.push(index, bestCount);
+      rest -= bestCount * length;
+    }
+    return filling;
+  }
+
+  private valueOf(filling: Filling): number {
+    let value = 0;
+    for (let at = 0; at < filling.length; at += 2) {
+      value += (this.values[filling[at] as number] as number) * (filling[at + 1] as number);
+    }
+    return value;
   }
 
   /**
@@ -179,28 +201,38 @@ export class FillingSearch {
     const found: Filling[] = [];
     const filling: number[] = [];
     let steps = 0;
-    /** `shortestLeft`: the shortest size of which more could be taken; it must not fit into what remains. */
-    const descend = (row: number, rest: number, value: number, shortestLeft: number): boolean => {
-      steps += 1;
-      if (steps > MOST_LISTING_STEPS) return false;
-      if (row === 0) {
-        if (rest < shortestLeft) found.push(filling.slice());
-        return found.length <= most;
-      }
-      const index = used[row - 1] as number;
-      const length = size[index] as number;
-      const limit = limits[index] as number;
-      for (let count = Math.min(limit, Math.floor(rest / length)); count >= 0; count -= 1) {
-        const worth = value + count * (values[index] as number);
-        const left = rest - count * length;
-        if (worth + this.most(row - 1, left) < atLeast) continue;
-        if (count > 0) filling.push(index, count);
-        const goOn = descend(row - 1, left, worth, count < limit ? Math.min(shortestLeft, length) : shortestLeft);
-        if (count > 0) filling.length -= 2;
-        if (!goOn) return false;
+    const isFull = (rest: number): boolean => {
+      let at = filling.length - 2;
+      for (const index of used) {
+        if ((size[index] as number) > rest) return true;
+        const isIn = filling[at] === index;
+        if ((isIn ? (filling[at + 1] as number) : 0) < (limits[index] as number)) return false;
+        if (isIn) at -= 2;
       }
       return true;
     };
-    return descend(used.length, capacity, 0, Number.POSITIVE_INFINITY) ? found : undefined;
+    const descend = (rows: number, rest: number, value: number): boolean => {
+      if (value >= atLeast && isFull(rest)) found.push(filling.slice());
+      if (found.length > most) return false;
+      for (let row = rows; row > 0; row -= 1) {
+        steps += 1;
+        if (steps > MOST_LISTING_STEPS) return false;
+        if (value + this.most(row, rest) < atLeast) return true;
+        const index = used[row - 1] as number;
+        const length = size[index] as number;
+        if (length > rest) continue;
+        for (let count = Math.min(limits[index] as number, Math.floor(rest / length)); count > 0; count -= 1) {
+          const worth = value + count * (values[index] as number);
+          const left = rest - count * length;
+          if (worth + this.most(row - 1, left) < atLeast) continue;
+          filling.push(index, count);
+          const goOn = descend(row - 1, left, worth);
+          filling.length -= 2;
+          if (!goOn) return false;
+        }
+      }
+      return true;
+    };
+    return descend(used.length, capacity, 0) ? found : undefined;
   }
 }

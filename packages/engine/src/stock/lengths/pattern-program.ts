@@ -19,7 +19,7 @@ export class PatternProgram {
   readonly stockRow: Int32Array;
   private readonly known = new Map<string, number>();
 
-  constructor(sizes: Sizes, demand: Int32Array, available: Float64Array) {
+  constructor(sizes: Sizes, demand: Int32Array, available: Float64Array, withExchanges: boolean) {
     this.sizes = sizes;
     const limited = sizes.stocks.map((_, stock) => stock).filter((stock) => Number.isFinite(available[stock]));
     this.stockRow = new Int32Array(sizes.stocks.length).fill(-1);
@@ -35,6 +35,18 @@ export class PatternProgram {
     const dearest = sizes.stocks.reduce((most, { cost }) => Math.max(most, cost), 1);
     this.program = new CoveringProgram(demands, sense, dearest * 1000);
     this.startAlone(demand, available);
+    if (withExchanges) this.addExchanges();
+  }
+
+  /**
+   * Columns that let a place for one size serve the next shorter one. They cost nothing and keep the prices in the order of
+   * the lengths from the start, which saves half of the patterns. A plan that uses one covers less than it seems to.
+   */
+  private addExchanges(): void {
+    for (let i = 0; i + 1 < this.sizes.size.length; i += 1) {
+      this.program.addColumn(0, [i, -1, i + 1, 1]);
+      this.patterns.push({ stock: -1, filling: [] });
+    }
   }
 
   /** The pattern's column; found again if it is known. */

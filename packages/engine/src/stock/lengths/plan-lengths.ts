@@ -1,13 +1,16 @@
+import { SeededRandom } from '../seeded-random.ts';
 import { type BarPlan, effectiveLengths, type Sizes } from './effective-lengths.ts';
 import { FillingSearch } from './filling-search.ts';
 import { fillBars, isBetter } from './greedy-filling.ts';
 import type { LengthProblem, LengthStep } from './length-problem.ts';
+import { poolOf } from './pattern-pool.ts';
 import { PatternProgram } from './pattern-program.ts';
+import { costBelow } from './reachable-costs.ts';
 import { relax } from './relaxation.ts';
 import { roundings } from './rounding.ts';
-import { SeededRandom } from './seeded-random.ts';
 import { simpleCostBound } from './simple-bounds.ts';
 import { ValueCorrection } from './value-correction.ts';
+import { type Outcome, type Patience, searchWhole } from './whole-search.ts';
 
 /**
  * Plans lengths, better and better: a first plan with the first step, then whatever improves it, with a bound that says
@@ -37,6 +40,11 @@ export function* planLengths(problem: LengthProblem, seed = 1): Generator<Length
 
 /** Beyond this many different sizes there is no relaxation: its rows would not fit. */
 const MOST_SIZES_RELAXED = 450;
+const PATIENCE: readonly Patience[] = [
+  { nodes: 300, refusals: 1 },
+  { nodes: 1_000, refusals: 3 },
+  { nodes: 20_000, refusals: Number.POSITIVE_INFINITY },
+];
 
 class LengthSearch {
   private readonly sizes: Sizes;
@@ -56,6 +64,13 @@ class LengthSearch {
 
   get isProved(): boolean {
     return this.best.missing === 0 && this.best.cost <= this.bound;
+  }
+
+  private highestCost(): number {
+    return (
+      this.sizes.stocks.reduce((sum, bar) => sum + bar.cost, 0) *
+      this.sizes.demand.reduce((sum, count) => sum + count, 0)
+    );
   }
 
   private offer(plan: BarPlan): void {
@@ -78,9 +93,9 @@ class LengthSearch {
     }
     if (sizes.size.length > MOST_SIZES_RELAXED) return;
     this.progress = 0.1;
-    const patterns = new PatternProgram(sizes, sizes.demand, available);
+    const patterns = new PatternProgram(sizes, sizes.demand, available, true);
     for (const { stock, filling } of this.best.bars) patterns.add(stock, filling);
-    const relaxed = yield* relax(patterns, search, sizes.demand, available, Number.POSITIVE_INFINITY);
+    const relaxed = yield* relax(patterns, search, sizes.demand, available, 'until the bound stands');
     this.raise(relaxed.bound);
     if (this.isProved) return;
     this.progress = 0.5;
@@ -90,5 +105,45 @@ class LengthSearch {
       if (this.isProved) return;
       yield;
     }
+    yield* this.settle(patterns, search);
+  }
+
+  /**
+   * Looks for a plan that is cheaper than the best among all patterns that such a plan can use, or proves that there is
+   * none: at the relaxation's prices no pattern of it can cost more above its worth than the plan may above the relaxation.
+   */
+  private *settle(patterns: PatternProgram, search: FillingSearch): Generator<void> {
+    const { sizes, available } = this;
+    const relaxed = yield* relax(patterns, search, sizes.demand, available, 'to the end');
+    this.raise(relaxed.bound);
+    while (!this.isProved) {
+      const isWhole = this.best.missing === 0;
+      if (!isWhole && !patterns.program.isCovered) return;
+      const target = isWhole ? costBelow(sizes, this.best.cost) : this.highestCost();
+      if (target < this.bound) {
+        if (isWhole) this.raise(this.best.cost);
+        return;
+      }
+      const pool = poolOf(patterns, search, relaxed, available, target);
+      yield;
+      const outcome = yield* this.searchPatiently(pool.patterns, target);
+      if (outcome.kind === 'plan' && isBetter(outcome.plan, this.best)) this.best = outcome.plan;
+      else {
+        if (outcome.kind === 'none' && pool.isComplete && isWhole) this.raise(this.best.cost);
+        return;
+      }
+    }
+  }
+
+  /** At first only where the relaxation leads, then farther and farther away from it. */
+  private *searchPatiently(patterns: PatternProgram, target: number): Generator<void, Outcome> {
+    const { sizes, available } = this;
+    let outcome: Outcome = { kind: 'gave up' };
+    for (const patience of PATIENCE) {
+      outcome = yield* searchWhole(patterns, sizes.demand, available, target, patience);
+      patterns.program.clearBars();
+      if (outcome.kind !== 'gave up') break;
+    }
+    return outcome;
   }
 }

@@ -6,80 +6,109 @@ import type { PatternProgram } from './pattern-program.ts';
 
 /** Between two of these steps whoever waits may stop. */
 const WORK_PER_STEP = 3_000_000;
+/**
+ * Prices that leap about call for patterns that are of no use in the end. Patterns are therefore sought at prices between
+ * those of the relaxation and those of the best bound, this much nearer to the latter.
+ */
+const MOST_SMOOTHING = 0.7;
+/** Steps of a search for a pattern of use, and of one that makes sure that there is none. */
+const QUICK_STEPS = 2_000;
+const MOST_STEPS = 1_000_000;
 
 export interface Relaxed {
-  /** Value of the relaxation, in floating point. */
-  readonly value: number;
   /** A whole number that no plan can be below, worked out exactly from the prices; 0 if that failed. */
   readonly bound: number;
   /** False if it was given up before no pattern was missing. */
   readonly complete: boolean;
+  /** The same before it was made sure of, and the worth of each size at which it was found. */
+  readonly lowest: number;
+  readonly values: Float64Array;
+  /** What each kind of stock may hold in value, at most. */
+  readonly worth: Float64Array;
 }
 
 /**
  * Adds patterns until none would make the relaxation cheaper. `limits` is how often each size may be in one bar, and
- * `demand` what is to be had. Stops early once the bound cannot rise any more, or reaches `enough`.
+ * `demand` what is to be had.
  */
 export function* relax(
   patterns: PatternProgram,
   search: FillingSearch,
   demand: Int32Array,
   available: Float64Array,
-  enough: number,
+  until: 'until the bound stands' | 'to the end',
 ): Generator<void, Relaxed> {
   const { program, sizes } = patterns;
   const { stocks } = sizes;
   const values = new Float64Array(sizes.size.length);
+  let smoothing = MOST_SMOOTHING;
+  let thorough = false;
   let work = 0;
   let complete = false;
   let lowest = 0;
   let bestValues: Float64Array | undefined;
+  let bestWorths = new Float64Array(stocks.length);
+  const worths = new Float64Array(stocks.length);
+  const dearest = new Float64Array(stocks.length);
   for (let round = 0; round < 20_000; round += 1) {
     const before = program.work;
     program.cheapen(10_000);
     patterns.copyValues(values);
+    const isSmoothed = bestValues !== undefined && smoothing > 0;
+    if (bestValues !== undefined && isSmoothed) {
+      for (let index = 0; index < values.length; index += 1) {
+        values[index] = smoothing * (bestValues[index] as number) + (1 - smoothing) * (values[index] as number);
+      }
+    }
     search.prepare(values, demand);
-    work += search.effort + (program.work - before) * program.rows * program.rows * 2 + program.columns * 10;
-    let added = 0;
+    work += search.effort + (program.work - before) * program.rows * program.rows + program.columns * 10;
+    let entered = 0;
     let everyExact = true;
-    let floating = 0;
-    for (let index = 0; index < values.length; index += 1)
-      floating += (values[index] as number) * (demand[index] as number);
     let dearness = 1;
     for (let stock = 0; stock < stocks.length; stock += 1) {
       const bar = stocks[stock];
-      if (bar === undefined || (available[stock] as number) === 0) continue;
-      const { value, filling, most } = search.best(bar.capacity);
+      if (bar === undefined || available[stock] === 0) continue;
+      const { filling, value, most } = search.best(bar.capacity, thorough ? MOST_STEPS : QUICK_STEPS);
       everyExact &&= most === value;
-      const worth = patterns.worth(stock);
-      if (value > worth + 1e-7 * Math.max(1, bar.cost)) {
-        const count = program.columns;
-        const column = patterns.add(stock, filling);
-        if (program.columns > count) added += 1;
-        program.enter(column);
-      }
-      if (Number.isFinite(available[stock])) floating += (available[stock] as number) * Math.min(0, bar.cost - most);
-      else if (bar.cost > 0) dearness = Math.max(dearness, most / bar.cost);
+      dearest[stock] = most;
+      if (!Number.isFinite(available[stock]) && bar.cost > 0) dearness = Math.max(dearness, most / bar.cost);
+      if (program.enter(patterns.add(stock, filling))) entered += 1;
     }
-    if (floating / dearness > lowest) {
-      lowest = floating / dearness;
-      bestValues = values.slice();
+    let bound = 0;
+    for (let index = 0; index < values.length; index += 1) {
+      bound += ((values[index] as number) / dearness) * (demand[index] as number);
     }
-    if (added === 0) {
+    for (let stock = 0; stock < stocks.length; stock += 1) {
+      const bar = stocks[stock];
+      const limit = available[stock] as number;
+      if (bar === undefined || limit === 0) continue;
+      const worth = Number.isFinite(limit) ? Math.max(bar.cost, (dearest[stock] as number) / dearness) : bar.cost;
+      if (worth > bar.cost) bound -= limit * (worth - bar.cost);
+      worths[stock] = worth;
+    }
+    if (bound > lowest) {
+      lowest = bound;
+      bestValues = values.map((value) => value / dearness);
+      bestWorths = worths.slice();
+    }
+    if (entered > 0) {
+      smoothing = MOST_SMOOTHING;
+      thorough = false;
+    } else if (isSmoothed) {
+      smoothing = smoothing > 0.3 ? smoothing - 0.3 : 0;
+    } else if (!everyExact && !thorough) {
+      thorough = true;
+    } else {
       complete = everyExact;
       break;
     }
-    if (
-      program.isCovered &&
-      (Math.ceil(lowest - 1e-6) >= Math.ceil(program.value - 1e-6) || lowest > enough - 1 + 1e-6)
-    )
-      break;
+    const cannotRise = Math.ceil(lowest - 1e-6) >= Math.ceil(program.value - 1e-6);
+    if (until === 'until the bound stands' && program.isCovered && cannotRise) break;
     if (work > WORK_PER_STEP) {
       work = 0;
       yield;
     }
   }
   const bound = bestValues === undefined ? 0 : exactCostBound(sizes, search, demand, available, bestValues);
-  patterns.copyValues(values);
-  return { value: program.value, bound, complete };
+  return { bound, complete, lowest, values: bestValues ?? values, worth: bestWorths };
 }

@@ -1,7 +1,7 @@
+import type { SeededRandom } from '../seeded-random.ts';
 import type { BarPlan, FilledBar } from './effective-lengths.ts';
 import { onCheapestStock, takeFilling, timesIn } from './greedy-filling.ts';
 import type { PatternProgram } from './pattern-program.ts';
-import type { SeededRandom } from './seeded-random.ts';
 import type { ValueCorrection } from './value-correction.ts';
 
 /**
@@ -20,7 +20,7 @@ export function* roundings(
   program.forEachUsed((column, level) => used.push({ column, level }));
   const prices = new Float64Array(sizes.size.length);
   patterns.copyValues(prices);
-  for (let round = 0; round < 60; round += 1) {
+  for (let round = 0; round < 12; round += 1) {
     const waiting = demand.slice();
     const free = available.slice();
     const bars: FilledBar[] = [];
@@ -37,10 +37,10 @@ export function* roundings(
     // At first the plain rounding, then more and more of the large fractions, in an order that chance disturbs.
     const share = (round % 6) / 6;
     const byFraction = used
-      .map(({ column, level }) => ({ column, fraction: (level % 1) + (round < 6 ? 0 : 0.5 * random.next()) }))
+      .map(({ column, level }) => ({ column, fraction: (level % 1) + (round < 6 ? 0 : 0.5 * random.fraction()) }))
       .sort((a, b) => b.fraction - a.fraction);
     for (const { column } of byFraction.slice(0, Math.ceil(share * byFraction.length))) cut(column, 1);
-    for (let again = 0; again < 4; again += 1) {
+    for (let again = 0; again < 2; again += 1) {
       correction.begin(again % 2 === 0 ? prices : undefined);
       const rest = correction.next(waiting, free);
       yield onCheapestStock(sizes, available, { bars: [...bars, ...rest.bars], cost: 0, missing: rest.missing });

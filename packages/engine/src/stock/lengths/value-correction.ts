@@ -1,7 +1,7 @@
+import type { SeededRandom } from '../seeded-random.ts';
 import type { BarPlan, Filling, Sizes } from './effective-lengths.ts';
 import type { FillingSearch } from './filling-search.ts';
 import { fillBars, lengthOf } from './greedy-filling.ts';
-import type { SeededRandom } from './seeded-random.ts';
 
 /**
  * Plans by fillings that are each the most valuable of what waits, where a size becomes dearer whenever the bar it went
@@ -58,7 +58,7 @@ export class ValueCorrection {
     const badness = capacity / lengthOf(this.sizes, filling);
     for (let at = 0; at < filling.length; at += 2) {
       const index = filling[at] as number;
-      const share = 0.2 + 0.5 * this.random.next();
+      const share = 0.2 + 0.5 * this.random.fraction();
       this.values[index] =
         (1 - share) * (this.values[index] as number) + share * (this.base[index] as number) * badness ** 2;
     }
