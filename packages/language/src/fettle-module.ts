@@ -23,7 +23,9 @@ import { FettleSignatureHelp } from './features/signature-help.ts';
 import { FettleDocumentLinkProvider } from './features/use-links.ts';
 import { FettleGeneratedModule, FettleGeneratedSharedModule } from './generated/module.ts';
 import { FettleScopeComputation, FettleScopeProvider } from './names/fettle-scopes.ts';
+import { IndexWhenAsked, LinkerWhenAsked } from './names/names-when-asked.ts';
 import { UsingDocumentBuilder } from './names/using-document-builder.ts';
+import { SplicingDocumentFactory } from './splicing/splicing-document-factory.ts';
 import { FettleLexer } from './tokens/fettle-lexer.ts';
 import { FettleTokenBuilder } from './tokens/fettle-token-builder.ts';
 import { QuotedNameConverter } from './tokens/names-in-quotes.ts';
@@ -60,6 +62,7 @@ const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedS
     LangiumParser: (services) => createSurvivingParser(services),
   },
   references: {
+    Linker: (services) => new LinkerWhenAsked(services),
     ScopeProvider: (services) => new FettleScopeProvider(services),
     ScopeComputation: (services) => new FettleScopeComputation(services),
   },
@@ -69,7 +72,11 @@ const fettleModule: Module<FettleServices, PartialLangiumServices & FettleAddedS
 };
 
 const fettleSharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
-  workspace: { DocumentBuilder: (services) => new UsingDocumentBuilder(services) },
+  workspace: {
+    DocumentBuilder: (services) => new UsingDocumentBuilder(services),
+    IndexManager: (services) => new IndexWhenAsked(services),
+    LangiumDocumentFactory: (services) => new SplicingDocumentFactory(services),
+  },
 };
 
 /**

@@ -1,4 +1,4 @@
-import { type LangiumDocument, type LangiumDocuments, type URI, UriUtils } from 'langium';
+import { type LangiumDocument, type LangiumDocuments, URI, UriUtils } from 'langium';
 import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
 
 /** Which files a text uses, directly and through them. */
@@ -71,11 +71,32 @@ export function documentsAt(documents: LangiumDocuments, document: LangiumDocume
     const one = documents.getDocument(uri);
     return one === undefined ? [] : [one];
   }
-  const folder = uri.toString().replace(/\/*$/, '');
+  const folder = withoutSlash(uri);
   return documents.all
-    .filter((each) => each !== document && UriUtils.dirname(each.uri).toString().replace(/\/*$/, '') === folder)
+    .filter((each) => each !== document && withoutSlash(UriUtils.dirname(each.uri)) === folder)
     .toArray()
     .sort((a, b) => (a.uri.toString() < b.uri.toString() ? -1 : 1));
+}
+
+/** Whether one of the files that came, changed or went is one the document uses, directly or through others. */
+export function isAffectedByFiles(
+  documents: LangiumDocuments,
+  document: LangiumDocument,
+  changed: ReadonlySet<string>,
+): boolean {
+  const places = [...changed].map((uri) => ({ uri, folder: withoutSlash(UriUtils.dirname(URI.parse(uri))) }));
+  return [document, ...usedDocuments(documents, document)].some((each) =>
+    useStatements(each).some(({ path }) => {
+      const used = resolveUse(each, path);
+      if (used === undefined) return false;
+      const wanted = withoutSlash(used);
+      return places.some(({ uri, folder }) => (isFolderPath(path) ? folder === wanted : uri === wanted));
+    }),
+  );
+}
+
+function withoutSlash(uri: URI): string {
+  return uri.toString().replace(/\/*$/, '');
 }
 
 /** Whether this text itself uses a file that is not there. */

@@ -7,13 +7,15 @@ import { type Standing, type Structured, standBehind, structure } from './struct
 
 export interface StructureReport extends LexingReport {
   readonly slips: readonly Slip[];
+  /** How many of them the text has, more or less. */
+  readonly tokens: number;
 }
 
 /** Langium's lexer with the structure pass behind it. It never reports an error of its own: slips say what was mended. */
 export class FettleLexer extends DefaultLexer {
   override tokenize(text: string, options?: TokenizeOptions): LexerResult {
     const { tokens, hidden, slips } = this.structure(text, options);
-    const report: StructureReport = { diagnostics: [], slips };
+    const report: StructureReport = { diagnostics: [], slips, tokens: tokens.length };
     return { tokens, hidden, errors: [], report };
   }
 

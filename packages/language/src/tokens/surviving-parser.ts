@@ -28,7 +28,10 @@ export function createSurvivingParser(services: ParsingServices): LangiumParser 
           parser = createLangiumParser(services);
           const slip: Slip = { kind: 'too-deep', start: 0, end: input.length, limit: 0 };
           const empty = parser.parse('', options);
-          return { ...empty, lexerReport: { diagnostics: [], slips: [slip] } as ParseResult['lexerReport'] & object };
+          return {
+            ...empty,
+            lexerReport: { diagnostics: [], slips: [slip], tokens: 0 } as ParseResult['lexerReport'] & object,
+          };
         }
       };
     },
