@@ -9,6 +9,8 @@
 export type RowSense = 1 | -1;
 
 const TOO_SMALL = 1e-9;
+/** Smaller pivots would spoil the inverse. */
+const SMALLEST_PIVOT = 1e-7;
 /** Reduced costs and values nearer to zero than this count as zero. */
 const ZERO = 1e-7;
 const PIVOTS_BETWEEN_INVERSIONS = 300;
@@ -40,6 +42,7 @@ export class CoveringProgram {
   private readonly prices: Float64Array;
   private readonly column: Float64Array;
   private readonly places: Int32Array;
+  private readonly candidates: number[] = [];
   private readonly inBasis = new Set<number>();
   private pivots = 0;
   /** All pivots so far, as a measure of work. */
@@ -196,7 +199,7 @@ export class CoveringProgram {
 
   /** Brings negative levels back to zero, from prices at which nothing makes the plan cheaper; false if stopped before. */
   repair(mostPivots: number): boolean {
-    const { rows, inverse, level, prices, sense } = this;
+    const { rows, level } = this;
     for (let count = 0; count < mostPivots; count += 1) {
       let leaving = -1;
       let lowest = -ZERO;
@@ -207,41 +210,62 @@ export class CoveringProgram {
         }
       }
       if (leaving < 0) return true;
-      const from = leaving * rows;
-      let best = Number.NaN;
-      let bestRatio = Number.POSITIVE_INFINITY;
-      let bestPivot = 0;
-      const consider = (id: number, pivot: number, cost: number) => {
-        const ratio = Math.max(0, cost) / -pivot;
-        if (ratio < bestRatio - 1e-10 || (ratio < bestRatio + 1e-10 && pivot < bestPivot)) {
-          bestRatio = ratio;
-          best = id;
-          bestPivot = pivot;
-        }
-      };
-      for (let column = 0; column < this.columnCount; column += 1) {
-        if (this.barred[column] === 1) continue;
-        const end = this.start[column + 1] as number;
-        let pivot = 0;
-        for (let at = this.start[column] as number; at < end; at += 1) {
-          pivot += (inverse[from + (this.entryRow[at] as number)] as number) * (this.entryValue[at] as number);
-        }
-        if (pivot < -TOO_SMALL && !this.inBasis.has(column)) consider(column, pivot, this.reducedCost(column));
-      }
-      for (let row = 0; row < rows; row += 1) {
-        const direction = (sense[row] as number) * (inverse[from + row] as number);
-        // What a row has too much counts against it; what it lacks counts for it.
-        if (direction > TOO_SMALL && !this.inBasis.has(-1 - 2 * row)) {
-          consider(-1 - 2 * row, -direction, (prices[row] as number) * (sense[row] as number));
-        } else if (direction < -TOO_SMALL && !this.inBasis.has(-2 - 2 * row)) {
-          consider(-2 - 2 * row, direction, this.penalty - (prices[row] as number) * (sense[row] as number));
-        }
-      }
-      if (Number.isNaN(best)) return false;
+      const best = this.entersFor(leaving);
+      if (best === undefined) return false;
       this.multiply(best);
       this.pivot(best, leaving);
     }
     return false;
+  }
+
+  /**
+   * What may replace the column of a row whose level is negative, so that no reduced cost becomes negative by more than
+   * rounding; of several the one with the largest pivot, for the sake of the figures (Harris's two passes).
+   */
+  private entersFor(leaving: number): number | undefined {
+    const { rows, inverse, prices, sense, candidates } = this;
+    const from = leaving * rows;
+    candidates.length = 0;
+    let lowest = Number.POSITIVE_INFINITY;
+    const consider = (id: number, pivot: number, cost: number) => {
+      const size = -pivot;
+      candidates.push(id, size, Math.max(0, cost));
+      lowest = Math.min(lowest, (Math.max(0, cost) + ZERO) / size);
+    };
+    for (let column = 0; column < this.columnCount; column += 1) {
+      if (this.barred[column] === 1) continue;
+      const end = this.start[column + 1] as number;
+      let pivot = 0;
+      for (let at = this.start[column] as number; at < end; at += 1) {
+        pivot += (inverse[from + (this.entryRow[at] as number)] as number) * (this.entryValue[at] as number);
+      }
+      if (pivot < -SMALLEST_PIVOT && !this.inBasis.has(column)) consider(column, pivot, this.reducedCost(column));
+    }
+    for (let row = 0; row < rows; row += 1) {
+      const direction = (sense[row] as number) * (inverse[from + row] as number);
+      // What a row has too much counts against it; what it lacks counts for it.
+      if (direction > SMALLEST_PIVOT && !this.inBasis.has(-1 - 2 * row)) {
+        consider(-1 - 2 * row, -direction, (prices[row] as number) * (sense[row] as number));
+      } else if (direction < -SMALLEST_PIVOT && !this.inBasis.has(-2 - 2 * row)) {
+        consider(-2 - 2 * row, direction, this.penalty - (prices[row] as number) * (sense[row] as number));
+      }
+    }
+    let best: number | undefined;
+    let bestSize = 0;
+    for (let at = 0; at < candidates.length; at += 3) {
+      const size = candidates[at + 1] as number;
+      if (size <= bestSize || (candidates[at + 2] as number) / size > lowest) continue;
+      best = candidates[at];
+      bestSize = size;
+    }
+    return best;
+  }
+
+  /** Forgets the plan it stands at and starts with everything left undone. */
+  restart(): void {
+    const { basis, sense } = this;
+    for (let row = 0; row < this.rows; row += 1) basis[row] = sense[row] === 1 ? -2 - 2 * row : -1 - 2 * row;
+    this.invert();
   }
 
   standing(): Standing {
@@ -278,18 +302,16 @@ export class CoveringProgram {
   private pivotIn(entering: number): boolean {
     const { rows, column, level, basis } = this;
     this.multiply(entering);
-    let leaving = -1;
-    let bestRatio = Number.POSITIVE_INFINITY;
-    let bestPivot = 0;
+    let lowest = Number.POSITIVE_INFINITY;
     for (let row = 0; row < rows; row += 1) {
       const pivot = column[row] as number;
-      if (pivot <= TOO_SMALL) continue;
-      const ratio = Math.max(0, level[row] as number) / pivot;
-      const better = ratio < bestRatio - 1e-11 || (ratio < bestRatio + 1e-11 && pivot > bestPivot);
-      if (!better) continue;
-      bestRatio = Math.min(bestRatio, ratio);
-      bestPivot = pivot;
-      leaving = row;
+      if (pivot > SMALLEST_PIVOT) lowest = Math.min(lowest, (Math.max(0, level[row] as number) + ZERO) / pivot);
+    }
+    let leaving = -1;
+    for (let row = 0; row < rows; row += 1) {
+      const pivot = column[row] as number;
+      if (pivot <= SMALLEST_PIVOT || Math.max(0, level[row] as number) / pivot > lowest) continue;
+      if (leaving < 0 || pivot > (column[leaving] as number)) leaving = row;
     }
     if (leaving < 0 || basis[leaving] === entering) return false;
     this.pivot(entering, leaving);

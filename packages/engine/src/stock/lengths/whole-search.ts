@@ -10,7 +10,7 @@ import type { Pattern, PatternProgram } from './pattern-program.ts';
 
 const WHOLE = 1e-5;
 const ROUNDING = 1e-6;
-const MOST_PIVOTS = 5_000;
+const MOST_PIVOTS = 2_000;
 
 export type Outcome =
   | { readonly kind: 'plan'; readonly plan: BarPlan }
@@ -68,6 +68,11 @@ export function* searchWhole(
     spent += times * (sizes.stocks[stock]?.cost ?? 0);
     showDemand();
   };
+  /** Where rounding has spoilt the program's figures. */
+  const startAgain = () => {
+    program.restart();
+    program.cheapen(MOST_PIVOTS);
+  };
   /** Goes back to the last decision whose second way is open, and takes it; false if there is none. */
   const turnBack = (): boolean => {
     for (let last = decisions.at(-1); last !== undefined; last = decisions.at(-1)) {
@@ -118,7 +123,7 @@ export function* searchWhole(
     decisions.push({ column: branch, tooDear, standing: program.standing() });
     take(branch, 1);
     program.refresh();
-    program.repair(MOST_PIVOTS);
+    if (!program.repair(MOST_PIVOTS)) startAgain();
   }
   return { kind: 'gave up' };
 }
