@@ -1,11 +1,13 @@
 import { elevation, toSvg, walk } from '@fettle/drawings';
-import type { Evaluation } from '@fettle/engine';
+import { type Evaluation, evaluatePiece } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
+import { drawer, front, rest, stack, webFrame, written } from '../engine/design-builder.ts';
 import {
   evaluatedSideboard,
   gallery,
   overfullSideboard,
   overlappingFronts,
+  pieceDesign,
   vanity,
   wallCupboard,
   wallOfForty,
@@ -233,6 +235,52 @@ it('says on the sheet that errors stand against the piece', () => {
   const warnings = withClass(root, 'text', 'warning').map((text) => text.textContent);
   expect(warnings).toEqual(['Do not build from this sheet: 1 error stands against the piece.']);
   expect(withClass(drawn(evaluatedSideboard()).root, 'text', 'warning')).toHaveLength(0);
+});
+
+it('says so by weight, size and a box with a sign, not by colour alone', () => {
+  const { root } = drawn(overfullSideboard());
+  const [warning] = withClass(root, 'text', 'warning');
+  const notes = withClass(root, 'text', 'note');
+  if (warning === undefined || notes.length === 0) throw new Error('nothing is noted');
+  expect(warning.getAttribute('font-weight')).toBe('700');
+  for (const note of notes) expect(number(warning, 'font-size')).toBeGreaterThan(number(note, 'font-size') * 1.3);
+  const group = elements(root, 'g').find((each) => each.getAttribute('class') === 'notes');
+  const corners = group === undefined ? [] : elements(group, 'polygon').map((each) => each.getAttribute('points'));
+  expect(corners.map((points) => points?.split(' ').length)).toEqual([4, 3]);
+  const ys = (corners[0] ?? '').split(' ').map((point) => Number(point.split(',')[1]));
+  expect(Math.min(...ys)).toBeLessThan(number(warning, 'y') - 3.5);
+  expect(Math.max(...ys)).toBeGreaterThan(number(warning, 'y'));
+  for (const note of notes) expect(number(note, 'y')).toBeGreaterThan(Math.max(...ys) + 2);
+});
+
+it('stays where it is when what is written around it grows', () => {
+  // 5", and then 5-1/64", which no rule of 1/32" carries: its figure is longer.
+  const places = [front('5'), front('321/64')].map((high) => {
+    const design = pieceDesign({
+      wide: written('30'),
+      high: written('24'),
+      root: stack('stack', rest, [drawer('a', high), drawer('b', rest)], [webFrame('frame', '3/4')]),
+    });
+    const [outside] = withClass(drawn(evaluatePiece(design)).root, 'rect', 'outside');
+    return [outside?.getAttribute('x'), outside?.getAttribute('y')];
+  });
+  expect(places[1]).toEqual(places[0]);
+});
+
+it('tells what one looks at: the piece with all its dimensions, and neither frame nor title block', () => {
+  const { root } = drawn(evaluatedSideboard());
+  const [left = 0, top = 0, width = 0, height = 0] = (root.getAttribute('data-focus') ?? '').split(' ').map(Number);
+  const figures = withClass(root, 'text', 'figure');
+  expect(figures.length).toBeGreaterThan(10);
+  for (const figure of figures) {
+    expect(number(figure, 'x')).toBeGreaterThanOrEqual(left);
+    expect(number(figure, 'x')).toBeLessThanOrEqual(left + width);
+    expect(number(figure, 'y')).toBeGreaterThanOrEqual(top);
+    expect(number(figure, 'y')).toBeLessThanOrEqual(top + height);
+  }
+  for (const words of [...withClass(root, 'text', 'heading'), ...withClass(root, 'text', 'note')]) {
+    expect(number(words, 'y')).toBeGreaterThan(top + height);
+  }
 });
 
 it('takes the paper and the projection from the units', () => {

@@ -70,6 +70,19 @@ describe('as a file', () => {
   });
 });
 
+it('every letter has a rim in the colour of its ground, behind it', () => {
+  const root = readSvg(file);
+  expect(root.getAttribute('paint-order')).toBe('stroke');
+  const texts = elements(root, 'text');
+  const grounds = new Map(texts.map((text) => [text.textContent, text.getAttribute('stroke')]));
+  expect(grounds.get('cards')).toBe('#f7f0e2');
+  expect(grounds.get('Games sideboard')).toBe('#ffffff');
+  for (const text of texts) {
+    expect(Number(text.getAttribute('stroke-width'))).toBeGreaterThan(0.8);
+    expect(text.getAttribute('fill')).not.toBe(text.getAttribute('stroke'));
+  }
+});
+
 it.each(Object.entries(gallery))('gives unique ids, short numbers and the same bytes twice: %s', (_, make) => {
   const svg = toSvg(elevation(make()));
   const ids = elements(readSvg(svg), '*')

@@ -112,13 +112,36 @@ function fittedWith(
       // Figures along their lines make a view narrower, never lower.
       if (bottom - top > roomHigh) break;
       if (right - left > roomWide) continue;
-      const x = (room.left + room.right - left - right) / 2;
-      const y = (room.top + room.bottom - top - bottom) / 2;
+      // The projection begins at the piece's foot, which is where y lies.
+      const x = anchored(room.left, room.right, { from: 0, to: width * factor }, { from: left, to: right });
+      const y = anchored(room.top, room.bottom, { from: -height * factor, to: 0 }, { from: top, to: bottom });
       const composed = composeView(evaluation, view, { factor, x, y }, pens, wishes);
       return { sheet, scale, composed, fills: Math.max((width * factor) / roomWide, (height * factor) / roomHigh) };
     }
   }
   return undefined;
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A view gives way to what is written around it in steps of so many mm. */
+const STEP_ASIDE = 6;
+
+/**
+ * Where a piece that reaches from and to so much of its own origin has that origin: in the middle of the room, wherever
+ * all that is written around it leaves it there, else aside by whole steps. So a figure that grows by a letter moves
+ * nothing else.
+ */
+function anchored(low: number, high: number, piece: Stretch, all: Stretch): number {
+  const middle = (low + high - piece.from - piece.to) / 2;
+  const least = low - all.from;
+  const most = high - all.to;
+  const aside = middle < least ? least - middle : middle > most ? most - middle : 0;
+  const stepped = middle + Math.sign(aside) * Math.ceil(Math.abs(aside) / STEP_ASIDE) * STEP_ASIDE;
+  return Math.min(most, Math.max(least, stepped));
 }
 
 /** The finer pens where the thinnest edge in sight would otherwise run together with its neighbour. */
@@ -147,6 +170,7 @@ function finished(evaluation: Evaluation, view: ViewOfParts, { sheet, scale, com
     ...commonDrawing(evaluation, nameOf(evaluation), sheet),
     pens: composed.pens,
     paperPerReal: 1 / scale.denominator,
+    focus: composed.extent,
     content: [...(frame === undefined ? [] : [frame]), ...content, ...rest],
   };
 }
@@ -191,5 +215,5 @@ function warningsOf(evaluation: Evaluation, view: ViewOfParts): readonly string[
   ];
   const lines: string[] = errors === undefined ? [] : [errors];
   if (missing.length > 0) lines.push(missing.join('; '));
-  return lines.length === 0 ? [] : [`${capital(lines.join('; '))}.`];
+  return lines.map((words) => `${capital(words)}.`);
 }

@@ -132,6 +132,8 @@ export interface Drawing {
   readonly pens: Pens;
   /** What a millimetre on the real piece is on the paper; absent on a sheet that shows no piece. */
   readonly paperPerReal?: number;
+  /** What one looks at, without frame, title block and notes; absent on a sheet that is looked at whole. */
+  readonly focus?: Box;
   readonly content: readonly Primitive[];
 }
 

@@ -17,7 +17,7 @@ export interface DrawingName {
   readonly description: string;
 }
 
-/** Lines of notes that room is kept for. */
+/** Lines of notes that room is kept for, besides a warning in its box. */
 export const NOTE_LINES = 3;
 
 export function messageSheet(

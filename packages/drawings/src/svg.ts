@@ -1,6 +1,7 @@
 import { SIZE_OVER_CAPITAL } from './lettering.ts';
 import { dashesMm, type LineRole, type Pens, penMm } from './line-types.ts';
 import {
+  type Box,
   type Drawing,
   type Group,
   type Line,
@@ -33,13 +34,15 @@ interface Writer {
   readonly standalone: boolean;
   readonly ids: Set<string>;
   readonly lines: string[];
+  /** Faces of fronts so far: lettering on them lies on their ground. */
+  readonly fronts: Box[];
 }
 
 type Attributes = readonly (readonly [name: string, value: string | undefined])[];
 
 export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const standalone = options.standalone === true;
-  const writer: Writer = { drawing, pens: drawing.pens, standalone, ids: new Set(), lines: [] };
+  const writer: Writer = { drawing, pens: drawing.pens, standalone, ids: new Set(), lines: [], fronts: [] };
   const width = paperNumber(drawing.width);
   const height = paperNumber(drawing.height);
   const root: Attributes = [
@@ -52,7 +55,10 @@ export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
     ['role', 'group'],
     ['aria-labelledby', `${drawing.id}-title`],
     ['aria-describedby', `${drawing.id}-description`],
+    ['data-focus', focusWords(drawing)],
     ['data-paper-per-real', drawing.paperPerReal === undefined ? undefined : `${drawing.paperPerReal}`],
+    // Inherited by all lettering: its rim lies behind it.
+    ['paint-order', 'stroke'],
     ['font-family', "Arial, Helvetica, 'Liberation Sans', sans-serif"],
   ];
   writer.lines.push(`<svg${attributes(root)}>`);
@@ -62,6 +68,12 @@ export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
   for (const primitive of drawing.content) write(writer, primitive);
   writer.lines.push('</svg>');
   return `${writer.lines.join('\n')}\n`;
+}
+
+/** Left, top, width and height, as in a view box. */
+function focusWords({ focus }: Drawing): string | undefined {
+  if (focus === undefined) return undefined;
+  return [focus.left, focus.top, focus.right - focus.left, focus.bottom - focus.top].map(paperNumber).join(' ');
 }
 
 function write(writer: Writer, primitive: Primitive): void {
@@ -179,6 +191,7 @@ function writeRectangle(writer: Writer, { box, surface, outline }: Rectangle): v
     ['width', paperNumber(box.right - box.left - 2 * inset)],
     ['height', paperNumber(box.bottom - box.top - 2 * inset)],
   ];
+  if (surface === 'front') writer.fronts.push(box);
   element(writer, 'rect', [
     ['class', `surface ${surface}`],
     ...area(0),
@@ -200,6 +213,14 @@ function takesPointer(surface: SurfaceRole): string {
   return surface === 'front' || surface === 'wood' ? 'all' : 'none';
 }
 
+/** Width of the rim over the height of a capital; half of it lies under the letter itself. */
+const RIM = 0.35;
+
+function groundAt({ fronts }: Writer, { x, y }: Point): 'front' | 'paper' {
+  const isOnFront = fronts.some(({ left, right, top, bottom }) => left <= x && x <= right && top <= y && y <= bottom);
+  return isOnFront ? 'front' : 'paper';
+}
+
 function writeText(writer: Writer, { text, role, at, height, anchor, runs }: Text): void {
   const x = paperNumber(at.x);
   const y = paperNumber(at.y);
@@ -213,6 +234,11 @@ function writeText(writer: Writer, { text, role, at, height, anchor, runs }: Tex
       ['text-anchor', anchor],
       ['transform', runs === 'upwards' ? `rotate(-90 ${x} ${y})` : undefined],
       ['fill', colour(tint, writer.standalone)],
+      ['font-weight', role === 'warning' ? '700' : undefined],
+      // Whatever runs through lettering gives way to it: a rim of its ground lies behind each letter.
+      ['stroke', colour(groundAt(writer, at), writer.standalone)],
+      ['stroke-width', paperNumber(height * RIM)],
+      ['stroke-linejoin', 'round'],
     ])}>${escapeText(text)}</text>`,
   );
 }

@@ -15,13 +15,15 @@ export interface SheetWords {
   /** First angle in Europe, third angle in the USA (ISO 5456-2, ASME Y14.3, from memory). */
   readonly projection: 'first' | 'third';
   readonly notes: readonly string[];
+  /** Why not to build from this sheet, or not yet: in a box of their own, above everything else that is noted. */
   readonly warnings: readonly string[];
 }
 
 const FILING_EDGE = 20;
 const OTHER_EDGES = 10;
 const BLOCK_HEIGHT = 15;
-const NOTE_PITCH = 4.4;
+const NOTE_PITCH = 4;
+const WARNING_PITCH = 5;
 const { small, normal, large } = LETTER_HEIGHTS_MM;
 
 /** The room for the view on a sheet that carries so many lines of notes. */
@@ -31,7 +33,7 @@ export function roomForView(sheet: Sheet, noteLines: number): Box {
     left: frame.left + 3,
     top: frame.top + 3,
     right: frame.right - 3,
-    bottom: frame.bottom - BLOCK_HEIGHT - noteLines * NOTE_PITCH - 6,
+    bottom: frame.bottom - BLOCK_HEIGHT - noteLines * NOTE_PITCH - WARNING_PITCH - 3.8,
   };
 }
 
@@ -132,17 +134,54 @@ function projectionSymbol(projection: 'first' | 'third', x: number, y: number): 
   ];
 }
 
-/** Lines of notes from the bottom up, warnings first. */
-function notes(frame: Box, words: SheetWords): Primitive[] {
-  const lines: readonly (readonly ['warning' | 'note', string])[] = [
-    ...words.warnings.map((warning) => ['warning', warning] as const),
-    ...words.notes.map((note) => ['note', note] as const),
-  ];
-  const top = frame.bottom - BLOCK_HEIGHT - lines.length * NOTE_PITCH + 0.6;
-  return lines.map(([role, note], at) => {
-    const room = frame.right - frame.left - 6;
-    return text(role, fitText(note, small, room) ?? '', frame.left + 3, top + at * NOTE_PITCH + 1.2, small);
+const WARNING_SIGN = 5;
+/** Heavy letters are wider than those that are measured, by at most so much. */
+const BOLD = 1.2;
+
+/** A box with a sign, heavy and larger than any note: seen without its colour, and from farther away than it is read. */
+function warningBox(warnings: readonly string[], left: number, foot: number, room: number): Primitive[] {
+  const beside = WARNING_SIGN + 6;
+  const most = (room - beside) / BOLD;
+  const lines = warnings.map((words): readonly [string, number] => {
+    const size = textWidth(words, normal) <= most ? normal : small;
+    return [fitText(words, size, most) ?? '', size];
   });
+  const right = left + beside + Math.max(...lines.map(([words, size]) => textWidth(words, size))) * BOLD;
+  const top = foot - lines.length * WARNING_PITCH - 2;
+  const middle = (top + foot) / 2;
+  const tip = { x: left + 2 + WARNING_SIGN / 2, y: middle - 2.3 };
+  const corners = (box: Box) => [
+    { x: box.left, y: box.top },
+    { x: box.right, y: box.top },
+    { x: box.right, y: box.bottom },
+    { x: box.left, y: box.bottom },
+  ];
+  return [
+    { kind: 'polyline', role: 'frame', closed: true, points: corners({ left, top, right, bottom: foot }) },
+    {
+      kind: 'polyline',
+      role: 'frame',
+      closed: true,
+      points: [tip, { x: left + 2 + WARNING_SIGN, y: middle + 2.2 }, { x: left + 2, y: middle + 2.2 }],
+    },
+    line('frame', tip.x, middle - 0.9, tip.x, middle + 0.6),
+    line('frame', tip.x, middle + 1.2, tip.x, middle + 1.5),
+    ...lines.map(([words, size], at) =>
+      text('warning', words, left + beside - 2, top + 1 + (at + 0.5) * WARNING_PITCH + size / 2, size),
+    ),
+  ];
+}
+
+/** Lines of notes from the bottom up, warnings above them. */
+function notes(frame: Box, words: SheetWords): Primitive[] {
+  const room = frame.right - frame.left - 6;
+  const top = frame.bottom - BLOCK_HEIGHT - words.notes.length * NOTE_PITCH + 0.6;
+  const written = words.notes.map((note, at) =>
+    text('note', fitText(note, small, room) ?? '', frame.left + 3, top + at * NOTE_PITCH + 1.2, small),
+  );
+  return words.warnings.length === 0
+    ? written
+    : [...warningBox(words.warnings, frame.left + 3, top - 2.4, room), ...written];
 }
 
 function text(role: Text['role'], words: string, x: number, y: number, height: number): Text {
