@@ -18,6 +18,9 @@ import { axesAcross, type CylinderSolid, type Point3, type Solid } from '../../.
 export const LEAST_VOLUME = 1e-9;
 export const LEAST_GAP = 1e-6;
 
+/** The kernel looks no further, in inches. */
+export const LARGEST_GAP = 1;
+
 const FACETS = 96;
 
 /** Whether the facets of round things lie inside or outside of the true wall. */
@@ -36,8 +39,8 @@ export interface Common {
 export interface Kernel {
   /** What the two share. */
   common(a: Solid, facetsOfA: Facets, b: Solid, facetsOfB: Facets): Common;
-  /** Between the two, in inches, their facets outside; zero where they meet, never more than an inch. */
-  gap(a: Solid, b: Solid): number;
+  /** Between the two, in inches; zero where they meet, never more than the largest. */
+  gap(a: Solid, b: Solid, facets: Facets): number;
   volume(solid: Solid, facets: Facets): number;
 }
 
@@ -53,10 +56,10 @@ export async function openKernel(): Promise<Kernel> {
           return { volume: shared.volume(), low: [...min], high: [...max] };
         }),
       ),
-    gap: (a, b) =>
-      withAll([build(kernel, a, 'outside'), build(kernel, b, 'outside')], ([one, other]) => {
+    gap: (a, b, facets) =>
+      withAll([build(kernel, a, facets), build(kernel, b, facets)], ([one, other]) => {
         if (one === undefined || other === undefined) throw new Error('the kernel gave nothing');
-        return one.minGap(other, 1);
+        return one.minGap(other, LARGEST_GAP);
       }),
     volume: (solid, facets) =>
       withAll([build(kernel, solid, facets)], ([made]) => {

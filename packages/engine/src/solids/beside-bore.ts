@@ -3,7 +3,7 @@ import { acrossAxis, type Bore, exchanged } from './bore.ts';
 import { cutByAll } from './cut-polyhedron.ts';
 import { outlineAround } from './flat.ts';
 import type { FlatPoint } from './points.ts';
-import { type Plane, type Polyhedron, polyhedronOf } from './polyhedron.ts';
+import { type Plane, polyhedronOf } from './polyhedron.ts';
 import { reachBetween } from './rim.ts';
 import type { WithRoot } from './roots.ts';
 import { AXES, type Axis, axesAcross, type BoxSolid, type ConvexSolid } from './solid.ts';
@@ -11,17 +11,33 @@ import { AXES, type Axis, axesAcross, type BoxSolid, type ConvexSolid } from './
 /** What of a solid lies level with a bore: between its two ends, however far to its side. */
 
 /** As an eye looking along the bore sees it: counter-clockwise; undefined if there is nothing. */
-export function outlineBeside(bore: Bore, solid: BoxSolid | ConvexSolid): readonly FlatPoint[] | undefined {
-  const stretch = stretchBeside(bore, solid);
-  if (stretch === undefined) return undefined;
-  return outlineAround(stretch.corners.map((corner) => acrossAxis(corner, bore.axis)));
+export function outlineBeside(
+  { axis, from, to }: Bore,
+  solid: BoxSolid | ConvexSolid,
+): readonly FlatPoint[] | undefined {
+  if (solid.kind === 'box') {
+    // A box looks the same all along.
+    const isBeside = solid[axis].from.in('in').compare(to) < 0 && solid[axis].to.in('in').compare(from) > 0;
+    return isBeside ? outlineAlong(solid, axis) : undefined;
+  }
+  const stretch = cutByAll(polyhedronOf(solid), endPlanes(axis, from, to));
+  return stretch === undefined ? undefined : outlineAround(stretch.corners.map((corner) => acrossAxis(corner, axis)));
 }
 
-function stretchBeside({ axis, from, to }: Bore, solid: BoxSolid | ConvexSolid): Polyhedron | undefined {
-  if (solid.kind === 'convex') return cutByAll(polyhedronOf(solid), endPlanes(axis, from, to));
-  // A box looks the same all along.
-  const isBeside = solid[axis].from.in('in').compare(to) < 0 && solid[axis].to.in('in').compare(from) > 0;
-  return isBeside ? polyhedronOf(solid) : undefined;
+/** The whole of a solid as an eye looking along an axis sees it: counter-clockwise. */
+export function outlineAlong(solid: BoxSolid | ConvexSolid, axis: Axis): readonly FlatPoint[] {
+  if (solid.kind === 'convex') {
+    return outlineAround(polyhedronOf(solid).corners.map((corner) => acrossAxis(corner, axis)));
+  }
+  const [u, v] = axesAcross(axis);
+  const [left, right] = [solid[u].from.in('in'), solid[u].to.in('in')];
+  const [low, high] = [solid[v].from.in('in'), solid[v].to.in('in')];
+  return [
+    { u: left, v: low },
+    { u: right, v: low },
+    { u: right, v: high },
+    { u: left, v: high },
+  ];
 }
 
 /** The planes at the two ends of a stretch of an axis. */

@@ -1,6 +1,6 @@
 import { Rational } from '../length/rational.ts';
-import { axisOfNeither, outlineBeside, reachBeside, spineFacing } from './beside-bore.ts';
-import { acrossAxis, type Bore, boreOf, exchanged } from './bore.ts';
+import { axisOfNeither, outlineAlong, outlineBeside, reachBeside, spineFacing } from './beside-bore.ts';
+import { type Bore, boreOf, exchanged } from './bore.ts';
 import { boundsOf, intervalsMeet } from './bounds.ts';
 import { cutByAll } from './cut-polyhedron.ts';
 import { facettedBore, sidePlanes } from './facets.ts';
@@ -100,10 +100,9 @@ function contactOnLine(apart: readonly FlatPoint[], radius: Rational): Contact |
 
 /** How far a solid reaches along a bore, within the walls that the bore would have if it were drilled on for ever. */
 function reachWithin(bore: Bore, solid: BoxSolid | ConvexSolid): readonly [Between, Between] | undefined {
-  const polyhedron = polyhedronOf(solid);
-  const outline = outlineAround(polyhedron.corners.map((corner) => acrossAxis(corner, bore.axis)));
-  if (!isNearer(outline, bore.spine, bore.radius)) return undefined;
+  if (!isNearer(outlineAlong(solid, bore.axis), bore.spine, bore.radius)) return undefined;
   if (solid.kind === 'box') return [exactly(solid[bore.axis].from.in('in')), exactly(solid[bore.axis].to.in('in'))];
+  const polyhedron = polyhedronOf(solid);
   const { inside, outside } = facettedBore(bore);
   const [low, high] = endsWithin(polyhedron, outside, bore.axis) ?? endsOf(polyhedron, bore.axis);
   const [surelyLow, surelyHigh] = endsWithin(polyhedron, inside, bore.axis) ?? [high, low];

@@ -1,6 +1,7 @@
 import { Rational } from '../length/rational.ts';
 import { type FlatPoint, flatCross, flatDifference, flatDot } from './points.ts';
 import { edgesOf } from './polyhedron.ts';
+import { areRoughlyNearer } from './rough.ts';
 
 /** Outlines and distances across an axis, exact: distances stay squared. */
 
@@ -39,12 +40,7 @@ export function squaredDistance(a: readonly FlatPoint[], b: readonly FlatPoint[]
   for (const [p, q] of edgesOf(a)) {
     for (const [r, s] of edgesOf(b)) {
       if (segmentsCross(p, q, r, s)) return Rational.zero;
-      for (const squared of [
-        squaredDistanceToSegment(p, r, s),
-        squaredDistanceToSegment(q, r, s),
-        squaredDistanceToSegment(r, p, q),
-        squaredDistanceToSegment(s, p, q),
-      ]) {
+      for (const squared of [squaredDistanceToSegment(p, r, s), squaredDistanceToSegment(r, p, q)]) {
         if (least === undefined || squared.compare(least) < 0) least = squared;
       }
     }
@@ -52,9 +48,9 @@ export function squaredDistance(a: readonly FlatPoint[], b: readonly FlatPoint[]
   return least ?? Rational.zero;
 }
 
-/** Whether the two come nearer to each other than `than`. */
+/** Whether the two come nearer to each other than `than`, exactly. */
 export function isNearer(a: readonly FlatPoint[], b: readonly FlatPoint[], than: Rational): boolean {
-  return squaredDistance(a, b).compare(than.times(than)) < 0;
+  return areRoughlyNearer(a, b, than.toNumber()) ?? squaredDistance(a, b).compare(than.times(than)) < 0;
 }
 
 function isWithinOutline(point: FlatPoint, outline: readonly FlatPoint[]): boolean {

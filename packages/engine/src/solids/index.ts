@@ -11,4 +11,5 @@ export { type Overlap, overlapOf, type Parting, type SharedStretch } from './ove
 export type { Between } from './roots.ts';
 export * from './solid.ts';
 export * from './volume.ts';
+export { type Wall, wallBetween } from './wall-between.ts';
 export * from './walls.ts';

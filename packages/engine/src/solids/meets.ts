@@ -5,6 +5,7 @@ import { isNearer } from './flat.ts';
 import { cross, eitherWay, inWholeNumbers, isNowhere, type Point } from './points.ts';
 import { directionsOf, type Polyhedron, polyhedronOf, rangeAlong } from './polyhedron.ts';
 import { compareRoots } from './roots.ts';
+import { areRoughlyApart, extentOf, roughCross, roughly } from './rough.ts';
 import type { BoxSolid, ConvexSolid, Solid } from './solid.ts';
 
 /**
@@ -24,11 +25,29 @@ export function meets(a: Solid, b: Solid): boolean {
 
 /** Two convex polyhedra are apart only if a plane along one's face, or along an edge of each, parts them. */
 function polyhedraMeet(a: Polyhedron, b: Polyhedron): boolean {
-  for (const direction of partingDirections(a, b)) {
-    // Along the axes the bounds have answered already.
-    if (!liesAlongAxis(direction) && areApartAlong(a, b, direction)) return false;
+  const ofA = directionsOf(a);
+  const ofB = directionsOf(b);
+  for (const normal of [...ofA.normals, ...ofB.normals]) {
+    const rough = roughly(normal);
+    if (areRoughlyApart(a, b, rough, extentOf(rough)) ?? areApartAlong(a, b, normal)) return false;
+  }
+  for (const edgeOfA of ofA.edges) {
+    const roughA = roughly(edgeOfA);
+    for (const edgeOfB of ofB.edges) {
+      const roughB = roughly(edgeOfB);
+      const apart = areRoughlyApart(a, b, roughCross(roughA, roughB), extentOf(roughA) * extentOf(roughB));
+      if (apart ?? areApartAlong(a, b, cross(edgeOfA, edgeOfB))) return false;
+    }
   }
   return true;
+}
+
+function areApartAlong(a: Polyhedron, b: Polyhedron, direction: Point): boolean {
+  // Edges that run the same way have no direction across both.
+  if (isNowhere(direction)) return false;
+  const [leastA, mostA] = rangeAlong(a, direction);
+  const [leastB, mostB] = rangeAlong(b, direction);
+  return mostA.compare(leastB) <= 0 || mostB.compare(leastA) <= 0;
 }
 
 /** Every direction that a plane between the two need ever stand across; may repeat itself. */
@@ -43,16 +62,6 @@ export function* partingDirections(a: Polyhedron, b: Polyhedron): Iterable<Point
       if (!isNowhere(across)) yield eitherWay(inWholeNumbers(across));
     }
   }
-}
-
-function liesAlongAxis({ x, y, z }: Point): boolean {
-  return [x, y, z].filter((part) => part.isZero()).length === 2;
-}
-
-function areApartAlong(a: Polyhedron, b: Polyhedron, direction: Point): boolean {
-  const [leastA, mostA] = rangeAlong(a, direction);
-  const [leastB, mostB] = rangeAlong(b, direction);
-  return mostA.compare(leastB) <= 0 || mostB.compare(leastA) <= 0;
 }
 
 function boreMeetsPolyhedron(bore: Bore, solid: BoxSolid | ConvexSolid): boolean {
