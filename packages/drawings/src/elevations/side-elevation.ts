@@ -1,0 +1,59 @@
+import type { Evaluation, PartRole } from '@fettle/engine';
+import { cleanName } from '../lettering.ts';
+import type { Drawing } from '../primitives.ts';
+import { listed } from '../sections/describe-section.ts';
+import { chains, depthChain, openingsChain, wholeChain } from '../sections/section-chains.ts';
+import { FROM_RIGHT } from '../shapes/view-direction.ts';
+import { realMm } from '../shown-lengths.ts';
+import { onStandardSheet } from '../views/standard-sheet.ts';
+import { viewedParts } from '../views/viewed-parts.ts';
+import { elevationNotes } from './elevation-notes.ts';
+import { wordsOf } from './inside-elevation.ts';
+
+/** Hidden edges of what holds the case together; those of drawers and partitions would only clutter the sheet. */
+const SHOWN_HIDDEN: readonly PartRole[] = ['top', 'bottom', 'stretcher', 'back', 'plinth', 'side', 'shelf'];
+
+/** The right-hand side, its front to the left. Never fails: what cannot be drawn is said on the sheet. */
+export function sideElevation(evaluation: Evaluation): Drawing {
+  const { carcase } = evaluation.layout;
+  const piece = cleanName(evaluation.design.name);
+  const viewed = viewedParts({
+    parts: evaluation.parts,
+    from: FROM_RIGHT,
+    showsHidden: ({ role }) => SHOWN_HIDDEN.includes(role),
+  });
+  const seen = viewed.filter((each) => each.seen.length > 0).map(({ part }) => part);
+  const name = {
+    id: 'side',
+    words: 'Side elevation',
+    description: [
+      `Side elevation of ${piece === '' ? 'a piece without a name' : piece}, seen from the right, the front to the left`,
+      seen.length === 0 ? 'Nothing is drawn yet' : `Seen: ${listed(seen)}`,
+    ]
+      .map((sentence) => `${sentence}.`)
+      .join(' '),
+  };
+  if (carcase === undefined) return onStandardSheet(evaluation, { name, notes: () => [] });
+  const { y, z } = carcase.outside;
+  const parts = viewed.filter((each) => each.seen.length > 0 || each.hidden.length > 0);
+  return onStandardSheet(evaluation, {
+    name,
+    plan: {
+      viewed: parts,
+      from: FROM_RIGHT,
+      low: { u: realMm(z.start.length), v: realMm(y.start.length) },
+      high: { u: realMm(z.end.length), v: realMm(y.end.length) },
+      seenAs: 'edge',
+      chains: {
+        left: chains('case', [wholeChain(evaluation, 'y')]),
+        right: chains('case', [openingsChain(evaluation, [], 'y')]),
+        above: [],
+        below: chains('case', [depthChain(evaluation, seen, undefined), wholeChain(evaluation, 'z')]),
+      },
+      standsOnFloor: true,
+      wordsOf,
+      mayGoWithout: ({ seen: edges }) => edges.length === 0,
+    },
+    notes: (content) => elevationNotes(evaluation, content, ''),
+  });
+}

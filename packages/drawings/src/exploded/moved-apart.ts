@@ -1,0 +1,201 @@
+import type { Part, PartRole } from '@fettle/engine';
+import { FRONTS } from '../parts-in-view.ts';
+import type { Extent } from '../shapes/convex-cell.ts';
+import { extentOf } from '../shapes/part-cells.ts';
+import { type Vector, vector } from '../shapes/vectors.ts';
+
+/**
+ * How far each part is moved so that the piece comes apart: along the axis on which it lies beside its neighbours, away
+ * from them. What was apart on an axis stays in that order and apart, so no two parts meet on the way; drawers and other
+ * fronts come out to the front. In real millimetres.
+ */
+
+type Axis = 'x' | 'y' | 'z';
+const AXES: readonly Axis[] = ['x', 'y', 'z'];
+const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom'];
+
+/** What is moved as one, and comes apart in itself by less. */
+interface Unit {
+  readonly parts: readonly Part[];
+  /** Where it stands in the piece, and how far it reaches once it has come apart. */
+  readonly before: Extent;
+  readonly after: Extent;
+  readonly comesOut: boolean;
+  readonly thin?: Axis;
+}
+
+/** Neighbours closer than this move apart; farther ones only keep their order. */
+const NEAR_MM = 40;
+const TOUCHING_MM = 0.01;
+
+export function movesApart(parts: readonly Part[]): ReadonlyMap<string, Vector> {
+  const extents = new Map<string, Extent>();
+  for (const part of parts) {
+    const extent = extentOf(part.box);
+    if (extent !== undefined) extents.set(part.id, extent);
+  }
+  const sound = parts.filter(({ id }) => extents.has(id));
+  const whole = around([...extents.values()]);
+  if (whole === undefined) return new Map();
+  const largest = Math.max(...AXES.map((axis) => whole[axis][1] - whole[axis][0]));
+  const gap = largest * 0.09;
+  const inner = new Map<string, Vector>();
+  const units = unitsOf(sound).map((members): Unit => {
+    const single = members.map((part) => unitOf([part], extents, undefined));
+    const moves = solved(single, gap * 0.5);
+    for (const [at, part] of members.entries()) inner.set(part.id, moves[at] ?? NOWHERE);
+    return unitOf(members, extents, moves);
+  });
+  const moves = solved(units, gap);
+  const all = new Map<string, Vector>();
+  units.forEach((unit, at) => {
+    const move = moves[at] ?? NOWHERE;
+    for (const { id } of unit.parts) {
+      const own = inner.get(id) ?? NOWHERE;
+      all.set(id, vector(move.x + own.x, move.y + own.y, move.z + own.z));
+    }
+  });
+  return all;
+}
+
+const NOWHERE = vector(0, 0, 0);
+
+/** A drawer is one thing, and so is a frame that is glued up by itself. */
+function unitsOf(parts: readonly Part[]): readonly (readonly Part[])[] {
+  const units = new Map<string, Part[]>();
+  for (const part of parts) {
+    const isOfDrawer = part.cell !== undefined && (BOXES.includes(part.role) || part.role === 'drawer-front');
+    const key = isOfDrawer
+      ? `drawer ${part.cell}`
+      : part.frame === undefined
+        ? `part ${part.id}`
+        : `frame ${part.frame}`;
+    const known = units.get(key);
+    if (known === undefined) units.set(key, [part]);
+    else known.push(part);
+  }
+  return [...units.values()];
+}
+
+function unitOf(
+  parts: readonly Part[],
+  extents: ReadonlyMap<string, Extent>,
+  moves: readonly Vector[] | undefined,
+): Unit {
+  const places = parts.flatMap((part) => extents.get(part.id) ?? []);
+  const moved = places.map((extent, at) => shifted(extent, moves?.[at] ?? NOWHERE));
+  const before = around(places) ?? EMPTY;
+  const [first] = parts;
+  return {
+    parts,
+    before,
+    after: around(moved) ?? EMPTY,
+    comesOut: parts.some(({ role }) => FRONTS.includes(role) || BOXES.includes(role)),
+    ...(parts.length === 1 && first !== undefined ? { thin: first.thin } : {}),
+  };
+}
+
+const EMPTY: Extent = { x: [0, 0], y: [0, 0], z: [0, 0] };
+
+function around(extents: readonly Extent[]): Extent | undefined {
+  if (extents.length === 0) return undefined;
+  const reach = (axis: Axis): readonly [number, number] => [
+    Math.min(...extents.map((extent) => extent[axis][0])),
+    Math.max(...extents.map((extent) => extent[axis][1])),
+  ];
+  return { x: reach('x'), y: reach('y'), z: reach('z') };
+}
+
+function shifted(extent: Extent, by: Vector): Extent {
+  const along = (axis: Axis): readonly [number, number] => [extent[axis][0] + by[axis], extent[axis][1] + by[axis]];
+  return { x: along('x'), y: along('y'), z: along('z') };
+}
+
+/** `later` moves at least `by` farther along the axis than `earlier`. */
+interface Order {
+  readonly earlier: number;
+  readonly later: number;
+  readonly by: number;
+}
+
+/** Halfway between the least and the greatest move that keep every order: what has room stays in the middle of it. */
+function solved(units: readonly Unit[], gap: number): readonly Vector[] {
+  const along = (axis: Axis): readonly number[] => {
+    const orders = ordersAlong(units, axis, gap);
+    const least = units.map(() => 0);
+    settle(orders, units.length, ({ earlier, later, by }) => {
+      const wished = (least[earlier] ?? 0) + by;
+      if (wished <= (least[later] ?? 0) + 1e-9) return false;
+      least[later] = wished;
+      return true;
+    });
+    const most = units.map(() => Math.max(0, ...least));
+    settle(orders, units.length, ({ earlier, later, by }) => {
+      const wished = (most[later] ?? 0) - by;
+      if (wished >= (most[earlier] ?? 0) - 1e-9) return false;
+      most[earlier] = wished;
+      return true;
+    });
+    return units.map((_, at) => ((least[at] ?? 0) + (most[at] ?? 0)) / 2);
+  };
+  const [x, y, z] = [along('x'), along('y'), along('z')];
+  return units.map((_, at) => vector(x[at] ?? 0, y[at] ?? 0, z[at] ?? 0));
+}
+
+/** Until nothing changes; orders that contradict one another end it after as many rounds as there are units. */
+function settle(orders: readonly Order[], rounds: number, apply: (order: Order) => boolean): void {
+  for (let round = 0; round <= rounds; round++) {
+    let hasChanged = false;
+    for (const order of orders) if (apply(order)) hasChanged = true;
+    if (!hasChanged) return;
+  }
+}
+
+function ordersAlong(units: readonly Unit[], axis: Axis, gap: number): readonly Order[] {
+  const orders: Order[] = [];
+  const order = (earlier: number, later: number, apart: number): void => {
+    const [one, other] = [units[earlier], units[later]];
+    if (one !== undefined && other !== undefined) {
+      orders.push({ earlier, later, by: one.after[axis][1] - other.after[axis][0] + apart });
+    }
+  };
+  units.forEach((one, a) => {
+    units.forEach((other, b) => {
+      if (a >= b) return;
+      if (one.comesOut !== other.comesOut) {
+        if (axis === 'z') order(one.comesOut ? a : b, one.comesOut ? b : a, gap * 1.5);
+        return;
+      }
+      const isBefore = one.before[axis][1] <= other.before[axis][0] + TOUCHING_MM;
+      const isAfter = other.before[axis][1] <= one.before[axis][0] + TOUCHING_MM;
+      if (isBefore || isAfter) {
+        const [first, second] = isBefore ? [one, other] : [other, one];
+        const isNear = second.before[axis][0] - first.before[axis][1] < NEAR_MM;
+        const faces = AXES.every((across) => across === axis || overlaps(one.before[across], other.before[across]));
+        order(isBefore ? a : b, isBefore ? b : a, isNear && faces ? gap : 0);
+      } else if (
+        AXES.every((each) => overlaps(one.before[each], other.before[each])) &&
+        comesOutAlong(one, other) === axis
+      ) {
+        // One lies in a groove of the other: it comes out along its thickness.
+        const isFirst = middle(one.before[axis]) <= middle(other.before[axis]);
+        order(isFirst ? a : b, isFirst ? b : a, gap);
+      }
+    });
+  });
+  return orders;
+}
+
+function comesOutAlong(one: Unit, other: Unit): Axis {
+  const thickness = ({ before, thin }: Unit): number =>
+    thin === undefined ? Number.POSITIVE_INFINITY : before[thin][1] - before[thin][0];
+  return (thickness(one) <= thickness(other) ? one.thin : other.thin) ?? 'z';
+}
+
+function overlaps(a: readonly [number, number], b: readonly [number, number]): boolean {
+  return a[0] < b[1] - TOUCHING_MM && b[0] < a[1] - TOUCHING_MM;
+}
+
+function middle([from, to]: readonly [number, number]): number {
+  return (from + to) / 2;
+}

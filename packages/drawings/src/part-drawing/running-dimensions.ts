@@ -1,0 +1,133 @@
+import { Length, marksFromBaseline, type Units } from '@fettle/engine';
+import { evenly } from '../dimension-lanes.ts';
+import { centredText, LETTER_HEIGHTS_MM, textDepth, textWidth } from '../lettering.ts';
+import { type Box, line, type Point, type Primitive, type Text } from '../primitives.ts';
+import { figureOnSheet, isInch, NEARLY, realMm } from '../shown-lengths.ts';
+import { spread } from '../spread.ts';
+import type { Local, PartFrame } from './part-frame.ts';
+
+/**
+ * Running dimensions: every place is measured from one and the same end or edge, so that no error adds up, and what is
+ * shown are marks of the ruler from that baseline (superimposed running dimensioning of ISO 129-1, from memory).
+ */
+
+/** Where cuts begin and end along one size of the part, each place once; the ends of the wood itself are left out. */
+export function placesAlong(frame: PartFrame, local: Local): readonly Length[] {
+  const places: Length[] = [];
+  for (const cut of frame.cuts) {
+    // What goes all around an end, such as a shoulder, still tells how far it reaches along the part.
+    for (const place of [cut[local].from, cut[local].to]) {
+      const isEnd = place.isZero() || place.equals(frame.size[local]);
+      if (!isEnd && !places.some((known) => known.equals(place))) places.push(place);
+    }
+  }
+  return places.sort((a, b) => a.compare(b));
+}
+
+/** In inches as marks of the ruler from the baseline, and what is not on a mark says so; in metric units as they are. */
+export function runningFigures(places: readonly Length[], units: Units): readonly string[] {
+  if (!isInch(units)) return places.map((place) => figureOnSheet(place, units));
+  const ruler = Length.of(units.ruler, units.unit);
+  const steps = places.map((place, at) => place.minus(places[at - 1] ?? Length.zero));
+  return marksFromBaseline(steps, ruler).map((mark, at) => {
+    const place = places[at] ?? mark;
+    const words = figureOnSheet(mark, units);
+    return mark.equals(place) ? words : `${NEARLY} ${words}`;
+  });
+}
+
+const HEIGHT = LETTER_HEIGHTS_MM.small;
+const DEPTH = textDepth(HEIGHT);
+const PITCH = DEPTH + 0.4;
+const FIRST = 2.5;
+const KINK = 3.2;
+const DOT = 0.7;
+const TICK = 0.75;
+
+export interface RunningBlock {
+  readonly primitives: readonly Primitive[];
+  readonly boxes: readonly Box[];
+  /** From the edge of the view to the far end of the figures. */
+  readonly depth: number;
+  readonly leftOut: number;
+}
+
+export interface RunningPlace {
+  /** On paper: the edge of the view that the dimensions hang from. */
+  readonly edge: number;
+  /** The baseline on paper, and which way places run from it: 1 to the right or downwards, -1 the other way. */
+  readonly base: number;
+  readonly way: 1 | -1;
+  readonly factor: number;
+  /** How far figures may be moved. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Below a view, figures turned upwards; places run from one of its ends. */
+export function runningBelow(places: readonly Length[], figures: readonly string[], at: RunningPlace): RunningBlock {
+  return running(places, figures, at, 'below');
+}
+
+/** To the left of a view; places run upwards from its foot. */
+export function runningLeft(places: readonly Length[], figures: readonly string[], at: RunningPlace): RunningBlock {
+  return running(places, figures, at, 'left');
+}
+
+function running(
+  places: readonly Length[],
+  figures: readonly string[],
+  { edge, base, way, factor, low, high }: RunningPlace,
+  side: 'below' | 'left',
+): RunningBlock {
+  if (places.length === 0) return { primitives: [], boxes: [], depth: 0, leftOut: 0 };
+  const all = places
+    .map((place, index) => ({ at: base + way * realMm(place) * factor, figure: figures[index] ?? '' }))
+    .sort((a, b) => a.at - b.at);
+  const kept = evenly(all, Math.max(1, Math.floor((high - low) / PITCH)));
+  const middles = spread(
+    kept.map(({ at }) => ({ centre: at, size: PITCH })),
+    low,
+    high,
+  );
+  const paper = (along: number, out: number): Point =>
+    side === 'below' ? { x: along, y: edge + out } : { x: edge - out, y: along };
+  const lineOut = FIRST;
+  const figureOut = lineOut + KINK;
+  const ends = [base, ...all.map(({ at }) => at)];
+  const joined = (from: Point, to: Point, role: 'dimension' | 'extension' | 'leader'): Primitive =>
+    line(role, from.x, from.y, to.x, to.y);
+  const texts = kept.map(({ figure }, index): Text => {
+    const centre = paper(middles[index] ?? 0, figureOut);
+    const runs = side === 'below' ? 'upwards' : 'across';
+    return { ...centredText({ role: 'figure', text: figure, height: HEIGHT, runs }, centre), anchor: 'end' };
+  });
+  const primitives: Primitive[] = [
+    joined(paper(Math.min(...ends), lineOut), paper(Math.max(...ends), lineOut), 'dimension'),
+    { kind: 'circle', role: 'dimension', centre: paper(base, lineOut), radius: DOT, filled: false },
+    ...all.flatMap(({ at }): Primitive[] => {
+      const middle = paper(at, lineOut);
+      return [
+        joined(paper(at, 0.8), middle, 'extension'),
+        line('tick', middle.x - TICK, middle.y + TICK, middle.x + TICK, middle.y - TICK),
+      ];
+    }),
+    ...kept.map(({ at }, index) => joined(paper(at, lineOut), paper(middles[index] ?? at, figureOut - 0.5), 'leader')),
+    ...texts,
+  ];
+  const longest = Math.max(...kept.map(({ figure }) => textWidth(figure, HEIGHT)));
+  return {
+    primitives,
+    boxes: texts.map((text) => boxOfText(text)),
+    depth: figureOut + longest,
+    leftOut: all.length - kept.length,
+  };
+}
+
+function boxOfText(text: Text): Box {
+  const width = textWidth(text.text, text.height);
+  const { x, y } = text.at;
+  return text.runs === 'upwards'
+    ? { left: x - DEPTH, right: x + 1, top: y, bottom: y + width }
+    : { left: x - width, right: x, top: y - DEPTH, bottom: y + 1 };
+}

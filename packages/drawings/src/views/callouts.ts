@@ -1,0 +1,210 @@
+import { brokenAround } from '../broken-lines.ts';
+import { centredText, LETTER_HEIGHTS_MM, textBox, textWidth } from '../lettering.ts';
+import { type Box, boxesOverlap, grown, type Line, type Point, type Primitive, type Text } from '../primitives.ts';
+
+/**
+ * Writes the marks of parts into a picture: on the part where it has room, else beside it with a short leader that ends
+ * in a dot on the part and crosses as few lines as can be. Knows paper only.
+ */
+
+export interface CalloutWish {
+  readonly id: string;
+  /** In order of preference; the last is the shortest. */
+  readonly words: readonly string[];
+  /** Points of the part that one sees, the best first. */
+  readonly spots: readonly Point[];
+  /** Whether a text that fills this box would stand on the part alone. */
+  readonly holds: (box: Box) => boolean;
+  /** No leader leads to it: it goes without a mark where the mark has no room on it. */
+  readonly mustStandOn?: boolean;
+}
+
+export interface Callout {
+  readonly id: string;
+  readonly text: Text;
+  /** From the dot to the text; empty where the text stands on the part. */
+  readonly leader: readonly Point[];
+}
+
+export interface CalloutRoom {
+  /** Where lettering may stand. */
+  readonly within: Box;
+  readonly taken: readonly Box[];
+  /** Lines that lettering must not touch, and those it may stand on, which are then broken. */
+  readonly firm: readonly Line[];
+  readonly soft: readonly Line[];
+}
+
+const HEIGHT = LETTER_HEIGHTS_MM.small;
+const MARGIN = 0.5;
+const REACHES = [4, 6, 8.5, 11.5, 15, 19, 24, 30];
+const BEARINGS = 16;
+const DOT_MM = 0.5;
+/** What a shorter text is worth in longer or crossing leaders. */
+const SHORTER_COST = 6;
+
+export function placeCallouts(
+  wishes: readonly CalloutWish[],
+  room: CalloutRoom,
+): { readonly placed: readonly Callout[]; readonly leftOut: readonly string[] } {
+  const taken: Box[] = [...room.taken];
+  const leaders: Line[] = [];
+  const placed: Callout[] = [];
+  const leftOut: string[] = [];
+  // Parts without a choice before those with one.
+  for (const wish of [...wishes].sort((a, b) => Number(b.mustStandOn !== true) - Number(a.mustStandOn !== true))) {
+    const onPart = onThePart(wish, room, taken, leaders);
+    const found =
+      onPart ??
+      (wish.mustStandOn === true
+        ? undefined
+        : (besideThePart(wish, room, taken, leaders) ??
+          besideThePart(wish, { ...room, firm: [], soft: [...room.firm, ...room.soft] }, taken, leaders)));
+    if (found === undefined) {
+      if (wish.mustStandOn !== true) leftOut.push(wish.id);
+      continue;
+    }
+    placed.push(found);
+    taken.push(textBox(found.text));
+    leaders.push(...leaderLines(found));
+    const [dot] = found.leader;
+    if (dot !== undefined) taken.push(grown({ left: dot.x, right: dot.x, top: dot.y, bottom: dot.y }, DOT_MM));
+  }
+  return { placed, leftOut };
+}
+
+function onThePart(
+  { id, words, spots, holds }: CalloutWish,
+  room: CalloutRoom,
+  taken: readonly Box[],
+  leaders: readonly Line[],
+): Callout | undefined {
+  for (const text of words) {
+    for (const spot of spots) {
+      const written = centredText({ role: 'mark', text, height: HEIGHT, runs: 'across' }, spot);
+      const box = grown(textBox(written), MARGIN);
+      const isFree =
+        !taken.some((other) => boxesOverlap(box, other)) &&
+        holds(box) &&
+        !touchesAny(box, room.firm) &&
+        !touchesAny(box, leaders);
+      if (isFree) return { id, text: written, leader: [] };
+    }
+  }
+  return undefined;
+}
+
+function besideThePart(
+  { id, words, spots }: CalloutWish,
+  room: CalloutRoom,
+  taken: readonly Box[],
+  leaders: readonly Line[],
+): Callout | undefined {
+  let best: Callout | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const { text, spot, reach, extra } of tries(words, spots)) {
+    // A farther one costs at least its length.
+    if (reach + extra >= least) continue;
+    const half = textWidth(text, HEIGHT) / 2;
+    for (let step = 0; step < BEARINGS; step++) {
+      const angle = ((step + 0.5) / BEARINGS) * 2 * Math.PI;
+      const centre = {
+        x: spot.x + Math.cos(angle) * (reach + half * Math.abs(Math.cos(angle))),
+        y: spot.y + Math.sin(angle) * reach,
+      };
+      const written = centredText({ role: 'mark', text, height: HEIGHT, runs: 'across' }, centre);
+      const box = grown(textBox(written), MARGIN);
+      if (!isWithin(box, room.within) || taken.some((other) => boxesOverlap(box, other))) continue;
+      if (touchesAny(box, room.firm) || touchesAny(box, leaders)) continue;
+      const end = rimOf(box, centre, spot);
+      const leader: Line = { kind: 'line', role: 'leader', from: spot, to: end };
+      if (taken.some((other) => crosses(leader, other)) || leaders.some((other) => linesCross(leader, other))) continue;
+      const cost =
+        reach +
+        extra +
+        4 * countCrossed(leader, room.firm) +
+        1.5 * countCrossed(leader, room.soft) +
+        3 * countTouched(box, room.soft);
+      if (cost < least) {
+        least = cost;
+        best = { id, text: written, leader: [spot, end] };
+      }
+    }
+  }
+  return best;
+}
+
+function* tries(words: readonly string[], spots: readonly Point[]) {
+  for (const [turn, spot] of spots.slice(0, 4).entries()) {
+    for (const [shorter, text] of words.entries()) {
+      for (const reach of REACHES) yield { text, spot, reach, extra: turn + SHORTER_COST * shorter };
+    }
+  }
+}
+
+export function calloutPrimitives({ text, leader }: Callout): readonly Primitive[] {
+  const [dot, end] = leader;
+  if (dot === undefined || end === undefined) return [text];
+  return [
+    { kind: 'circle', role: 'leader', centre: dot, radius: DOT_MM, filled: true },
+    { kind: 'line', role: 'leader', from: dot, to: end },
+    text,
+  ];
+}
+
+function leaderLines({ leader }: Callout): readonly Line[] {
+  const [from, to] = leader;
+  return from === undefined || to === undefined ? [] : [{ kind: 'line', role: 'leader', from, to }];
+}
+
+/** Where the way from the middle of a box to a point leaves it. */
+function rimOf(box: Box, centre: Point, towards: Point): Point {
+  const dx = towards.x - centre.x;
+  const dy = towards.y - centre.y;
+  const share = Math.min(
+    dx === 0 ? 1 : (box.right - box.left) / 2 / Math.abs(dx),
+    dy === 0 ? 1 : (box.bottom - box.top) / 2 / Math.abs(dy),
+    1,
+  );
+  return { x: centre.x + dx * share, y: centre.y + dy * share };
+}
+
+function isWithin(inner: Box, outer: Box): boolean {
+  return (
+    outer.left <= inner.left && inner.right <= outer.right && outer.top <= inner.top && inner.bottom <= outer.bottom
+  );
+}
+
+function touchesAny(box: Box, lines: readonly Line[]): boolean {
+  return lines.some((each) => crosses(each, box));
+}
+
+function countTouched(box: Box, lines: readonly Line[]): number {
+  return lines.reduce((count, each) => count + (crosses(each, box) ? 1 : 0), 0);
+}
+
+function countCrossed(leader: Line, lines: readonly Line[]): number {
+  return lines.reduce((count, each) => count + (linesCross(leader, each) ? 1 : 0), 0);
+}
+
+function crosses({ from, to }: Line, box: Box): boolean {
+  if (Math.max(from.x, to.x) <= box.left || Math.min(from.x, to.x) >= box.right) return false;
+  if (Math.max(from.y, to.y) <= box.top || Math.min(from.y, to.y) >= box.bottom) return false;
+  if (from.x === to.x || from.y === to.y) return true;
+  const pieces = brokenAround({ kind: 'line', role: 'leader', from, to }, [grown(box, -0.5)]);
+  return pieces.length !== 1 || pieces[0]?.from !== from || pieces[0]?.to !== to;
+}
+
+function linesCross(one: Line, other: Line): boolean {
+  const side = (a: Point, b: Point, p: Point): number => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+  const isApart =
+    Math.max(one.from.x, one.to.x) < Math.min(other.from.x, other.to.x) ||
+    Math.max(other.from.x, other.to.x) < Math.min(one.from.x, one.to.x) ||
+    Math.max(one.from.y, one.to.y) < Math.min(other.from.y, other.to.y) ||
+    Math.max(other.from.y, other.to.y) < Math.min(one.from.y, one.to.y);
+  if (isApart) return false;
+  return (
+    side(one.from, one.to, other.from) * side(one.from, one.to, other.to) < 0 &&
+    side(other.from, other.to, one.from) * side(other.from, other.to, one.to) < 0
+  );
+}

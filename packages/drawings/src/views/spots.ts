@@ -1,0 +1,112 @@
+import type { Projection } from '../parts-in-view.ts';
+import type { Box, Point } from '../primitives.ts';
+import { isInside } from '../shapes/cut-face.ts';
+import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
+import { boxAround, onPaper } from './on-paper.ts';
+import { partSeenAt, type ViewedPart } from './viewed-parts.ts';
+
+/** Where on a part a mark or the dot of a leader may stand: on its cut face, else where one sees it. */
+
+const SHARES = [0.5, 0.3, 0.7, 0.15, 0.85];
+const GRID = 9;
+/** From a dot to the next outline, in mm on paper. */
+const CLEAR_MM = 0.5;
+const SLIVER_MM = 0.3;
+
+/** The best first. */
+export function spotsOf(
+  viewed: ViewedPart,
+  all: readonly ViewedPart[],
+  from: ViewDirection,
+  to: Projection,
+): readonly Point[] {
+  const { cut } = viewed;
+  if (cut !== undefined) {
+    const pieces = [...cut.pieces].sort((a, b) => areaOf(b) - areaOf(a)).slice(0, 3);
+    return pieces
+      .flatMap((piece) => {
+        const box = boxAround(piece.map(({ u, v }) => ({ x: u, y: v })));
+        return SHARES.map((share): Flat => along(box, share)).filter((spot) => isInside(spot, piece));
+      })
+      .map((spot) => onPaper(spot, to));
+  }
+  const isSeen = (spot: Flat): boolean => partSeenAt(all, spot, from) === viewed;
+  const onGrid = gridOver(viewed).filter(isSeen);
+  const seen = onGrid.length > 0 ? onGrid : besideEdges(viewed, SLIVER_MM / to.factor).filter(isSeen);
+  if (seen.length === 0) return viewed.hidden.length === 0 ? [] : middles(viewed).map((spot) => onPaper(spot, to));
+  const middle = {
+    u: seen.reduce((sum, { u }) => sum + u, 0) / seen.length,
+    v: seen.reduce((sum, { v }) => sum + v, 0) / seen.length,
+  };
+  // A dot on an outline would not tell to which side it belongs.
+  const apart = CLEAR_MM / to.factor;
+  const isClear = ({ u, v }: Flat): boolean =>
+    [-apart, apart].every(
+      (by) => partSeenAt(all, { u: u + by, v }, from) === viewed && partSeenAt(all, { u, v: v + by }, from) === viewed,
+    );
+  const distance = ({ u, v }: Flat): number => Math.hypot(u - middle.u, v - middle.v);
+  const nearest = seen.sort((a, b) => distance(a) - distance(b));
+  const clear = nearest.filter(isClear);
+  return (clear.length === 0 ? nearest : clear).map((spot) => onPaper(spot, to));
+}
+
+/** On the middle line of the longer side. */
+function along(box: Box, share: number): Flat {
+  const wide = box.right - box.left;
+  const high = box.bottom - box.top;
+  return wide >= high
+    ? { u: box.left + share * wide, v: box.top + high / 2 }
+    : { u: box.left + wide / 2, v: box.top + share * high };
+}
+
+/** Over each of its outlines, as they may be far apart or lie across one another. */
+function gridOver({ areas }: ViewedPart): Flat[] {
+  return areas.flatMap(({ low, high }) =>
+    Array.from({ length: GRID * GRID }, (_, at): Flat => {
+      const [column, line] = [at % GRID, Math.floor(at / GRID)];
+      return {
+        u: low.u + ((column + 0.5) / GRID) * (high.u - low.u),
+        v: low.v + ((line + 0.5) / GRID) * (high.v - low.v),
+      };
+    }),
+  );
+}
+
+/** Of a part that is drawn dashed. */
+function middles({ areas }: ViewedPart): Flat[] {
+  return areas.map(({ low, high }) => ({ u: (low.u + high.u) / 2, v: (low.v + high.v) / 2 }));
+}
+
+/** Of a part that shows only slivers: just beside the middle of what one sees of its edges. */
+function besideEdges({ seen }: ViewedPart, apart: number): Flat[] {
+  return seen.flatMap(({ from, to }) => {
+    const length = Math.hypot(to.u - from.u, to.v - from.v);
+    const middle = { u: (from.u + to.u) / 2, v: (from.v + to.v) / 2 };
+    const aside = { u: (-(to.v - from.v) / length) * apart, v: ((to.u - from.u) / length) * apart };
+    return [
+      { u: middle.u + aside.u, v: middle.v + aside.v },
+      { u: middle.u - aside.u, v: middle.v - aside.v },
+    ];
+  });
+}
+
+function areaOf(outline: readonly Flat[]): number {
+  return outline.reduce((sum, a, at) => {
+    const b = outline[(at + 1) % outline.length] ?? a;
+    return sum + (a.u * b.v - b.u * a.v) / 2;
+  }, 0);
+}
+
+/** Whether a box of lettering would stand wholly on the part, as one sees it. */
+export function standsOn(viewed: ViewedPart, all: readonly ViewedPart[], from: ViewDirection, to: Projection) {
+  return (box: Box): boolean => {
+    for (const x of [box.left, (box.left + box.right) / 2, box.right]) {
+      for (const y of [box.top, (box.top + box.bottom) / 2, box.bottom]) {
+        const spot = { u: (x - to.x) / to.factor, v: (to.y - y) / to.factor };
+        if (partSeenAt(all, spot, from) !== viewed) return false;
+        if (viewed.cut !== undefined && !viewed.cut.pieces.some((piece) => isInside(spot, piece))) return false;
+      }
+    }
+    return true;
+  };
+}

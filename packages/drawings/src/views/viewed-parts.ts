@@ -1,0 +1,136 @@
+import type { Part } from '@fettle/engine';
+import { edgesOfCells } from '../shapes/cell-edges.ts';
+import type { ConvexCell, Plane } from '../shapes/convex-cell.ts';
+import { behind, type CutFace, cutFace } from '../shapes/cut-face.ts';
+import { DrawnLines } from '../shapes/drawn-lines.ts';
+import { type PartCells, partCells } from '../shapes/part-cells.ts';
+import { type Shadow, type Stretch, seenStretches, shadowOf } from '../shapes/seen-edges.ts';
+import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
+import { withBores } from './cut-bores.ts';
+
+/**
+ * What of a piece is seen from a side, or laid open by a plane through it: in real millimetres, v upwards. Knows nothing
+ * of scale, paper or lettering.
+ */
+
+export interface ViewedPart {
+  readonly part: Part;
+  /** Absent where the plane passes it, or there is none. */
+  readonly cut?: CutFace;
+  readonly seen: readonly Stretch[];
+  /** Empty unless hidden edges of such parts are asked for. */
+  readonly hidden: readonly Stretch[];
+  /** Its outlines in the picture, nearest last; some of them may be covered by other parts. */
+  readonly areas: readonly Shadow[];
+  readonly nearest: number;
+}
+
+export interface WhatToView {
+  readonly parts: readonly Part[];
+  readonly from: ViewDirection;
+  /** The viewer stands before it, and what lies on the viewer's side is taken away. */
+  readonly plane?: Plane;
+  /** Whether hidden edges of a part are wanted; of one that is not seen at all perhaps rather than of others. */
+  readonly showsHidden: (part: Part, isUnseen: boolean) => boolean;
+  /** Where the parts stand apart from their places. */
+  readonly cellsOf?: (part: Part) => PartCells;
+}
+
+/** Farthest first, as one paints. */
+export function viewedParts({
+  parts,
+  from,
+  plane,
+  showsHidden,
+  cellsOf = partCells,
+}: WhatToView): readonly ViewedPart[] {
+  const standing = parts.map((part) => {
+    const whole = cellsOf(part);
+    const cells = plane === undefined ? whole.cells : behind(whole.cells, plane);
+    const cut = plane === undefined ? undefined : cutFace(withBores(whole, plane), plane, from);
+    return { part, cells, cut, areas: cells.map((cell) => shadowOf(cell, from)) };
+  });
+  const shadows = standing.flatMap(({ areas }) => areas);
+  const lines = new DrawnLines();
+  for (const { cut } of standing) for (const stretch of cut?.outline ?? []) lines.take(stretch);
+  const nearestFirst = standing
+    .filter(({ cells }) => cells.length > 0)
+    .map((each) => ({ ...each, nearest: Math.max(...each.areas.map((area) => area.nearest)) }))
+    .sort((a, b) => b.nearest - a.nearest);
+  const edges = nearestFirst.map(({ part, cells, areas }) =>
+    stretchesOf(part, cells, areas, shadows, from, showsHidden),
+  );
+  const seen = edges.map((each) => each.seen.flatMap((stretch) => lines.take(stretch)));
+  const hidden = edges.map((each) => each.hidden.flatMap((stretch) => lines.take(stretch)));
+  return nearestFirst
+    .map(
+      ({ part, cut, areas, nearest }, at): ViewedPart => ({
+        part,
+        ...(cut === undefined ? {} : { cut }),
+        seen: seen[at] ?? [],
+        hidden: hidden[at] ?? [],
+        areas: [...areas].sort((a, b) => a.nearest - b.nearest),
+        nearest,
+      }),
+    )
+    .reverse();
+}
+
+function stretchesOf(
+  part: Part,
+  cells: readonly ConvexCell[],
+  areas: readonly Shadow[],
+  shadows: readonly Shadow[],
+  from: ViewDirection,
+  showsHidden: WhatToView['showsHidden'],
+) {
+  const near = shadows.filter((shadow) => areas.some((area) => overlaps(area, shadow)));
+  const seen: Stretch[] = [];
+  const hidden: Stretch[] = [];
+  for (const edge of edgesOfCells(cells)) {
+    const stretches = seenStretches(edge, near, from);
+    seen.push(...stretches.seen);
+    hidden.push(...stretches.hidden);
+  }
+  return { seen, hidden: showsHidden(part, seen.length === 0) ? hidden : [] };
+}
+
+function overlaps(a: Shadow, b: Shadow): boolean {
+  return a.low.u <= b.high.u && b.low.u <= a.high.u && a.low.v <= b.high.v && b.low.v <= a.high.v;
+}
+
+/** Which part one sees at a point of the picture; undefined where one sees none. */
+export function partSeenAt(viewed: readonly ViewedPart[], point: Flat, from: ViewDirection): ViewedPart | undefined {
+  let nearest: ViewedPart | undefined;
+  let depth = Number.NEGATIVE_INFINITY;
+  for (const each of viewed) {
+    for (const area of each.areas) {
+      const here = depthAt(area, point, from);
+      if (here !== undefined && here > depth) {
+        depth = here;
+        nearest = each;
+      }
+    }
+  }
+  return nearest;
+}
+
+/** How near the surface is under a point of the picture; undefined beside the outline. */
+export function depthAt({ outline, facing, low, high }: Shadow, point: Flat, from: ViewDirection): number | undefined {
+  if (point.u < low.u || point.u > high.u || point.v < low.v || point.v > high.v) return undefined;
+  const isInside = outline.every((a, at) => {
+    const b = outline[(at + 1) % outline.length] ?? a;
+    return (b.u - a.u) * (point.v - a.v) - (b.v - a.v) * (point.u - a.u) >= 0;
+  });
+  if (!isInside) return undefined;
+  const { right, up, towards } = from;
+  let depth = Number.POSITIVE_INFINITY;
+  for (const { normal, offset } of facing) {
+    const across =
+      point.u * (normal.x * right.x + normal.y * right.y + normal.z * right.z) +
+      point.v * (normal.x * up.x + normal.y * up.y + normal.z * up.z);
+    const slope = normal.x * towards.x + normal.y * towards.y + normal.z * towards.z;
+    depth = Math.min(depth, (offset - across) / slope);
+  }
+  return depth;
+}
