@@ -11,8 +11,10 @@ import {
   meets,
   movedBy,
   openFaces,
+  type Solid,
   slotAlong,
   thinnestGap,
+  wallBetween,
   wallTo,
   wedgeOf,
 } from '../../../packages/engine/src/solids/index.ts';
@@ -115,6 +117,42 @@ describe('the wall between two features', () => {
       { numRuns: 300, endOnFailure: true },
     );
     expect(gaps).toBeGreaterThan(30);
+  });
+});
+
+describe('the thinnest wall, in whatever direction', () => {
+  it('of boxes corner to corner, in triangles of whole sides', () => {
+    const one = box([0, 10], [0, 10], [0, 10]);
+    expect(inMillimetres(wallBetween(one, box([13, 20], [14, 20], [0, 10]))?.thickness ?? mm(0))).toBe('5');
+    expect(inMillimetres(wallBetween(one, box([12, 20], [16, 20], [13, 20]))?.thickness ?? mm(0))).toBe('7');
+    expect(wallBetween(one, box([10, 20], [10, 20], [10, 20]))).toMatchObject({ isExact: true });
+    expect(wallBetween(one, box([9, 20], [9, 20], [9, 20]))).toBeUndefined();
+  });
+
+  it('of shelf pins set off from each other: 3 across and 4 up leave 5 less both radii', () => {
+    const pin = (y: number, z: number) => boreAlong('x', span(0, 10), at(y, z), mm(2));
+    expect(wallBetween(pin(0, 0), pin(3, 4))).toMatchObject({ isExact: true });
+    expect(inMillimetres(wallBetween(pin(0, 0), pin(3, 4))?.thickness ?? mm(0))).toBe('1');
+  });
+
+  it('of a bore past the edge of a groove, and behind its end', () => {
+    const groove = box([0, 6], [0, 10], [0, 400]);
+    const wall = (bore: Solid) => inMillimetres(wallBetween(bore, groove)?.thickness ?? mm(0));
+    expect(wall(boreAlong('z', span(0, 50), at(9, 14), mm(2)))).toBe('3');
+    // 3 across the bore and 4 along it.
+    expect(wall(boreAlong('z', span(404, 450), at(9, 14), mm(2)))).toBe('5');
+  });
+
+  it('of bores that cross, and of a bore beside a slope, is a bound', () => {
+    const one = boreAlong('x', span(0, 50), at(0, 0), mm(3));
+    const other = boreAlong('y', span(-20, 20), at(25, 9), mm(2));
+    expect(wallBetween(one, other)).toMatchObject({ isExact: true });
+    expect(inMillimetres(wallBetween(one, other)?.thickness ?? mm(0))).toBe('4');
+    const wedge = wedgeOf(box([0, 40], [0, 40], [0, 40]), 'z', ['from', 'from']);
+    const beside = wallBetween(wedge, boreAlong('z', span(0, 40), at(30, 30), mm(5)));
+    expect(beside?.isExact).toBe(false);
+    expect(beside?.thickness.in('mm').toNumber()).toBeCloseTo(10 * Math.SQRT2 - 5, 4);
+    expect(beside?.thickness.in('mm').toNumber()).toBeLessThanOrEqual(10 * Math.SQRT2 - 5);
   });
 });
 
