@@ -114,11 +114,11 @@ export class DocumentEvaluator {
     };
     this.#reportMissingFiles(document, fileContext);
     const shop = new ShopInReach(documents, [document, ...used]);
-    const names = namesAround(documents, [document, ...used]);
+    const now = new TextsOfNow(documents, namesAround(documents, [document, ...used]));
     for (const statement of root.statements) {
       if (specOf(statement).spec.declares === 'piece') {
         nameFindings(fileContext, statement);
-        const piece = this.#piece(document, statement, shop, names);
+        const piece = this.#piece(document, statement, shop, now);
         pieces.push(piece.evaluated);
         const { design } = piece.evaluated.evaluation;
         add(piece.findings, design.units, piece.evaluated.range.start, piece.evaluated.locate(design.origin));
@@ -141,7 +141,7 @@ export class DocumentEvaluator {
     document: LangiumDocument,
     statement: Statement,
     shop: ShopInReach,
-    names: string,
+    now: TextsOfNow,
   ): { evaluated: EvaluatedPiece; findings: readonly Finding[] } {
     const documents = this.#shared.workspace.LangiumDocuments;
     const uri = document.uri.toString();
@@ -150,13 +150,13 @@ export class DocumentEvaluator {
     const name = statement.name ?? 'piece';
     // What the piece depends on beside its own words and its shop: units of the file, and the names there are, so that
     // one that was missing is found once it is declared.
-    const around = JSON.stringify([unitsAt(statement), names]);
+    const around = JSON.stringify([unitsAt(statement), now.names]);
     const slot = `${uri}\n${name}`;
     const kept = this.#kept.get(slot);
     const stillHolds =
       kept?.text === text &&
       kept.around === around &&
-      [...kept.entries].every(([unit, words]) => entryText(unit, documents) === words) &&
+      [...kept.entries].every(([unit, words]) => now.entryText(unit) === words) &&
       [...kept.offered].every(([list, key]) => shop.key(list) === key);
     const current = kept !== undefined && stillHolds ? kept : this.#work(document, statement, { text, around }, shop);
     this.#kept.set(slot, current);
@@ -240,6 +240,28 @@ export class DocumentEvaluator {
         ),
       );
     }
+  }
+}
+
+/** What all pieces of a text are compared with, looked up once. */
+class TextsOfNow {
+  readonly #documents: LangiumDocuments;
+  readonly #entries = new Map<string, string>();
+  /** The names there are around the pieces. */
+  readonly names: string;
+
+  constructor(documents: LangiumDocuments, names: string) {
+    this.#documents = documents;
+    this.names = names;
+  }
+
+  entryText(unit: string): string {
+    let text = this.#entries.get(unit);
+    if (text === undefined) {
+      text = entryText(unit, this.#documents);
+      this.#entries.set(unit, text);
+    }
+    return text;
   }
 }
 

@@ -107,7 +107,9 @@ function toTextChange(
 
 /** What goes out goes with the comma or the space before it, and with its line when nothing else stands there. */
 function withSpaceAround(at: Place, textAt: (at: Place) => string): Place {
-  const before = textAt({ ...at, start: Math.max(0, at.start - longestLine), end: at.start });
+  const reach = textAt({ ...at, start: Math.max(0, at.start - longestLine), end: at.start });
+  // No more than its line: what is looked for at the end is looked for from every place.
+  const before = reach.slice(Math.max(0, reach.lastIndexOf('\n')));
   const after = textAt({ ...at, start: at.end, end: at.end + longestLine });
   const restOfLine = /^[ \t]*(?:\r?\n|$)/.exec(after)?.[0];
   const indent = /(?:^|\n)([ \t]*)$/.exec(before)?.[1];

@@ -10,11 +10,12 @@ import {
 } from '@fettle/findings';
 import { AstUtils, type LangiumDocument, type LangiumDocuments } from 'langium';
 import { isPlainText, isReference, isStatement, type Statement, type Text } from '../generated/ast.ts';
-import { type Declaration, fileDeclarations, pieceOf, specOf } from '../names/declarations.ts';
+import { type Declaration, fileDeclarations, pieceDeclarations, pieceOf, specOf } from '../names/declarations.ts';
 import { kindOfReference } from '../names/kind-of-reference.ts';
 import { nearestName } from '../names/nearest.ts';
 import { documentsAt, usedDocuments, useStatements } from '../names/used-files.ts';
 import { findName, visibleNames } from '../names/visible-names.ts';
+import type { NameKind } from '../schema/index.ts';
 import { headOrigin, originOf, type ReadContext } from './reader.ts';
 
 /**
@@ -28,9 +29,8 @@ export function neverUsedFindings(context: ReadContext): void {
   const said = namesSaid(documents, document);
   const hasPieces = root.statements.some((each) => specOf(each).spec.declares === 'piece');
   const isLibrary = !hasPieces || isUsedByOthers(documents, document);
-  for (const statement of AstUtils.streamAllContents(root).filter(isStatement)) {
-    const { declares } = specOf(statement).spec;
-    if (declares === undefined || statement.name === undefined || said.statements.has(statement)) continue;
+  for (const statement of root.statements.flatMap(namedStatements)) {
+    if (said.statements.has(statement)) continue;
     if (isLibrary && statement.$container === root) continue;
     const finding = neverUsed(context, statement);
     if (finding !== undefined) context.findings.push(finding);
@@ -61,15 +61,18 @@ function namesSaid(documents: LangiumDocuments, document: LangiumDocument): Name
   const statements = new Set<Statement>();
   const from = new Set<LangiumDocument>();
   let hasUnknown = false;
-  for (const reference of AstUtils.streamAllContents(document.parseResult.value).filter(isReference)) {
-    const place = kindOfReference(reference);
-    // What a piece gives to its pattern is no use the pattern makes of it.
-    if (place === undefined || place.kind === 'parameter') continue;
-    const name = reference.target.$refText;
-    const found: Declaration | undefined =
-      findName(documents, document, place.statement, place.kind, name) ??
-      nearestDeclaration(documents, document, place, name);
-    if (found === undefined || found.name !== name) hasUnknown = true;
+  // Most names are said in many pieces and declared in none of them: what they stand for is looked up once.
+  const ofFile = new Map<string, Declaration | undefined>();
+  const lookedUp = (place: Said): Declaration | undefined => {
+    if (place.own !== undefined) return place.own;
+    const { statement, kind, name, key } = place;
+    if (!ofFile.has(key)) ofFile.set(key, findName(documents, document, statement, kind, name));
+    // A misspelt name may be meant for one of its own piece.
+    return ofFile.get(key) ?? nearestDeclaration(documents, document, place, name);
+  };
+  for (const place of (document.parseResult.value as Text).statements.flatMap(namesSaidIn)) {
+    const found = lookedUp(place);
+    if (found === undefined || found.name !== place.name) hasUnknown = true;
     if (found === undefined) continue;
     statements.add(found.statement);
     from.add(AstUtils.getDocument(found.statement));
@@ -77,11 +80,62 @@ function namesSaid(documents: LangiumDocuments, document: LangiumDocument): Name
   return { statements, documents: from, hasUnknown };
 }
 
+interface Said {
+  readonly statement: Statement;
+  readonly kind: NameKind;
+  readonly name: string;
+  /** Kind and name together. */
+  readonly key: string;
+  /** The piece around it declares it. */
+  readonly own: Declaration | undefined;
+}
+
+// Statements of the pieces between which one types stay the same, and so does what they say.
+const saidIn = new WeakMap<Statement, readonly Said[]>();
+
+/** Every name that a statement at the top of a text says, with its kind, once; what a piece gives to its pattern is no use of it. */
+function namesSaidIn(top: Statement): readonly Said[] {
+  let said = saidIn.get(top);
+  if (said === undefined) {
+    const each = AstUtils.streamAllContents(top)
+      .filter(isReference)
+      .flatMap((reference): Said[] => {
+        const place = kindOfReference(reference);
+        if (place === undefined || place.kind === 'parameter') return [];
+        const { statement, kind } = place;
+        const name = reference.target.$refText;
+        const piece = pieceOf(statement);
+        const own = piece === undefined ? undefined : pieceDeclarations(piece).get(kind)?.get(name);
+        return [{ statement, kind, name, key: `${kind} ${name}`, own }];
+      });
+    // Inside one piece the same name of the same kind is the same thing.
+    said = [...new Map([...each].map((one) => [one.key, one])).values()];
+    saidIn.set(top, said);
+  }
+  return said;
+}
+
+const namedIn = new WeakMap<Statement, readonly Statement[]>();
+
+/** The statement at the top of a text and those inside it, as far as they give a name to what may go unused. */
+function namedStatements(top: Statement): readonly Statement[] {
+  let named = namedIn.get(top);
+  if (named === undefined) {
+    named = [top, ...AstUtils.streamAllContents(top).filter(isStatement)].filter(
+      (each) => each.name !== undefined && mayGoUnused.has(specOf(each).spec.declares),
+    );
+    namedIn.set(top, named);
+  }
+  return named;
+}
+
+const mayGoUnused: ReadonlySet<NameKind | undefined> = new Set(['value', 'stock', 'pattern']);
+
 /** A name that is misspelt was meant for its neighbour. */
 function nearestDeclaration(
   documents: LangiumDocuments,
   document: LangiumDocument,
-  place: NonNullable<ReturnType<typeof kindOfReference>>,
+  place: Said,
   name: string,
 ): Declaration | undefined {
   const names = visibleNames(documents, document, place.statement, place.kind);
