@@ -96,10 +96,6 @@ export class CoveringProgram {
     this.barred[column] = barred ? 1 : 0;
   }
 
-  clearBars(): void {
-    this.barred.fill(0);
-  }
-
   isBarred(column: number): boolean {
     return this.barred[column] === 1;
   }
@@ -173,18 +169,21 @@ export class CoveringProgram {
   cheapen(mostPivots: number): boolean {
     for (let count = 0; count < mostPivots; count += 1) {
       let best = -1;
-      let bestCost = -ZERO;
+      let bestCost = 0;
       for (let column = 0; column < this.columnCount; column += 1) {
         if (this.barred[column] === 1) continue;
         const cost = this.reducedCost(column);
-        if (cost < bestCost && !this.inBasis.has(column)) {
-          bestCost = cost;
+        if (cost >= -ZERO) continue;
+        const weighted = (-cost * cost) / (1 + (this.start[column + 1] as number) - (this.start[column] as number));
+        if (weighted < bestCost && !this.inBasis.has(column)) {
+          bestCost = weighted;
           best = column;
         }
       }
       let found = best >= 0;
       for (let row = 0; row < this.rows; row += 1) {
-        const cost = (this.prices[row] as number) * (this.sense[row] as number);
+        const slackCost = (this.prices[row] as number) * (this.sense[row] as number);
+        const cost = slackCost < -ZERO ? (-slackCost * slackCost) / 2 : 0;
         if (cost < bestCost && !this.inBasis.has(-1 - 2 * row)) {
           bestCost = cost;
           best = -1 - 2 * row;

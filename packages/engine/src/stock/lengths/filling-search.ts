@@ -160,18 +160,39 @@ export class FillingSearch {
     return { value: bestValue, filling: best, most: steps > mostSteps ? top : bestValue };
   }
 
-  /** The filling that the table leads to; the best one if the table is not coarse. */
-  private promising(capacity: number): Filling {
+  /**
+   * The most promising fillings for different longest sizes, of those that seem to be worth more than `moreThan`; the
+   * likeliest first, at most `most` of them.
+   */
+  byLongest(capacity: number, moreThan: number, most: number): readonly Filling[] {
+    const { used, size, values } = this;
+    const rows: { row: number; worth: number }[] = [];
+    for (let row = used.length; row > 0; row -= 1) {
+      const index = used[row - 1] as number;
+      const rest = capacity - (size[index] as number);
+      // At least one of the size, and beside it more of it or of what is shorter.
+      const worth = rest < 0 ? 0 : (values[index] as number) + this.most(row - 1, rest);
+      if (worth > moreThan) rows.push({ row, worth });
+    }
+    rows.sort((a, b) => b.worth - a.worth);
+    return rows.slice(0, most).map(({ row }) => this.promising(capacity, row, 1));
+  }
+
+  /**
+   * The filling that the table leads to, of the first `rows` sizes and at least so many of the last of them; the best one if
+   * the table is not coarse.
+   */
+  private promising(capacity: number, rows = this.used.length, least = 0): Filling {
     const { used, size, values, limits } = this;
     const filling: number[] = [];
     let rest = capacity;
-    for (let row = used.length; row > 0; row -= 1) {
+    for (let row = rows; row > 0; row -= 1) {
       const index = used[row - 1] as number;
       const length = size[index] as number;
-      let best = this.most(row - 1, rest);
-      let bestCount = 0;
+      let bestCount = row === rows ? least : 0;
+      let best = bestCount * (values[index] as number) + this.most(row - 1, rest - bestCount * length);
       const fits = Math.min(limits[index] as number, Math.floor(rest / length));
-      for (let count = 1; count <= fits; count += 1) {
+      for (let count = bestCount + 1; count <= fits; count += 1) {
         const most = count * (values[index] as number) + this.most(row - 1, rest - count * length);
         if (most > best * (1 + SAME)) {
           best = most;

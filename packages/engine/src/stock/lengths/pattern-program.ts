@@ -1,6 +1,9 @@
 import { CoveringProgram } from './covering-program.ts';
 import type { Filling, Sizes } from './effective-lengths.ts';
 
+/** In place of a stock: not a pattern but an exchange of places. */
+const EXCHANGE = -1;
+
 /** One way to fill one kind of stock. */
 export interface Pattern {
   readonly stock: number;
@@ -19,7 +22,7 @@ export class PatternProgram {
   readonly stockRow: Int32Array;
   private readonly known = new Map<string, number>();
 
-  constructor(sizes: Sizes, demand: Int32Array, available: Float64Array, withExchanges: boolean) {
+  constructor(sizes: Sizes, demand: Int32Array, available: Float64Array) {
     this.sizes = sizes;
     const limited = sizes.stocks.map((_, stock) => stock).filter((stock) => Number.isFinite(available[stock]));
     this.stockRow = new Int32Array(sizes.stocks.length).fill(-1);
@@ -35,7 +38,7 @@ export class PatternProgram {
     const dearest = sizes.stocks.reduce((most, { cost }) => Math.max(most, cost), 1);
     this.program = new CoveringProgram(demands, sense, dearest * 1000);
     this.startAlone(demand, available);
-    if (withExchanges) this.addExchanges();
+    this.addExchanges();
   }
 
   /**
@@ -45,7 +48,7 @@ export class PatternProgram {
   private addExchanges(): void {
     for (let i = 0; i + 1 < this.sizes.size.length; i += 1) {
       this.program.addColumn(0, [i, -1, i + 1, 1]);
-      this.patterns.push({ stock: -1, filling: [] });
+      this.patterns.push({ stock: EXCHANGE, filling: [] });
     }
   }
 
@@ -59,6 +62,13 @@ export class PatternProgram {
     this.patterns.push({ stock, filling });
     this.known.set(key, id);
     return id;
+  }
+
+  /** Lets in every pattern again, but none of the exchanges: what counts now is plans that really cover. */
+  clearBars(): void {
+    for (let column = 0; column < this.patterns.length; column += 1) {
+      this.program.bar(column, this.patterns[column]?.stock === EXCHANGE);
+    }
   }
 
   /** What one of each size is worth at present; never less than nothing. */

@@ -3,9 +3,9 @@ import { type BarPlan, effectiveLengths, type Sizes } from './effective-lengths.
 import { FillingSearch } from './filling-search.ts';
 import { fillBars, isBetter } from './greedy-filling.ts';
 import type { LengthProblem, LengthStep } from './length-problem.ts';
-import { poolOf } from './pattern-pool.ts';
+import { addPool } from './pattern-pool.ts';
 import { PatternProgram } from './pattern-program.ts';
-import { costBelow } from './reachable-costs.ts';
+import { costBelow, costFrom } from './reachable-costs.ts';
 import { relax } from './relaxation.ts';
 import { roundings } from './rounding.ts';
 import { simpleCostBound } from './simple-bounds.ts';
@@ -40,11 +40,11 @@ export function* planLengths(problem: LengthProblem, seed = 1): Generator<Length
 
 /** Beyond this many different sizes there is no relaxation: its rows would not fit. */
 const MOST_SIZES_RELAXED = 450;
-const PATIENCE: readonly Patience[] = [
-  { nodes: 300, refusals: 1 },
-  { nodes: 1_000, refusals: 3 },
-  { nodes: 20_000, refusals: Number.POSITIVE_INFINITY },
-];
+/** Nodes of a search through whole numbers: in all, and of the first attempt. */
+const MOST_NODES = 30_000;
+const FIRST_NODES = 400;
+/** What of the search is spent on the least cost that is possible, before it is content with anything better. */
+const NODES_FOR_LEAST = 1_500;
 
 class LengthSearch {
   private readonly sizes: Sizes;
@@ -93,19 +93,30 @@ class LengthSearch {
     }
     if (sizes.size.length > MOST_SIZES_RELAXED) return;
     this.progress = 0.1;
-    const patterns = new PatternProgram(sizes, sizes.demand, available, true);
+    const patterns = new PatternProgram(sizes, sizes.demand, available);
     for (const { stock, filling } of this.best.bars) patterns.add(stock, filling);
-    const relaxed = yield* relax(patterns, search, sizes.demand, available, 'until the bound stands');
-    this.raise(relaxed.bound);
-    if (this.isProved) return;
+    const relaxing = relax(patterns, search, sizes.demand, available, 'until the bound stands');
+    let relaxed = relaxing.next();
+    for (let round = 1; relaxed.done !== true; round += 1) {
+      // Half-finished prices are good for a plan, too; tried ever more seldom, for they become the same.
+      if ((round & (round - 1)) === 0 && round >= 8) yield* this.round(patterns, correction, 2);
+      if (this.isProved) return;
+      yield;
+      relaxed = relaxing.next();
+    }
+    this.raise(relaxed.value.bound);
     this.progress = 0.5;
-    yield;
-    for (const plan of roundings(patterns, correction, sizes.demand, available, this.random)) {
+    if (this.isProved) return;
+    yield* this.round(patterns, correction, 12);
+    if (!this.isProved) yield* this.settle(patterns, search);
+  }
+
+  private *round(patterns: PatternProgram, correction: ValueCorrection, rounds: number): Generator<void> {
+    for (const plan of roundings(patterns, correction, this.sizes.demand, this.available, this.random, rounds)) {
       this.offer(plan);
       if (this.isProved) return;
       yield;
     }
-    yield* this.settle(patterns, search);
   }
 
   /**
@@ -116,34 +127,60 @@ class LengthSearch {
     const { sizes, available } = this;
     const relaxed = yield* relax(patterns, search, sizes.demand, available, 'to the end');
     this.raise(relaxed.bound);
-    while (!this.isProved) {
+    let nodes = 0;
+    for (let isAtLeast = true; !this.isProved; ) {
       const isWhole = this.best.missing === 0;
       if (!isWhole && !patterns.program.isCovered) return;
-      const target = isWhole ? costBelow(sizes, this.best.cost) : this.highestCost();
-      if (target < this.bound) {
-        if (isWhole) this.raise(this.best.cost);
+      const below = isWhole ? costBelow(sizes, this.best.cost) : this.highestCost();
+      if (below < this.bound) {
+        this.raise(this.best.cost);
         return;
       }
-      const pool = poolOf(patterns, search, relaxed, available, target);
+      const target = isAtLeast ? Math.min(below, costFrom(sizes, this.bound)) : below;
+      const isComplete = addPool(patterns, search, relaxed, available, target);
       yield;
-      const outcome = yield* this.searchPatiently(pool.patterns, target);
+      const most = isAtLeast && target < below ? NODES_FOR_LEAST : MOST_NODES - nodes;
+      const { outcome, spent } = yield* this.searchPatiently(patterns, target, most);
+      nodes += spent;
       if (outcome.kind === 'plan' && isBetter(outcome.plan, this.best)) this.best = outcome.plan;
-      else {
-        if (outcome.kind === 'none' && pool.isComplete && isWhole) this.raise(this.best.cost);
-        return;
-      }
+      else if (outcome.kind === 'none' && isComplete) this.raise(target + 1);
+      else if (target < below) isAtLeast = false;
+      else return;
     }
   }
 
-  /** At first only where the relaxation leads, then farther and farther away from it. */
-  private *searchPatiently(patterns: PatternProgram, target: number): Generator<void, Outcome> {
+  /** One attempt after the other, each longer than the one before, because luck in the first decisions counts for much. */
+  private *searchPatiently(
+    patterns: PatternProgram,
+    target: number,
+    most: number,
+  ): Generator<void, { outcome: Outcome; spent: number }> {
     const { sizes, available } = this;
-    let outcome: Outcome = { kind: 'gave up' };
-    for (const patience of PATIENCE) {
-      outcome = yield* searchWhole(patterns, sizes.demand, available, target, patience);
-      patterns.program.clearBars();
-      if (outcome.kind !== 'gave up') break;
+    patterns.clearBars();
+    patterns.program.refresh();
+    patterns.program.cheapen(20_000);
+    const root = patterns.program.standing();
+    let spent = 0;
+    let nodes = FIRST_NODES;
+    for (let attempt = 0; ; attempt += 1) {
+      const patience: Patience =
+        attempt % 2 === 0
+          ? { nodes: nodes / 4, refusals: attempt, order: 'likeliest first', chance: attempt === 0 ? 0 : 0.5 }
+          : {
+              nodes,
+              refusals: Number.POSITIVE_INFINITY,
+              order: 'most pressing first',
+              chance: attempt === 1 ? 0 : 0.5,
+            };
+      const searching = searchWhole(patterns, sizes.demand, available, target, patience, root, this.random);
+      let step = searching.next();
+      for (; step.done !== true; step = searching.next()) {
+        spent += 1;
+        yield;
+      }
+      patterns.clearBars();
+      if (step.value.kind !== 'gave up' || spent >= most) return { outcome: step.value, spent };
+      if (attempt % 2 === 1) nodes = Math.ceil(nodes * 1.6);
     }
-    return outcome;
   }
 }

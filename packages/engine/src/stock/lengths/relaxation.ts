@@ -13,6 +13,8 @@ const WORK_PER_STEP = 3_000_000;
 const MOST_SMOOTHING = 0.7;
 /** Steps of a search for a pattern of use, and of one that makes sure that there is none. */
 const QUICK_STEPS = 2_000;
+/** Patterns beside the best one that are let in at once. */
+const MORE_PATTERNS = 5;
 const MOST_STEPS = 1_000_000;
 
 export interface Relaxed {
@@ -73,6 +75,9 @@ export function* relax(
       dearest[stock] = most;
       if (!Number.isFinite(available[stock]) && bar.cost > 0) dearness = Math.max(dearness, most / bar.cost);
       if (program.enter(patterns.add(stock, filling))) entered += 1;
+      for (const other of search.byLongest(bar.capacity, patterns.worth(stock) * (1 + 1e-7), MORE_PATTERNS)) {
+        if (program.enter(patterns.add(stock, other))) entered += 1;
+      }
     }
     let bound = 0;
     for (let index = 0; index < values.length; index += 1) {

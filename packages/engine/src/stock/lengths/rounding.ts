@@ -14,13 +14,14 @@ export function* roundings(
   demand: Int32Array,
   available: Float64Array,
   random: SeededRandom,
+  rounds: number,
 ): Generator<BarPlan> {
   const { sizes, program } = patterns;
   const used: { column: number; level: number }[] = [];
   program.forEachUsed((column, level) => used.push({ column, level }));
   const prices = new Float64Array(sizes.size.length);
   patterns.copyValues(prices);
-  for (let round = 0; round < 12; round += 1) {
+  for (let round = 0; round < rounds; round += 1) {
     const waiting = demand.slice();
     const free = available.slice();
     const bars: FilledBar[] = [];

@@ -1,3 +1,4 @@
+import type { SeededRandom } from '../seeded-random.ts';
 import type { Standing } from './covering-program.ts';
 import type { BarPlan, FilledBar } from './effective-lengths.ts';
 import { takeFilling } from './greedy-filling.ts';
@@ -17,10 +18,18 @@ export type Outcome =
   | { readonly kind: 'none' }
   | { readonly kind: 'gave up' };
 
-/** How far a search goes: in all, and in passing over what the relaxation proposes. */
+/** How far a search goes, and in which order it looks. */
 export interface Patience {
   readonly nodes: number;
+  /** How often, from the start to where it is, it may pass over what was proposed. */
   readonly refusals: number;
+  /**
+   * 'likeliest first' follows the relaxation and soon has some plan; 'most pressing first' looks at the size with the fewest
+   * patterns left, which soon shows what is impossible.
+   */
+  readonly order: 'likeliest first' | 'most pressing first';
+  /** From 0, how much chance has a say among equals. */
+  readonly chance: number;
 }
 
 /** A pattern that is decided: cut once more, then, when that has led to nothing, not cut any more. */
@@ -43,6 +52,8 @@ export function* searchWhole(
   available: Float64Array,
   target: number,
   patience: Patience,
+  root: Standing,
+  random: SeededRandom,
 ): Generator<void, Outcome> {
   const { program, sizes } = patterns;
   const waiting = demand.slice();
@@ -98,13 +109,17 @@ export function* searchWhole(
     return false;
   };
 
+  const propose = () => {
+    const rank = (level: number) => level * (1 - patience.chance * random.fraction());
+    return patience.order === 'likeliest first' ? mostWanted(patterns, rank) : mostPressing(patterns, waiting, rank);
+  };
+
   showDemand();
-  program.refresh();
-  program.cheapen(MOST_PIVOTS);
+  program.stand(root);
   for (let node = 0; node < patience.nodes; node += 1) {
     yield;
     const room = target - spent - program.value + ROUNDING;
-    const branch = room < 0 || !program.isCovered ? undefined : mostWanted(patterns);
+    const branch = room < 0 || !program.isCovered ? undefined : propose();
     if (branch === 'all whole') {
       const taken = decisions.flatMap(({ column, standing }) => (standing === undefined ? [] : [column]));
       const plan = planOf(patterns, taken, demand);
@@ -129,18 +144,59 @@ export function* searchWhole(
 }
 
 /** The pattern that the relaxation cuts most surely but not yet all whole times. */
-function mostWanted({ program }: PatternProgram): number | 'all whole' {
+function mostWanted({ program }: PatternProgram, rankOf: (level: number) => number): number | 'all whole' {
   let best = -1;
   let bestRank = -1;
   let isWhole = true;
   program.forEachUsed((column, level) => {
     if (level - Math.floor(level + WHOLE) > WHOLE) isWhole = false;
-    const rank = level >= 1 - WHOLE ? 2 + level : level;
+    const rank = (level >= 1 - WHOLE ? 2 : 0) + rankOf(level);
     if (rank <= bestRank) return;
     best = column;
     bestRank = rank;
   });
   return isWhole ? 'all whole' : best;
+}
+
+/**
+ * The pattern the relaxation cuts most often of those for the size that has the fewest patterns left. Proves sooner that
+ * there is no plan, and finds one later.
+ */
+function mostPressing(
+  patterns: PatternProgram,
+  waiting: Int32Array,
+  rankOf: (level: number) => number,
+): number | 'all whole' {
+  const { program } = patterns;
+  const wanted = mostWanted(patterns, rankOf);
+  if (wanted === 'all whole') return wanted;
+  const choices = new Int32Array(waiting.length);
+  for (let column = 0; column < program.columns; column += 1) {
+    if (program.isBarred(column)) continue;
+    const { filling } = patterns.patterns[column] as Pattern;
+    for (let at = 0; at < filling.length; at += 2) {
+      const index = filling[at] as number;
+      choices[index] = (choices[index] as number) + 1;
+    }
+  }
+  let best = wanted;
+  let bestChoices = Number.POSITIVE_INFINITY;
+  let bestRank = 0;
+  program.forEachUsed((column, level) => {
+    if (Math.abs(level - Math.round(level)) < WHOLE) return;
+    const { filling } = patterns.patterns[column] as Pattern;
+    const rank = rankOf(level);
+    for (let at = 0; at < filling.length; at += 2) {
+      const index = filling[at] as number;
+      if ((waiting[index] as number) <= 0) continue;
+      const few = choices[index] as number;
+      if (few > bestChoices || (few === bestChoices && rank <= bestRank)) continue;
+      best = column;
+      bestChoices = few;
+      bestRank = rank;
+    }
+  });
+  return best;
 }
 
 /** What is decided and what the program then cuts, each piece only as often as it is asked. */
