@@ -55,7 +55,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   // A part without a size has its cause in what was already found; it is a finding of its own only where nothing was.
   if (unsound.length === 0 && boxes.length === 0) unsound.push(...positiveParts(seen));
 
-  const joined = joinParts(design, seen.filter(isSound));
+  const joined = joinParts(design, seen.filter(isSound), shop);
   const cut = joined.parts.filter(isSound);
   const hardware =
     face === undefined ? noHardware : fitHardware({ design, layout: carcase, face: face.face, parts: cut });

@@ -8,6 +8,7 @@ export * from './design/design.ts';
 export { explain } from './design/explain.ts';
 export * from './design/figure.ts';
 export * from './design/join-design.ts';
+export * from './design/join-design.ts';
 export * from './design/shop.ts';
 export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts';
 export { type MovedDivision, moveDivision, type WhyNot } from './divisions/move-division.ts';

@@ -1,7 +1,8 @@
-import { type Evaluation, evaluatePiece, type Feature, type Length, type Part } from '@fettle/engine';
+import { evaluatePiece, type Part } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
 import { inches, place, written } from '../design-builder.ts';
 import { sideboard } from '../sideboard-design.ts';
+import { sharedWood } from './shared-wood.ts';
 
 // Worked by hand from the sideboard: dadoes 1/4" deep, so whatever goes in grows by 1/4" at each end. No published values.
 
@@ -11,7 +12,6 @@ const design = {
   carcase: { ...plain.carcase, join: { kind: 'dado' as const, origin: place(), depth: written('1/4') } },
 };
 const evaluation = evaluatePiece(design);
-const axes = ['x', 'y', 'z'] as const;
 
 function part(id: string): Part {
   const found = evaluation.parts.find((each) => each.id === id);
@@ -48,37 +48,10 @@ describe('a sideboard joined by dadoes 1/4" deep', () => {
     expect(groove?.solid.kind === 'box' && groove.solid.y.to.minus(groove.solid.y.from)).toEqual(inches('30-1/8'));
   });
   it('has parts that share room only where something is cut away', () => {
-    expect(sharedWood(evaluation)).toEqual([]);
+    expect(sharedWood(evaluation.parts)).toEqual([]);
   });
   it('leaves a top that lies over the sides, and what lies under the case, as they were', () => {
     expect(part('case/top').features).toEqual([]);
     expect(part('case/side-left').length.length).toEqual(inches('30-1/8'));
   });
 });
-
-/** Pairs of parts of the case whose blanks overlap where neither is cut. */
-function sharedWood({ parts }: Evaluation): readonly string[] {
-  const fixed = parts.filter(({ role }) => !role.startsWith('drawer'));
-  return fixed.flatMap((a, at) =>
-    fixed.slice(at + 1).flatMap((b) => {
-      const shared = axes.map((axis) => ({
-        axis,
-        from: a.blank[axis].start.length.max(b.blank[axis].start.length),
-        to: a.blank[axis].end.length.min(b.blank[axis].end.length),
-      }));
-      if (shared.some(({ from, to }) => from.compare(to) >= 0)) return [];
-      const isCut = [...a.features, ...b.features].some((feature) => holds(feature, shared));
-      return isCut ? [] : [`${a.id} and ${b.id}`];
-    }),
-  );
-}
-
-function holds(
-  { solid }: Feature,
-  space: readonly { readonly axis: 'x' | 'y' | 'z'; readonly from: Length; readonly to: Length }[],
-): boolean {
-  return (
-    solid.kind === 'box' &&
-    space.every(({ axis, from, to }) => solid[axis].from.compare(from) <= 0 && to.compare(solid[axis].to) <= 0)
-  );
-}

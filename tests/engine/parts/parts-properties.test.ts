@@ -79,14 +79,14 @@ describe('the parts of every piece', () => {
     );
   });
 
-  it('are as large as the space they fill', () => {
+  it('are as large as the space they fill with what goes into their joints', () => {
     fc.assert(
       fc.property(nestedFace, (root) => {
         for (const part of evaluationOf(root).parts) {
           const sizes = [part.length, part.width, part.thickness].map((figure) => figure.length.exactInches).sort();
-          expect(sizes).toEqual(axes.map((axis) => part.box[axis].size.length.exactInches).sort());
+          expect(sizes).toEqual(axes.map((axis) => part.blank[axis].size.length.exactInches).sort());
           for (const axis of axes) {
-            const { start, size, end } = part.box[axis];
+            const { start, size, end } = part.blank[axis];
             expect(start.length.plus(size.length).exactInches).toBe(end.length.exactInches);
           }
         }

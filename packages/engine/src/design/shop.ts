@@ -65,6 +65,37 @@ export interface CutterEntry {
   readonly narrowest: Figure;
   readonly widest: Figure;
   readonly deepest?: Figure;
+  /**
+   * A blade runs out at both ends of a cut. A bit can stop within the wood. A chisel makes mortises only. Absent where
+   * the entry does not say.
+   */
+  readonly form?: 'blade' | 'bit' | 'chisel';
+}
+
+export interface DowelEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly diameter: Figure;
+  readonly length: Figure;
+}
+
+export interface ScrewEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly length: Figure;
+  /** Diameter of the hole that the thread bites in. */
+  readonly pilot: Figure;
+  /** Diameter of the hole that the shank passes through. */
+  readonly clearance: Figure;
+}
+
+/** A tenon of its own that lies in a mortise in either part. */
+export interface LooseTenonEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly thickness: Figure;
+  readonly width: Figure;
+  readonly length: Figure;
 }
 
 /** Limits that are absent are not known and are not checked. */

@@ -21,6 +21,8 @@ export interface Feature {
   /** As one sets the tool: each absent where the feature has no such measure. */
   readonly measures: FeatureMeasures;
   readonly stage: WorkStage;
+  /** It is meant to come out on the other side: a dovetail, a hole for a screw's shank. */
+  readonly through?: true;
   /** The joint that it belongs to; absent for hardware and vents. */
   readonly joint?: string;
   /** The statement that caused it. */
@@ -42,6 +44,7 @@ export type FeatureKind =
   | 'cup-hole'
   | 'pin-hole'
   | 'notch'
+  | 'taper'
   | 'vent';
 
 /** The outer face of a part on this side: '-x' is its left one, '+y' its upper one, '-z' its front one. */

@@ -37,13 +37,15 @@ interface Meeting {
 }
 
 export interface FrameJoints {
+  /** The frames whose members are joined here. */
+  readonly frames: ReadonlySet<string>;
   readonly joints: readonly Joint[];
   readonly growth: readonly Growth[];
   /** What is cut, once the members have grown into each other. */
   readonly cut: (grown: readonly UnmarkedPart[]) => readonly Feature[];
 }
 
-const none: FrameJoints = { joints: [], growth: [], cut: () => [] };
+const none: FrameJoints = { frames: new Set(), joints: [], growth: [], cut: () => [] };
 
 export function joinFrames(design: PieceDesign, parts: readonly UnmarkedPart[]): FrameJoints {
   const frames = framesOf(design);
@@ -57,6 +59,7 @@ export function joinFrames(design: PieceDesign, parts: readonly UnmarkedPart[]):
   }
   const meetings = [...members].flatMap(([id, own]) => meetingsIn(frames.get(id) as FrameJoinery, own));
   return {
+    frames: new Set(frames.keys()),
     joints: meetings.map(jointOf),
     growth: growthOf(meetings),
     cut: (grown) => cutsOf(meetings, new Map(grown.map((part) => [part.id, part]))),

@@ -1,11 +1,18 @@
 import type { PieceDesign } from '../design/design.ts';
+import type { ShopOffer } from '../design/shop.ts';
+import type { LengthUnit } from '../length/length.ts';
 import { type UnmarkedPart, withBlank } from '../parts/slab.ts';
+import { type Solid, whyNotSolid } from '../solids/index.ts';
 import { backGrooves } from './back-grooves.ts';
+import { baseCuts } from './base-cuts.ts';
 import { blankOf, type Growth } from './blanks.ts';
+import { casePlans } from './case-joints.ts';
+import { withFeatures } from './cut-parts.ts';
+import { drawerPlans } from './drawer-joints.ts';
 import type { Feature } from './feature.ts';
 import { joinFrames } from './frame-joints.ts';
 import type { Joint } from './joint.ts';
-import { joinPanels } from './panel-joints.ts';
+import type { JoineryFacts } from './joint-plan.ts';
 
 /**
  * Joins the parts of a piece: says how each holds to its neighbours, lengthens what goes into a joint and cuts what
@@ -24,34 +31,45 @@ export interface Joinery {
   readonly features: readonly Feature[];
 }
 
-export function joinParts(design: PieceDesign, parts: readonly UnmarkedPart[]): JoinedParts {
-  const panels = joinPanels(design.carcase, parts);
+export function joinParts(design: PieceDesign, parts: readonly UnmarkedPart[], shop: ShopOffer): JoinedParts {
+  const facts = factsOf(design, parts, shop);
   const frames = joinFrames(design, parts);
-  const grown = grow(parts, [...frames.growth, ...panels.growth]);
+  const plans = [...casePlans(design, parts, facts, frames.frames), ...drawerPlans(design.face, parts, facts)];
+  const grown = grow(parts, [...frames.growth, ...plans.flatMap(({ growth }) => growth)]);
+  const byId = new Map(grown.map((part) => [part.id, part]));
   const back = backGrooves(design.carcase, grown);
-  const features = new Map<string, Feature[]>();
-  for (const feature of [...panels.features, ...back.features, ...frames.cut(grown)]) {
-    const cut = features.get(feature.part);
-    if (cut === undefined) features.set(feature.part, [feature]);
-    else cut.push(feature);
-  }
+  const cuts = plans.flatMap((plan) => plan.cut((part) => byId.get(part.id) ?? part));
   return {
-    parts: grown.map((part) => {
-      const cut = features.get(part.id);
-      return cut === undefined ? part : { ...part, features: cut };
-    }),
-    joints: [...panels.joints, ...back.joints, ...frames.joints],
+    parts: withFeatures(grown, [...cuts.filter(({ solid }) => isSolid(solid)), ...back.features, ...frames.cut(grown), ...baseCuts(design, grown)]),
+    joints: [...plans.map(({ joint }) => joint), ...back.joints, ...frames.joints],
+  };
+}
+
+/** Sizes that leave nothing to cut have their own finding. Boxes and bores are judged here; others are made sound. */
+function isSolid(solid: Solid): boolean {
+  return solid.kind === 'convex' || whyNotSolid(solid) === undefined;
+}
+
+function factsOf(design: PieceDesign, parts: readonly UnmarkedPart[], shop: ShopOffer): JoineryFacts {
+  const { back } = design.carcase;
+  const panel = back === undefined || back.fixing === 'applied' ? undefined : parts.find(({ role }) => role === 'back');
+  const unit: LengthUnit = design.units.unit;
+  return {
+    unit,
+    ...(panel === undefined ? {} : { backFrom: panel.box.z.start.length }),
+    mortiseSizes: () =>
+      (shop.cutters ?? []).filter(({ form }) => form === 'chisel').map(({ narrowest }) => narrowest.length),
   };
 }
 
 function grow(parts: readonly UnmarkedPart[], growth: readonly Growth[]): readonly UnmarkedPart[] {
-  if (growth.length === 0) return parts;
   const byPart = new Map<string, Growth[]>();
   for (const each of growth) {
     const known = byPart.get(each.part);
     if (known === undefined) byPart.set(each.part, [each]);
     else known.push(each);
   }
+  if (byPart.size === 0) return parts;
   return parts.map((part) => {
     const own = byPart.get(part.id);
     return own === undefined ? part : withBlank(part, blankOf(part.box, own));

@@ -133,12 +133,13 @@ function boxEndAcross(drawer: DrawerDesign, box: Span, thick: Figure): Span {
     case 'box-joint':
       return box;
     case 'rabbet':
+    case 'lock-rabbet':
       return {
         start: derive('the rabbet in the left side', [
           plus('where the box begins', box.start),
           plus('thickness of the side', thick, half),
         ]),
-        size: derive('into a rabbet half as deep as the sides are thick', [
+        size: derive('into half of the thickness of the sides', [
           plus('width of the box', box.size),
           less('thickness of the sides', thick),
         ]),
