@@ -7,6 +7,7 @@ import {
   type PictureFrame,
   type PieceView,
   type SheetView,
+  standsInFor,
   withFrame,
 } from '@fettle/protocol';
 
@@ -120,7 +121,11 @@ export function shownPiece(state: PageState): PieceView | undefined {
 
 export function shownSheet(state: PageState): SheetView | undefined {
   const sheets = shownPiece(state)?.sheets ?? [];
-  return sheets.find((sheet) => sheet.id === state.sheet) ?? sheets[0];
+  const id = standsInFor(
+    state.sheet,
+    sheets.map((sheet) => sheet.id),
+  );
+  return sheets.find((sheet) => sheet.id === id);
 }
 
 export function partView(state: PageState, id: string): PartView | undefined {

@@ -1,4 +1,4 @@
-import type { Picture, PieceView, SheetView } from '@fettle/protocol';
+import type { Picture, SheetView } from '@fettle/protocol';
 import { build } from './build.ts';
 import type { NumberedFinding, PageState } from './page-state.ts';
 import {
@@ -12,6 +12,7 @@ import {
   shownSheet,
   whyStale,
 } from './page-state.ts';
+import { buildSheetChoice, buildTabs, tabOf } from './sheet-tabs.ts';
 import { buildSheet } from './sheet-view.ts';
 import { severityWords, signIcon } from './signs.ts';
 
@@ -23,25 +24,6 @@ function buildPieceChoice(picture: Picture, place: number): Node | undefined {
     build('option', { value: key, selected: at === place ? '' : undefined }, key),
   );
   return build('label', { class: 'piece' }, 'Piece ', build('select', { id: 'piece' }, ...options));
-}
-
-function buildTabs(piece: PieceView, shown: string): Node {
-  const tabs = piece.sheets.map((sheet) =>
-    build(
-      'button',
-      {
-        type: 'button',
-        role: 'tab',
-        id: `tab-${sheet.id}`,
-        'data-sheet': sheet.id,
-        'aria-controls': 'sheet',
-        'aria-selected': String(sheet.id === shown),
-        tabindex: sheet.id === shown ? 0 : -1,
-      },
-      sheet.title,
-    ),
-  );
-  return build('div', { role: 'tablist', 'aria-label': 'Sheets' }, ...tabs);
 }
 
 function actionButton(action: string, name: string, key: string | undefined, face: string): Node {
@@ -233,7 +215,8 @@ export function buildPage(state: PageState): HTMLElement {
       'header',
       { class: 'bar' },
       picture === undefined || state.only !== '' ? undefined : buildPieceChoice(picture, shownPlace(state)),
-      piece === undefined || piece.sheets.length === 0 ? undefined : buildTabs(piece, sheet?.id ?? ''),
+      piece === undefined || piece.sheets.length === 0 ? undefined : buildTabs(piece, sheet),
+      piece === undefined ? undefined : buildSheetChoice(piece, sheet),
       piece === undefined ? undefined : buildSearch(state),
       sheet?.kind === 'drawing' || (sheet?.kind === 'later' && sheet.shows === 'drawing')
         ? buildZoom(state.zoom)
@@ -247,7 +230,7 @@ export function buildPage(state: PageState): HTMLElement {
         id: 'sheet',
         class: `sheet ${(sheet?.kind === 'later' ? sheet.shows : sheet?.kind) ?? 'none'}`,
         role: sheet === undefined ? undefined : 'tabpanel',
-        'aria-labelledby': sheet === undefined ? undefined : `tab-${sheet.id}`,
+        'aria-labelledby': sheet === undefined ? undefined : tabOf(sheet),
         'aria-busy': sheet?.kind === 'later' ? 'true' : undefined,
         // What was there stays until it comes, for a while: most sheets come before one could see that they were gone.
         'data-keep': sheet?.kind === 'later' && !state.waited ? '' : undefined,

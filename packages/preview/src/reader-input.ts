@@ -45,6 +45,8 @@ export class ReaderInput {
     view.addEventListener('change', (event) => {
       if (event.target instanceof HTMLSelectElement && event.target.id === 'piece') {
         this.#actions.choosePiece(event.target.value);
+      } else if (event.target instanceof HTMLSelectElement && event.target.id === 'sheet-choice') {
+        this.#actions.showSheet(event.target.value);
       }
     });
     view.addEventListener('input', (event) => {

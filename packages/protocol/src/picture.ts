@@ -28,6 +28,7 @@ export type SheetView =
       readonly kind: 'drawing';
       readonly id: string;
       readonly title: string;
+      readonly choice?: SheetChoice;
       readonly svg: string;
       readonly description: string;
       /** Where a boundary between two spaces can be taken hold of. */
@@ -40,7 +41,28 @@ export type SheetView =
       readonly columns: readonly string[];
       readonly rows: readonly TableRow[];
     }
-  | { readonly kind: 'later'; readonly id: string; readonly title: string; readonly shows: 'drawing' | 'table' };
+  | {
+      readonly kind: 'later';
+      readonly id: string;
+      readonly title: string;
+      readonly shows: 'drawing' | 'table';
+      readonly choice?: SheetChoice;
+    };
+
+/**
+ * Sheets of which one shows one at a time, such as sections through one opening or another: they stand side by side in
+ * the list, have one tab together, and the reader chooses among them.
+ */
+export interface SheetChoice {
+  /** The same for all of them; their ids are this, a colon and what tells them apart. */
+  readonly of: string;
+  /** On their tab. */
+  readonly tab: string;
+  /** What is chosen: 'Opening'. */
+  readonly label: string;
+  /** This one: '“cards”'. */
+  readonly option: string;
+}
 
 export interface TableRow {
   /** Ids of the parts the row stands for; the first is the one a click should find. None for a row of totals. */
@@ -131,3 +153,10 @@ export interface WatchPictures {
 }
 
 export const watchPicturesNotification = 'fettle/watchPictures';
+
+/** The id of the sheet that is shown where `wanted` is: itself, else the first of the same choice, else the first. */
+export function standsInFor(wanted: string, sheets: readonly string[]): string | undefined {
+  if (sheets.includes(wanted)) return wanted;
+  const [of = ''] = wanted.split(':', 1);
+  return sheets.find((sheet) => sheet === of || sheet.startsWith(`${of}:`)) ?? sheets[0];
+}

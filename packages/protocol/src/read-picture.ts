@@ -4,6 +4,7 @@ import type {
   PartView,
   PictureFinding,
   PieceView,
+  SheetChoice,
   SheetView,
   TableRow,
   TextSpan,
@@ -60,9 +61,15 @@ function isDivision(value: unknown): value is DivisionLine {
   );
 }
 
+function isChoice(value: unknown): value is SheetChoice {
+  const choice = fieldsOf(value);
+  return choice !== undefined && ['of', 'tab', 'label', 'option'].every((name) => isText(choice[name]));
+}
+
 function isSheet(value: unknown): value is SheetView {
   const sheet = fieldsOf(value);
   if (sheet === undefined || !isText(sheet['id']) || !isText(sheet['title'])) return false;
+  if (sheet['choice'] !== undefined && !isChoice(sheet['choice'])) return false;
   switch (sheet['kind']) {
     case 'drawing':
       return isText(sheet['svg']) && isText(sheet['description']) && isListOf(sheet['divisions'], isDivision);

@@ -1,6 +1,7 @@
 import { type Evaluation, explain, type Part } from '@fettle/engine';
 import type { EvaluatedPiece } from '@fettle/language';
 import type { PartView, SheetView, TextSpan } from '@fettle/protocol';
+import { filledSheet, findSheet, sheetsToCome } from './sheets/sheet-ids.ts';
 import type { SheetMaker } from './sheets/sheet-maker.ts';
 
 /**
@@ -59,7 +60,7 @@ export class DrawnPieces {
     }
     if (kept.sheets.some((sheet) => sheet.kind === 'later' && shown.has(sheet.id))) {
       kept.sheets = kept.sheets.flatMap((sheet) =>
-        sheet.kind === 'later' && shown.has(sheet.id) ? this.#make(piece, sheet.id) : sheet,
+        sheet.kind === 'later' && shown.has(sheet.id) ? this.#make(piece, sheet) : sheet,
       );
     }
     return { parts: kept.parts, sheets: kept.sheets };
@@ -73,8 +74,7 @@ export class DrawnPieces {
   #tabs(piece: EvaluatedPiece): readonly SheetView[] {
     return this.#makers.flatMap((maker) => {
       try {
-        const { id, title, shows } = maker;
-        return maker.suits(piece) ? { kind: 'later' as const, id, title, shows } : [];
+        return sheetsToCome(maker, piece);
       } catch (error) {
         this.#onFailure(maker.id, error);
         return [];
@@ -82,11 +82,12 @@ export class DrawnPieces {
     });
   }
 
-  #make(piece: EvaluatedPiece, id: string): readonly SheetView[] {
+  #make(piece: EvaluatedPiece, later: Extract<SheetView, { kind: 'later' }>): readonly SheetView[] {
     try {
-      return this.#makers.filter((maker) => maker.id === id).map((maker) => maker.make(piece));
+      const found = findSheet(this.#makers, later.id);
+      return found === undefined ? [] : [filledSheet(later, found.maker.make(piece, found.option))];
     } catch (error) {
-      this.#onFailure(id, error);
+      this.#onFailure(later.id, error);
       return [];
     }
   }

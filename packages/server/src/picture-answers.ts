@@ -8,6 +8,7 @@ import {
   moveDivisionRequest,
   type PieceAt,
   pieceAtRequest,
+  type SheetFileFormat,
 } from '@fettle/protocol';
 import { DocumentState, type LangiumDocument, URI } from 'langium';
 import type { CancellationToken, Connection } from 'vscode-languageserver';
@@ -16,6 +17,7 @@ import { describeError } from './guarded-connection.ts';
 import { pieceKeys } from './picture-of-document.ts';
 import { builtVersion } from './pictures.ts';
 import { sheetMakers } from './sheets/index.ts';
+import { type FoundSheet, findSheet } from './sheets/sheet-ids.ts';
 
 /**
  * Answers what is asked about a picture: where a line would go, what a sheet's file holds, which piece stands where. A
@@ -90,14 +92,17 @@ export class PictureAnswers {
     const pieces = document === undefined ? new Map<string, EvaluatedPiece>() : this.#pieces(document);
     const evaluated = piece === '' ? [...pieces.values()][0] : pieces.get(piece);
     if (evaluated === undefined) return { kind: 'refused', sentence: 'There is no such piece in the text just now' };
-    const maker = sheetMakers.find((each) => each.files[format] !== undefined && (sheet === '' || each.id === sheet));
-    const make = maker?.files[format];
-    if (maker === undefined || make === undefined) {
+    const found = sheet === '' ? firstWith(format) : findSheet(sheetMakers, sheet);
+    const make = found?.maker.files[format];
+    if (found === undefined || make === undefined) {
       return { kind: 'refused', sentence: `This sheet has no form as ${format.toUpperCase()}` };
     }
+    const { maker, option } = found;
     if (!maker.suits(evaluated))
       return { kind: 'refused', sentence: `There is nothing in the ${maker.title.toLowerCase()} yet` };
-    return { kind: 'file', name: fileName(`${evaluated.name} ${maker.title.toLowerCase()}`), text: make(evaluated) };
+    const words = maker.choice?.options(evaluated).find(({ id }) => id === option)?.words ?? '';
+    const name = fileName(`${evaluated.name} ${maker.title.toLowerCase()} ${words}`);
+    return { kind: 'file', name, text: make(evaluated, option) };
   }
 
   async #pieceAt({ uri, offset }: PieceAt, token: CancellationToken): Promise<string | null> {
@@ -107,6 +112,11 @@ export class PictureAnswers {
     const [first] = pieces;
     return (pieces.findLast(([, piece]) => piece.range.start <= offset) ?? first)?.[0] ?? null;
   }
+}
+
+function firstWith(format: SheetFileFormat): FoundSheet | undefined {
+  const maker = sheetMakers.find((each) => each.files[format] !== undefined);
+  return maker === undefined ? undefined : { maker };
 }
 
 /** A name that every system takes: what one of them forbids becomes a space, and it is not too long. */

@@ -1,5 +1,5 @@
 import type { EvaluatedDocument, PlacedFinding } from '@fettle/language';
-import type { Picture, PictureFinding, PieceView } from '@fettle/protocol';
+import { type Picture, type PictureFinding, type PieceView, standsInFor } from '@fettle/protocol';
 import type { DrawnPieces, StatementAround } from './drawn-pieces.ts';
 import { verdictWords } from './verdict.ts';
 
@@ -25,10 +25,13 @@ export function pieceKeys(names: readonly string[]): readonly string[] {
   });
 }
 
-/** The sheets to draw of one piece. The first piece stands in for one that is not there, its first sheet likewise. */
+/**
+ * The sheets to draw of one piece. The first piece stands in for one that is not there, its first sheet likewise; for a
+ * choice that is gone the first there is of the same sheet.
+ */
 function shownOf(key: string, at: number, keys: readonly string[], shown: ShownSheets, sheets: readonly string[]) {
   const wanted = shown.filter(({ piece }) => piece === key || (at === 0 && !keys.includes(piece)));
-  return new Set(wanted.flatMap(({ sheet }) => (sheets.includes(sheet) ? sheet : sheets.slice(0, 1))));
+  return new Set(wanted.flatMap(({ sheet }) => standsInFor(sheet, sheets) ?? []));
 }
 
 /** The parts made by the words a finding stands on: all whose own words lie closest around them. */

@@ -9,7 +9,7 @@ export const cutListSheet: SheetMaker = {
   suits: ({ evaluation }) => evaluation.parts.length > 0,
   make({ evaluation }) {
     const { columns, rows } = cutListTable(evaluation);
-    return { kind: 'table', id: 'cut-list', title: 'Cut list', columns, rows };
+    return { kind: 'table', title: 'Cut list', columns, rows };
   },
   files: { csv: ({ evaluation }) => cutListCsv(cutListTable(evaluation)) },
 };

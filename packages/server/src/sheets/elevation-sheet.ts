@@ -12,7 +12,6 @@ export const elevationSheet: SheetMaker = {
     const drawing = elevation(evaluation);
     return {
       kind: 'drawing',
-      id: 'elevation',
       title: 'Elevation',
       svg: toSvg(drawing),
       description: drawing.description,

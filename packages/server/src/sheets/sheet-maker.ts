@@ -1,7 +1,7 @@
 import type { EvaluatedPiece } from '@fettle/language';
 import type { SheetFileFormat, SheetView } from '@fettle/protocol';
 
-/** Makes one sheet of a piece's picture. */
+/** Makes one sheet of a piece's picture, or several among which the reader chooses. */
 export interface SheetMaker {
   /** Stable: the page remembers by it which sheet was open. */
   readonly id: string;
@@ -10,8 +10,27 @@ export interface SheetMaker {
   readonly shows: 'drawing' | 'table';
   /** Whether the piece has what the sheet shows; asked for every piece after every edit, so it must be cheap. */
   suits(piece: EvaluatedPiece): boolean;
+  /** Absent where there is nothing to choose. */
+  readonly choice?: {
+    /** What is chosen: 'Opening'. */
+    readonly label: string;
+    /** The first is what one sees before choosing. Asked as often as `suits`. None: one sheet without a choice. */
+    options(piece: EvaluatedPiece): readonly SheetOption[];
+  };
   /** Asked only for a sheet that somebody looks at. May throw: the other sheets are made all the same. */
-  make(piece: EvaluatedPiece): Exclude<SheetView, { kind: 'later' }>;
+  make(piece: EvaluatedPiece, option?: string): SheetContent;
   /** The sheet as the text of a file, in each format it has. May throw. */
-  readonly files: Partial<Readonly<Record<SheetFileFormat, (piece: EvaluatedPiece) => string>>>;
+  readonly files: Partial<Readonly<Record<SheetFileFormat, (piece: EvaluatedPiece, option?: string) => string>>>;
 }
+
+export interface SheetOption {
+  /** Tells it apart from the maker's other options. */
+  readonly id: string;
+  /** In the list of choices: '“cards”'. */
+  readonly words: string;
+}
+
+/** What a maker fills a sheet with; whose it is and what else could be chosen is known without it. */
+export type SheetContent =
+  | Omit<Extract<SheetView, { kind: 'drawing' }>, 'id' | 'choice'>
+  | Omit<Extract<SheetView, { kind: 'table' }>, 'id'>;
