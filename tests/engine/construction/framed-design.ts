@@ -1,4 +1,4 @@
-import type { FramedDesign, PieceDesign } from '@fettle/engine';
+import type { Cell, FramedDesign, PieceDesign } from '@fettle/engine';
 import { caseWithFace, door, panel, place, rest, stock, written } from '../design-builder.ts';
 
 /** Stiles 2-1/4", stub tenons 3/8" each 1/32" short, a solid panel in grooves 3/8" deep with 1/16" float at each edge. */
@@ -22,7 +22,7 @@ export function framed(more: Partial<FramedDesign> = {}): FramedDesign {
 /** A case 20" deep and 41-1/2" high whose sides are frames 3/4" thick; a face of 30" x 40". */
 export function caseWithFramedSides(
   more: Partial<FramedDesign> = {},
-  root = door('door', rest),
+  root: Cell = door('door', rest),
   carcase: Partial<PieceDesign['carcase']> = {},
 ): PieceDesign {
   const plain = caseWithFace('30', '40', root);

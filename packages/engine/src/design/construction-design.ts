@@ -23,6 +23,12 @@ export interface MiddleRailsDesign {
   readonly place: { readonly kind: 'at-dividers' } | { readonly kind: 'even'; readonly count: number };
 }
 
+/** Sheets need room to go in, solid wood needs room to move: which of the two words is said, and where. */
+export interface FreedomSaid {
+  readonly kind: 'clearance' | 'float';
+  readonly origin: Origin;
+}
+
 /** Stub tenons of a frame. */
 export interface TenonDesign {
   readonly origin: Origin;
@@ -37,6 +43,7 @@ export interface FramedPanelDesign extends PanelDesign {
   readonly groove: Figure;
   /** What the panel is left short of the bottom of its groove, at each edge. */
   readonly shyEachEdge: Figure;
+  readonly freedom?: FreedomSaid;
   readonly isGlued: boolean;
   /** The words that say so. */
   readonly gluedOrigin?: Origin;
@@ -46,6 +53,7 @@ export interface FramedPanelDesign extends PanelDesign {
 export interface DustPanelDesign extends PanelDesign {
   readonly groove: Figure;
   readonly shyEachEdge: Figure;
+  readonly freedom?: FreedomSaid;
 }
 
 /** Along which edges of a part, as it stands in the piece. */

@@ -5,12 +5,14 @@ import type {
   EdgingDesign,
   FeetDesign,
   FramedDesign,
+  FreedomSaid,
   HungDesign,
   NailersDesign,
   TenonDesign,
   ToeSpaceDesign,
   TopFixing,
 } from './construction-design.ts';
+import type { HeldDesign } from './contents-design.ts';
 import type { Figure } from './figure.ts';
 import type { JoinDesign } from './join-design.ts';
 import type { HingeEntry, SlideEntry, Stock } from './shop.ts';
@@ -117,6 +119,7 @@ export interface BackDesign extends PanelDesign {
   readonly inset: Figure;
   /** What a panel is left short of its grooves or rabbets, in all along each axis, so that it goes in or can move. */
   readonly shy?: Figure;
+  readonly freedom?: FreedomSaid;
   readonly framed?: FramedDesign;
 }
 
@@ -211,6 +214,7 @@ export interface GroupCell extends CellCommon {
 export interface OpenCell extends CellCommon {
   readonly kind: 'open';
   readonly shelves?: ShelfDesign;
+  readonly holds?: readonly HeldDesign[];
 }
 
 export interface FrontCell extends CellCommon {
@@ -226,6 +230,7 @@ export interface FrontCell extends CellCommon {
   /** The word `door`, where `doors` would make a pair of it. */
   readonly singleOrigin?: Origin;
   readonly shelves?: ShelfDesign;
+  readonly holds?: readonly HeldDesign[];
   /** Overrides the face's fit. */
   readonly fit?: FrontFit;
   /** Overrides the face's fronts. */

@@ -1,3 +1,4 @@
+import type { NailersDesign, ToeSpaceDesign } from '../design/construction-design.ts';
 import { derive, less, plus } from '../design/derive.ts';
 import type { BackDesign, CarcaseDesign, FaceDesign, FrameDesign, PieceDesign, TopDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
@@ -47,25 +48,40 @@ export function layOutCarcase(design: PieceDesign): CarcaseLayout | undefined {
 
 function bodyAcross(carcase: CarcaseDesign, width: Figure): Span {
   const overhang = carcase.top?.placement === 'over' ? carcase.top.overhangEnds : undefined;
-  const start = derive(
-    'where the body begins',
-    overhang === undefined ? [] : [plus('overhang of the top at the left end', overhang)],
-  );
+  const proud = proudOf(carcase.frame);
+  const start = derive('where the body begins', [
+    ...(overhang === undefined ? [] : [plus('overhang of the top at the left end', overhang)]),
+    ...(proud === undefined ? [] : [plus('the frame stands out beyond the left side', proud)]),
+  ]);
   return spanFrom(
     start,
     derive('width of the body', [
       plus('width of the piece', width),
       ...(overhang === undefined ? [] : [less('overhang of the top at each end', overhang, 2)]),
+      ...(proud === undefined ? [] : [less('the frame stands out at each end', proud, 2)]),
     ]),
   );
 }
 
+/** A flush frame is none that stands out by nothing. */
+function proudOf(frame: FrameDesign | undefined): Figure | undefined {
+  return frame?.proud === undefined || frame.proud.length.isZero() ? undefined : frame.proud;
+}
+
+/** What the body stands on. */
+function baseOf(carcase: CarcaseDesign): { readonly words: string; readonly height: Figure } | undefined {
+  const { plinth, toeSpace, feet } = carcase;
+  if (plinth !== undefined) return { words: 'height of the plinth', height: plinth.height };
+  if (toeSpace !== undefined) return { words: 'height of the toe space', height: toeSpace.height };
+  return feet && { words: 'height of the feet', height: feet.height };
+}
+
 function bodyUpright(carcase: CarcaseDesign, height: Figure): Span {
-  const plinth = carcase.plinth?.height;
-  const start = derive('the foot of the body', plinth === undefined ? [] : [plus('height of the plinth', plinth)]);
+  const base = baseOf(carcase);
+  const start = derive('the foot of the body', base === undefined ? [] : [plus(base.words, base.height)]);
   const operands: Operand[] = [plus('height of the piece', height)];
   if (carcase.top?.placement === 'over') operands.push(less('thickness of the top', carcase.top.thickness));
-  if (plinth !== undefined) operands.push(less('height of the plinth', plinth));
+  if (base !== undefined) operands.push(less(base.words, base.height));
   return spanFrom(start, derive('height of the body', operands));
 }
 
@@ -112,14 +128,17 @@ function facePlaneOf(frame: FrameDesign | undefined, body: Span): Figure {
 }
 
 function insideFrame(frame: FrameDesign, body: Rectangle): Rectangle {
+  const proud = proudOf(frame);
   return {
     x: spanFrom(
       derive('the inner edge of the left stile', [
         plus('where the body begins', body.x.start),
+        ...(proud === undefined ? [] : [less('the frame stands out beyond the left side', proud)]),
         plus('width of the left stile', frame.stiles),
       ]),
       derive('width of the face', [
         plus('width of the body', body.x.size),
+        ...(proud === undefined ? [] : [plus('the frame stands out at each end', proud, 2)]),
         less('width of the stiles', frame.stiles, 2),
       ]),
     ),
@@ -216,6 +235,37 @@ export function plinthDeep(setBack: Figure, layout: CarcaseLayout): Span {
       plus('depth of the body', layout.body.z.size),
       less('the plinth is set back', setBack),
     ]),
+  );
+}
+
+/** The board that closes a toe space, behind it. */
+export function toeBoardDeep(toeSpace: ToeSpaceDesign, layout: CarcaseLayout): Span {
+  return spanFrom(
+    derive('the front of the toe board', [
+      plus('the front of the body', layout.body.z.start),
+      plus('depth of the toe space', toeSpace.depth),
+    ]),
+    toeSpace.thickness,
+  );
+}
+
+/** The strips that carry a hung piece lie behind its back. */
+export function nailersDeep(nailers: NailersDesign, back: BackDesign | undefined, layout: CarcaseLayout): Span {
+  if (back === undefined || back.fixing === 'applied') return spanUpTo(layout.body.z.end, nailers.thickness);
+  return spanFrom(backDeep(back, layout).end, nailers.thickness);
+}
+
+/** A stile as far as the frame reaches: beyond the case where the frame stands out. */
+export function frameAcross(frame: FrameDesign, layout: Pick<CarcaseLayout, 'body'>): Span {
+  const { x } = layout.body;
+  const proud = proudOf(frame);
+  if (proud === undefined) return x;
+  return spanFrom(
+    derive('where the frame begins', [
+      plus('where the body begins', x.start),
+      less('the frame stands out beyond it', proud),
+    ]),
+    derive('width of the frame', [plus('width of the body', x.size), plus('it stands out at each end', proud, 2)]),
   );
 }
 

@@ -1,20 +1,14 @@
 import { derive, less, plus } from '../design/derive.ts';
-import type {
-  BackDesign,
-  CarcaseDesign,
-  FrameDesign,
-  PanelDesign,
-  PieceDesign,
-  PlinthDesign,
-  TopDesign,
-} from '../design/design.ts';
+import type { BackDesign, CarcaseDesign, FrameDesign, PieceDesign, TopDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
 import type { CarcaseLayout, LaidCell, Rectangle, Span } from '../evaluation.ts';
-import { backDeep, plinthDeep, stretchersDeep } from '../layout/carcase.ts';
+import { backDeep, frameAcross, stretchersDeep } from '../layout/carcase.ts';
 import { spanFrom, spanUpTo, zeroAt } from '../layout/spans.ts';
 import { Rational } from '../length/rational.ts';
+import { baseParts, nailerParts } from './base-parts.ts';
 import { dividersAt, framedPanelParts } from './framed-panel.ts';
+import { made } from './made-of.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
@@ -28,8 +22,9 @@ export function carcaseParts(design: PieceDesign, layout: CarcaseLayout, face?: 
     ...sideParts(carcase, layout, face),
     ...bottomParts(carcase, layout),
     ...stretcherParts(carcase, layout),
-    ...(carcase.plinth === undefined ? [] : plinthParts(carcase.plinth, layout)),
+    ...baseParts(carcase, layout),
     ...(carcase.back === undefined ? [] : backParts(carcase, carcase.back, layout)),
+    ...(carcase.nailers === undefined ? [] : nailerParts(carcase.nailers, carcase.back, layout)),
     ...(carcase.frame === undefined ? [] : frameParts(carcase.frame, layout)),
   ];
 }
@@ -71,33 +66,46 @@ function topDeep(top: TopDesign, layout: CarcaseLayout): Span {
 /** Stiles run the whole height of the body, rails stand between them; their joints are not computed. */
 function frameParts(frame: FrameDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
   const { body, face } = layout;
+  const across = frameAcross(frame, layout);
   const common = { ...made(frame), thin: 'z', z: spanFrom(layout.facePlane, frame.thickness) } as const;
   const stile = { ...common, role: 'frame-stile', grain: 'y', y: body.y } as const;
   const rail = { ...common, role: 'frame-rail', grain: 'x', x: face.x } as const;
   return [
-    slab({ ...stile, id: 'case/frame-stile-left', label: 'left stile', x: spanFrom(body.x.start, frame.stiles) }),
-    slab({ ...stile, id: 'case/frame-stile-right', label: 'right stile', x: spanUpTo(body.x.end, frame.stiles) }),
+    slab({ ...stile, id: 'case/frame-stile-left', label: 'left stile', x: spanFrom(across.start, frame.stiles) }),
+    slab({ ...stile, id: 'case/frame-stile-right', label: 'right stile', x: spanUpTo(across.end, frame.stiles) }),
     slab({ ...rail, id: 'case/frame-top-rail', label: 'top rail', y: spanUpTo(body.y.end, frame.topRail) }),
     slab({ ...rail, id: 'case/frame-bottom-rail', label: 'bottom rail', y: spanFrom(body.y.start, frame.bottomRail) }),
   ];
 }
 
-/** Sides are as high as the body; a bottom that lies under them takes its thickness. */
+/** Sides are as high as the body; a bottom that lies under them takes its thickness, a toe space lets them down. */
+function sidesUpright(carcase: CarcaseDesign, body: Span, layout: CarcaseLayout): Span {
+  const bottom = carcase.bottom?.placement === 'under' ? carcase.bottom : undefined;
+  if (bottom !== undefined) {
+    return spanFrom(
+      layout.interior.y.start,
+      derive('height of the sides, which stand on the bottom', [
+        plus('height of the body', body.size),
+        less('thickness of the bottom', bottom.thickness),
+      ]),
+    );
+  }
+  const { toeSpace } = carcase;
+  if (toeSpace === undefined) return body;
+  return spanFrom(
+    zeroAt('the floor'),
+    derive('height of the sides, which stand on the floor', [
+      plus('height of the body', body.size),
+      plus('height of the toe space', toeSpace.height),
+    ]),
+  );
+}
+
 function sideParts(carcase: CarcaseDesign, layout: CarcaseLayout, face: LaidCell | undefined): readonly UnmarkedPart[] {
   const sides = carcase.sides;
   if (sides === undefined) return [];
   const { x, y, z } = layout.body;
-  const bottom = carcase.bottom?.placement === 'under' ? carcase.bottom : undefined;
-  const upright =
-    bottom === undefined
-      ? y
-      : spanFrom(
-          layout.interior.y.start,
-          derive('height of the sides, which stand on the bottom', [
-            plus('height of the body', y.size),
-            less('thickness of the bottom', bottom.thickness),
-          ]),
-        );
+  const upright = sidesUpright(carcase, y, layout);
   const common = { role: 'side', ...made(sides), thin: 'x', grain: 'y', y: upright, z } as const;
   return (['left', 'right'] as const).flatMap((end) => {
     const across = end === 'left' ? spanFrom(x.start, sides.thickness) : spanUpTo(x.end, sides.thickness);
@@ -151,45 +159,6 @@ function stretcherParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly
   return [
     slab({ ...common, id: 'case/stretcher-front', label: 'front stretcher', z: front }),
     slab({ ...common, id: 'case/stretcher-rear', label: 'rear stretcher', z: rear }),
-  ];
-}
-
-/** Front and back boards run the whole width, the two ends stand between them. */
-function plinthParts(plinth: PlinthDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
-  const x = layout.body.x;
-  const z = plinthDeep(plinth.setBack, layout);
-  const front = spanFrom(z.start, plinth.thickness);
-  const rear = spanUpTo(z.end, plinth.thickness);
-  const between = {
-    start: front.end,
-    size: derive('length of the plinth ends', [
-      plus('depth of the plinth', z.size),
-      less('thickness of the plinth', plinth.thickness, 2),
-    ]),
-    end: rear.start,
-  };
-  const common = { role: 'plinth', ...made(plinth), y: spanFrom(zeroAt('the floor'), plinth.height) } as const;
-  return [
-    slab({ ...common, id: 'case/plinth-front', label: 'plinth front', thin: 'z', grain: 'x', x, z: front }),
-    slab({ ...common, id: 'case/plinth-back', label: 'plinth back', thin: 'z', grain: 'x', x, z: rear }),
-    slab({
-      ...common,
-      id: 'case/plinth-end-left',
-      label: 'left plinth end',
-      thin: 'x',
-      grain: 'z',
-      x: spanFrom(x.start, plinth.thickness),
-      z: between,
-    }),
-    slab({
-      ...common,
-      id: 'case/plinth-end-right',
-      label: 'right plinth end',
-      thin: 'x',
-      grain: 'z',
-      x: spanUpTo(x.end, plinth.thickness),
-      z: between,
-    }),
   ];
 }
 
@@ -262,10 +231,4 @@ function reaching(
       ...(isShy ? [less('short of what holds it, in all', shy)] : []),
     ]),
   );
-}
-
-function made(
-  panel: PanelDesign,
-): Pick<UnmarkedPart, 'origin'> & { readonly stock: PanelDesign['stock']; readonly edging: PanelDesign['edging'] } {
-  return { origin: panel.origin, stock: panel.stock, edging: panel.edging };
 }

@@ -66,7 +66,7 @@ function frontParts(
   layout: CarcaseLayout,
   leaves: readonly Rectangle[],
 ): readonly UnmarkedPart[] {
-  const stock = frontMaterial(cell, face)?.stock;
+  const { stock, edging } = frontMaterial(cell, face) ?? {};
   const z = frontDeep(cell, face, layout);
   const role: PartRole = cell.what === 'drawer' ? 'drawer-front' : cell.what;
   return leaves.map((leaf, at) => {
@@ -76,6 +76,7 @@ function frontParts(
       label: `${hand}${frontWords(cell.what)}${quoted(cell.name)}`,
       role,
       stock,
+      edging,
       x: leaf.x,
       y: leaf.y,
       z,
@@ -130,6 +131,7 @@ function dividerParts(
       label,
       role,
       stock: divider.material.stock,
+      edging: divider.edging,
       ...whole,
       z,
       thin,

@@ -85,6 +85,7 @@ export function shelfParts(
       label: cell.name === undefined ? kind : `${kind} in "${cell.name}"`,
       role: 'shelf',
       stock: shelves.material.stock,
+      edging: shelves.edging,
       x,
       y: spanFrom(foot, shelves.material.thickness),
       z,

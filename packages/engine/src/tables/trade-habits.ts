@@ -155,6 +155,91 @@ export const WEB_FRAME_RAIL = pair(
   (size) => `the rails of a web frame are ${size} wide, common practice`,
 );
 
+export const FRAMED_STILE = pair(
+  inch(9, 4),
+  '2-1/4"',
+  mm(60),
+  '60 mm',
+  (size) => `stiles and rails of a side are about ${size} wide, common practice`,
+);
+export const FRAMED_BOTTOM_RAIL = pair(
+  inch(3),
+  '3"',
+  mm(80),
+  '80 mm',
+  (size) => `the bottom rail of a side is about ${size} wide, common practice`,
+);
+export const STUB_TENON = pair(
+  inch(3, 8),
+  '3/8"',
+  mm(10),
+  '10 mm',
+  (size) => `stub tenons are about ${size} long, common practice`,
+);
+export const TENON_SHORT = pair(
+  inch(1, 32),
+  '1/32"',
+  mm(1),
+  '1 mm',
+  (size) => `a tenon is left ${size} short of its mortise, common practice`,
+);
+export const PANEL_GROOVE = pair(
+  inch(3, 8),
+  '3/8"',
+  mm(10),
+  '10 mm',
+  (size) => `panels lie in grooves ${size} deep, common practice`,
+);
+export const FRAMED_PANEL = pair(
+  inch(3, 8),
+  '3/8"',
+  mm(10),
+  '10 mm',
+  (size) => `a panel is ${size} thick unless something is said, common practice`,
+);
+export const PANEL_FLOAT = pair(
+  inch(1, 16),
+  '1/16"',
+  mm(3, 2),
+  '1.5 mm',
+  (size) => `a solid panel has ${size} to move at each edge, common practice`,
+);
+export const SHEET_CLEARANCE = pair(
+  inch(1, 16),
+  '1/16"',
+  mm(3, 2),
+  '1.5 mm',
+  (size) => `a sheet is ${size} shorter than from groove to groove, so that it goes in, common practice`,
+);
+export const TOE_SPACE_DEPTH = pair(
+  inch(3),
+  '3"',
+  mm(75),
+  '75 mm',
+  (size) => `toe spaces are about ${size} deep, common practice`,
+);
+export const FOOT_HEIGHT = pair(
+  inch(5),
+  '5"',
+  mm(120),
+  '120 mm',
+  (size) => `feet are about ${size} high, common practice`,
+);
+export const FOOT_RAIL = pair(
+  inch(5, 2),
+  '2-1/2"',
+  mm(60),
+  '60 mm',
+  (size) => `rails between feet are about ${size} wide, common practice`,
+);
+export const NAILER_WIDTH = pair(
+  inch(3),
+  '3"',
+  mm(75),
+  '75 mm',
+  (size) => `strips that carry a piece on a wall are about ${size} wide, common practice`,
+);
+
 /**
  * How deep the groove for a drawer bottom is in sides of this thickness: the usual depth, but never over half of the
  * side, for what is left has to hold.

@@ -20,6 +20,12 @@ const excluding: readonly (readonly string[])[] = [
   ['<count> adjustable', '<count> fixed'],
   ['hinged left', 'hinged right'],
   ['graded by <length>', 'graded by ratio <number>'],
+  ['mitred', 'butted'],
+  ['before veneer', 'after veneer'],
+  ['at dividers', '<count> evenly spaced'],
+  ['clearance <length>', 'float <length> each side'],
+  ['flush', 'proud <length>'],
+  ['behind', 'in front'],
   ['carries <number> lb', 'carries <number> kg'],
 ];
 

@@ -5,12 +5,23 @@ import {
   Length,
   PLINTH_HEIGHT,
   STRETCHER_WIDTH,
+  type TopFixing,
   usual,
 } from '@fettle/engine';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/carcase.ts';
+import {
+  freedomOf,
+  readBackShy,
+  readFeet,
+  readFramed,
+  readHung,
+  readNailers,
+  readToeSpace,
+  withEdging,
+} from './read-construction.ts';
 import { readPanel } from './read-material.ts';
-import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } from './reader.ts';
+import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** The carcase as the maker wrote it. A part without a thickness is absent and has its finding. */
 export function readCarcase(context: ReadContext, statement: Statement): CarcaseDesign {
@@ -26,6 +37,10 @@ export function readCarcase(context: ReadContext, statement: Statement): Carcase
     ...present('stretchers', readStretchers(context, only('stretchers'))),
     ...present('back', readBack(context, only('back'))),
     ...present('frame', readFrame(context, only('frame'))),
+    ...present('toeSpace', readToeSpace(context, only('toe-space'))),
+    ...present('feet', readFeet(context, only('feet'))),
+    ...present('hung', readHung(context, only('hung'))),
+    ...present('nailers', readNailers(context, only('nailers'))),
     ...present('join', readJoin(context, only('join'))),
   };
 }
@@ -39,13 +54,25 @@ function readTop(context: ReadContext, statement: Statement | undefined): Carcas
   const overhang = (pattern: '<length> at front' | '<length> at ends' | '<length> at back') =>
     overhangs.map((each) => each.length(pattern)).find((each) => each !== undefined) ??
     assumed(Length.zero, 'no overhang is said');
+  const fixing = readFixing(context, statement);
   return {
-    ...panel,
+    ...withEdging(context, statement, panel),
     placement: reader.has('between sides') ? 'between' : 'over',
+    ...(fixing === undefined ? {} : { fixing }),
     overhangFront: overhang('<length> at front'),
     overhangEnds: overhang('<length> at ends'),
     overhangBack: overhang('<length> at back'),
   };
+}
+
+/** Slots come first: what is also glued is said elsewhere. */
+function readFixing(context: ReadContext, statement: Statement): TopFixing | undefined {
+  const glued = onlyStatement(context, statement, 'glued');
+  if (glued !== undefined) return { kind: 'glued', origin: originOf(context, glued) };
+  const slotted = onlyStatement(context, statement, 'slotted');
+  if (slotted === undefined) return undefined;
+  const where = new Reader(slotted, vocabulary.slotted, context).has('in front') ? 'in front' : 'behind';
+  return { kind: 'slotted', where, origin: originOf(context, slotted) };
 }
 
 function readPlinth(context: ReadContext, statement: Statement | undefined): CarcaseDesign['plinth'] {
@@ -58,14 +85,20 @@ function readPlinth(context: ReadContext, statement: Statement | undefined): Car
 }
 
 function readSides(context: ReadContext, statement: Statement | undefined): CarcaseDesign['sides'] {
-  return statement === undefined ? undefined : readPanel(new Reader(statement, vocabulary.sides, context), 'sides');
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.sides, context);
+  const panel = readPanel(reader, 'sides');
+  if (panel === undefined) return undefined;
+  const framed = readFramed(reader, panel);
+  return { ...withEdging(context, statement, panel), ...(framed === undefined ? {} : { framed }) };
 }
 
 function readBottom(context: ReadContext, statement: Statement | undefined): CarcaseDesign['bottom'] {
   if (statement === undefined) return undefined;
   const reader = new Reader(statement, vocabulary.bottom, context);
   const panel = readPanel(reader, 'bottom');
-  return panel === undefined ? undefined : { ...panel, placement: reader.has('under sides') ? 'under' : 'between' };
+  if (panel === undefined) return undefined;
+  return { ...withEdging(context, statement, panel), placement: reader.has('under sides') ? 'under' : 'between' };
 }
 
 function readStretchers(context: ReadContext, statement: Statement | undefined): CarcaseDesign['stretchers'] {
@@ -86,8 +119,15 @@ function readBack(context: ReadContext, statement: Statement | undefined): Carca
     : reader.has('in rabbet <length> deep')
       ? 'rabbet'
       : 'applied';
+  const framed = readFramed(reader, panel);
+  // An applied back lies on the case and has nothing to go into; a frame around panels does not move.
+  const shy =
+    fixing === 'applied' ? undefined : readBackShy(reader, framed === undefined ? panel.stock?.form : 'sheet');
   return {
     ...panel,
+    ...(framed === undefined ? {} : { framed }),
+    ...(shy === undefined ? {} : { shy }),
+    ...freedomOf(reader),
     fixing,
     depth: reader.lengthOr(
       Length.zero,
@@ -101,7 +141,9 @@ function readBack(context: ReadContext, statement: Statement | undefined): Carca
 
 function readFrame(context: ReadContext, statement: Statement | undefined): CarcaseDesign['frame'] {
   if (statement === undefined) return undefined;
-  const panel = readPanel(new Reader(statement, vocabulary.frame, context), 'frame');
+  const reader = new Reader(statement, vocabulary.frame, context);
+  const panel = readPanel(reader, 'frame');
+  const proud = reader.length('proud <length>');
   const { frameStiles, frameTopRail, frameBottomRail } = vocabulary;
   const wide = (spec: typeof frameStiles | typeof frameTopRail | typeof frameBottomRail) => {
     const said = onlyStatement(context, statement, spec.word);
@@ -109,7 +151,9 @@ function readFrame(context: ReadContext, statement: Statement | undefined): Carc
     return width ?? usual(FRAME_MEMBER, context.units.unit);
   };
   const [stiles, topRail, bottomRail] = [wide(frameStiles), wide(frameTopRail), wide(frameBottomRail)];
-  return panel === undefined ? undefined : { ...panel, stiles, topRail, bottomRail };
+  return panel === undefined
+    ? undefined
+    : { ...panel, stiles, topRail, bottomRail, ...(proud === undefined ? {} : { proud }) };
 }
 
 function readJoin(context: ReadContext, statement: Statement | undefined): CarcaseDesign['join'] {

@@ -2,8 +2,9 @@ import { assumed, type Cell, type Divider, type FrontFit, Length, type Material 
 import { dividerOutOfPlace, unknownWord } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/face.ts';
+import { readDustPanel, readTenons, withEdging } from './read-construction.ts';
 import { readMaterial } from './read-material.ts';
-import { headOrigin, originOf, type ReadContext, Reader } from './reader.ts';
+import { headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** What stands between the spaces of a row or a stack: of what, shown or covered, and where on its gap. */
 
@@ -30,14 +31,25 @@ export function readDivider(
   const anchor = readAnchor(reader, group);
   const isBehind = reader.has('behind fronts') || (!reader.has('shown') && anchor !== undefined);
   const mode = isBehind ? 'behind' : reader.has('shown') ? 'shown' : undefined;
-  return {
+  const dustPanel = readDustPanel(context, onlyStatement(context, statement, 'dust-panel'));
+  const said = onlyStatement(context, statement, 'tenons');
+  const tenons =
+    said === undefined && dustPanel === undefined
+      ? undefined
+      : readTenons(context, said, reader.origin, dustPanel?.groove);
+  const formOrigin = reader.originOf('web-frame');
+  const divider: DividerSaid = {
     origin: reader.origin,
     form: reader.has('web-frame') ? 'web-frame' : group === 'row' ? 'partition' : 'panel',
     material,
     ...(mode === undefined ? {} : { mode }),
     anchor: anchor ?? 'centre',
     ...(railWidth === undefined ? {} : { railWidth }),
+    ...(formOrigin === undefined ? {} : { formOrigin }),
+    ...(tenons === undefined ? {} : { tenons }),
+    ...(dustPanel === undefined ? {} : { dustPanel }),
   };
+  return withEdging(context, statement, divider);
 }
 
 /** The divider between `before` and `after`. `fit`: how the fronts of the face sit. */

@@ -19,6 +19,8 @@ import { type Origin, saidTwice, shareNotPositive, valueNotUnderstood } from '@f
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
+import { withEdging } from './read-construction.ts';
+import { readContents } from './read-contents.ts';
 import { dividerBetween, dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
 import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
@@ -71,7 +73,8 @@ export function readFace(
           origin: reader.origin,
           sizeOrigin: reader.origin,
         });
-  const frontPanel = fronts && readPanel(new Reader(fronts, vocabulary.fronts, context), 'fronts');
+  const said = fronts && readPanel(new Reader(fronts, vocabulary.fronts, context), 'fronts');
+  const frontPanel = said && withEdging(context, fronts, said);
   const { unit } = context.units;
   return {
     origin: reader.origin,
@@ -121,10 +124,11 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
     case 'stack':
       return readGroup(reading, statement, word, basics);
     case 'open':
-      return { ...basics, kind: 'open', ...shelvesIn(reading, statement) };
+      return { ...basics, kind: 'open', ...shelvesIn(reading, statement), ...readContents(context, statement) };
     default: {
       const own = onlyStatement(context, statement, 'fronts');
-      const front = own && readPanel(new Reader(own, vocabulary.frontSpecs.ownFront, context), 'front');
+      const ownPanel = own && readPanel(new Reader(own, vocabulary.frontSpecs.ownFront, context), 'front');
+      const front = ownPanel && withEdging(context, own, ownPanel);
       const drawer =
         word === 'drawer' && hasDrawerStatements(statement)
           ? drawerFrom(readDrawer(context, statement), reading.drawers, context.units.unit)
@@ -144,6 +148,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
           : {}),
         ...hingesIn(context, statement),
         ...shelvesIn(reading, statement),
+        ...readContents(context, statement),
         ...(fit === undefined ? {} : { fit }),
         ...(front === undefined ? {} : { front }),
         ...(drawer === undefined ? {} : { drawer }),
@@ -331,7 +336,7 @@ function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelv
     : sides && asSides(sides);
   if (count === undefined || material === undefined) return {};
   return {
-    shelves: {
+    shelves: withEdging(context, found, {
       origin: reader.origin,
       count,
       ...(countOrigin === undefined ? {} : { countOrigin }),
@@ -340,7 +345,7 @@ function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelv
       shyEachEnd: adjustable
         ? usual(SHELF_SHY, context.units.unit)
         : assumed(Length.zero, 'fixed shelves are as long as their opening'),
-    },
+    }),
   };
 }
 

@@ -1,12 +1,19 @@
+import {
+  backBody,
+  edgedBody,
+  edging,
+  feet,
+  framedPhrase,
+  freedom,
+  hung,
+  nailers,
+  ofStock,
+  sidesBody,
+  toeSpace,
+} from './construction.ts';
 import { noun, statement } from './phrase.ts';
 
 /** The case: the box that holds everything. */
-
-const ofStock = {
-  '<stock>': 'The stock it is made of, by its name in the shop file.',
-  'of <stock>': 'The stock it is made of, by its name in the shop file.',
-  'thick <length>': 'Its thickness. A nominal thickness of the stock stands for the actual one.',
-} as const;
 
 export const overhang = statement('overhang', 'How far the top stands out beyond the case.', {
   phrases: {
@@ -15,11 +22,16 @@ export const overhang = statement('overhang', 'How far the top stands out beyond
     '<length> at back': 'Beyond the back.',
   },
 });
-const slotted = statement('slotted', 'Screw holes as slots, so that a solid top can move.', {
-  checked: false,
-  phrases: { behind: { later: 'Fixed along the front, free to move towards the back.' } },
+export const slotted = statement('slotted', 'Screw holes as slots, so that a solid top can move.', {
+  phrases: {
+    behind: 'Fixed along the front, free to move towards the back.',
+    'in front': 'Fixed along the back, free to move towards the front.',
+  },
 });
-const topBody = noun('top', 'The top.', [overhang, slotted]);
+export const glued = statement('glued', 'The top is glued to what carries it.', {
+  phrases: { down: 'All round: for sheets only.' },
+});
+const topBody = noun('top', 'The top.', [overhang, slotted, glued, edging]);
 
 export const top = statement('top', 'The top of the piece.', {
   outlined: true,
@@ -38,7 +50,11 @@ export const plinth = statement('plinth', 'The base the case stands on.', {
     'set back <length>': 'How far its front stands behind the front of the case.',
   },
 });
-export const sides = statement('sides', 'The two sides of the case.', { outlined: true, phrases: ofStock });
+export const sides = statement('sides', 'The two sides of the case.', {
+  outlined: true,
+  phrases: { ...ofStock, ...framedPhrase },
+  body: () => sidesBody,
+});
 export const bottom = statement('bottom', 'The bottom of the case.', {
   outlined: true,
   phrases: {
@@ -46,6 +62,7 @@ export const bottom = statement('bottom', 'The bottom of the case.', {
     'between sides': 'Its ends meet the inner faces of the sides.',
     'under sides': 'The sides stand on it.',
   },
+  body: () => edgedBody,
 });
 export const stretchers = statement('stretchers', 'Two rails, front and back, laid flat under the top.', {
   outlined: true,
@@ -55,11 +72,14 @@ export const back = statement('back', 'The back of the case.', {
   outlined: true,
   phrases: {
     ...ofStock,
+    ...framedPhrase,
+    ...freedom,
     'in groove <length> deep': 'It sits in a groove of this depth.',
     'in rabbet <length> deep': 'It sits in a rabbet of this depth at the back edge.',
     applied: 'It lies on the back edges of the case.',
     '<length> in from back edge': 'From the back edge of the case to the back face of the panel.',
   },
+  body: () => backBody,
 });
 const frameStatements = [
   statement('stiles', 'The upright members at both ends of the frame.', {
@@ -74,7 +94,11 @@ const frameBody = noun('frame', 'The face frame.', frameStatements);
 export const [frameStiles, frameTopRail, frameBottomRail] = frameStatements;
 export const frame = statement('frame', 'A face frame on the front edges of the case. Fronts are laid out in it.', {
   outlined: true,
-  phrases: ofStock,
+  phrases: {
+    ...ofStock,
+    flush: 'Its ends are flush with the sides. This is assumed where nothing is said.',
+    'proud <length>': 'It stands out so far beyond the case at each end.',
+  },
   body: () => frameBody,
 });
 export const join = statement('join', 'How the panels of the case are joined where one meets the face of another.', {
@@ -90,6 +114,10 @@ export const carcaseNoun = noun('case', 'The carcase: what holds everything.', [
   stretchers,
   back,
   frame,
+  toeSpace,
+  feet,
+  hung,
+  nailers,
   join,
 ]);
 export const carcase = statement('case', 'The carcase: top, sides, bottom, back and what they stand on.', {

@@ -1,12 +1,7 @@
+import { dividerBody, edgedBody, ofStock as fromStock } from './construction.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
 
 /** The face: fronts and openings, in rows from left to right and in stacks from top to bottom. */
-
-const fromStock = {
-  '<stock>': 'The stock it is made of, by its name in the shop file.',
-  'of <stock>': 'The stock it is made of, by its name in the shop file.',
-  'thick <length>': 'Its thickness. A nominal thickness of the stock stands for the actual one.',
-} as const;
 
 /** How much of its row or stack a space takes. In a row the number is a width, in a stack a height. */
 const sizePhrases = {
@@ -44,10 +39,10 @@ const shelves = statement('shelves', 'Shelves inside this opening.', {
     'of <stock>': 'The stock they are made of.',
     'thick <length>': 'Their thickness.',
   },
+  body: () => edgedBody,
 });
 const holds = statement('holds', 'What must fit in here.', {
-  checked: false,
-  phrases: { '<count> <thing>': { later: 'So many of that thing.' }, '<thing>': { later: 'That thing.' } },
+  phrases: { '<count> <thing>': 'So many of that thing.', '<thing>': 'One of that thing.' },
 });
 const hinges = statement('hinges', 'The hinges of this door.', {
   phrases: { '<hinge>': 'By their name in the shop file.' },
@@ -56,6 +51,7 @@ const pair = statement('pair', 'Two doors that meet in the middle.');
 const single = statement('single', 'One door.');
 const ownFront = statement('fronts', 'The stock of this front, where it differs from the others.', {
   phrases: fromStock,
+  body: () => edgedBody,
 });
 const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hinges, shelves, holds, ownFront]);
 const openBody = noun('open', 'An open space.', [shelves, holds]);
@@ -130,6 +126,7 @@ const covered = {
 export const partition = statement('partition', 'An upright panel between two spaces of a row.', {
   outlined: true,
   phrases: { ...fromStock, ...covered },
+  body: () => edgedBody,
 });
 export const divider = statement('divider', 'A level panel or frame between two spaces of a stack.', {
   outlined: true,
@@ -140,6 +137,7 @@ export const divider = statement('divider', 'A level panel or frame between two 
     panel: 'A full panel.',
     'rails <length> wide': 'Width of the rails of a frame.',
   },
+  body: () => dividerBody,
 });
 export const dividers = statement('dividers', 'What lies between the spaces of this row or stack, all alike.', {
   outlined: true,
@@ -150,6 +148,7 @@ export const dividers = statement('dividers', 'What lies between the spaces of t
     panel: 'Full panels.',
     'rails <length> wide': 'Width of the rails of a frame.',
   },
+  body: () => dividerBody,
 });
 
 const groupPhrases = {
@@ -188,7 +187,11 @@ function groupNoun(id: 'row' | 'stack'): Noun {
   return made;
 }
 
-export const fronts = statement('fronts', 'The stock of all fronts.', { outlined: true, phrases: fromStock });
+export const fronts = statement('fronts', 'The stock of all fronts.', {
+  outlined: true,
+  phrases: fromStock,
+  body: () => edgedBody,
+});
 export const drawers = statement('drawers', 'What all drawers have in common.', {
   outlined: true,
   body: () => drawersBody,
@@ -212,4 +215,4 @@ export const face = statement('face', 'Fronts and openings of the piece.', {
 });
 
 export const drawerSpecs = { boxSides, boxBottom, corners, slides, boxSize, clear };
-export const frontSpecs = { shelves, hinges, pair, single, ownFront };
+export const frontSpecs = { shelves, holds, hinges, pair, single, ownFront };
