@@ -91,7 +91,7 @@ export class CoveringProgram {
     return id;
   }
 
-  /** A barred column counts as dear as leaving a row undone, so that it goes to zero where it can. */
+  /** A barred column is not let in any more; `repair` takes it out where it is. */
   bar(column: number, barred: boolean): void {
     this.barred[column] = barred ? 1 : 0;
   }
@@ -196,20 +196,26 @@ export class CoveringProgram {
     return false;
   }
 
-  /** Brings negative levels back to zero, from prices at which nothing makes the plan cheaper; false if stopped before. */
+  /**
+   * Brings negative levels and barred columns to zero, from prices at which nothing makes the plan cheaper; false if
+   * stopped before.
+   */
   repair(mostPivots: number): boolean {
     const { rows, level } = this;
     for (let count = 0; count < mostPivots; count += 1) {
       let leaving = -1;
-      let lowest = -ZERO;
+      let worst = ZERO;
       for (let row = 0; row < rows; row += 1) {
-        if ((level[row] as number) < lowest) {
-          lowest = level[row] as number;
+        const amount = level[row] as number;
+        const id = this.basis[row] as number;
+        const wrong = id >= 0 && this.barred[id] === 1 ? Math.abs(amount) : -amount;
+        if (wrong > worst) {
+          worst = wrong;
           leaving = row;
         }
       }
       if (leaving < 0) return true;
-      const best = this.entersFor(leaving);
+      const best = this.entersFor(leaving, (level[leaving] as number) < 0 ? 1 : -1);
       if (best === undefined) return false;
       this.multiply(best);
       this.pivot(best, leaving);
@@ -218,10 +224,10 @@ export class CoveringProgram {
   }
 
   /**
-   * What may replace the column of a row whose level is negative, so that no reduced cost becomes negative by more than
+   * What may replace the column of a row whose level has to rise (1) or to fall (-1), so that no reduced cost becomes negative by more than
    * rounding; of several the one with the largest pivot, for the sake of the figures (Harris's two passes).
    */
-  private entersFor(leaving: number): number | undefined {
+  private entersFor(leaving: number, direction: 1 | -1): number | undefined {
     const { rows, inverse, prices, sense, candidates } = this;
     const from = leaving * rows;
     candidates.length = 0;
@@ -238,15 +244,16 @@ export class CoveringProgram {
       for (let at = this.start[column] as number; at < end; at += 1) {
         pivot += (inverse[from + (this.entryRow[at] as number)] as number) * (this.entryValue[at] as number);
       }
+      pivot *= direction;
       if (pivot < -SMALLEST_PIVOT && !this.inBasis.has(column)) consider(column, pivot, this.reducedCost(column));
     }
     for (let row = 0; row < rows; row += 1) {
-      const direction = (sense[row] as number) * (inverse[from + row] as number);
+      const lacking = direction * (sense[row] as number) * (inverse[from + row] as number);
       // What a row has too much counts against it; what it lacks counts for it.
-      if (direction > SMALLEST_PIVOT && !this.inBasis.has(-1 - 2 * row)) {
-        consider(-1 - 2 * row, -direction, (prices[row] as number) * (sense[row] as number));
-      } else if (direction < -SMALLEST_PIVOT && !this.inBasis.has(-2 - 2 * row)) {
-        consider(-2 - 2 * row, direction, this.penalty - (prices[row] as number) * (sense[row] as number));
+      if (lacking > SMALLEST_PIVOT && !this.inBasis.has(-1 - 2 * row)) {
+        consider(-1 - 2 * row, -lacking, (prices[row] as number) * (sense[row] as number));
+      } else if (lacking < -SMALLEST_PIVOT && !this.inBasis.has(-2 - 2 * row)) {
+        consider(-2 - 2 * row, lacking, this.penalty - (prices[row] as number) * (sense[row] as number));
       }
     }
     let best: number | undefined;
@@ -294,7 +301,7 @@ export class CoveringProgram {
   }
 
   private costOf(id: number): number {
-    if (id >= 0) return this.barred[id] === 1 ? this.penalty : (this.costs[id] as number);
+    if (id >= 0) return this.costs[id] as number;
     return (-id & 1) === 1 ? 0 : this.penalty;
   }
 

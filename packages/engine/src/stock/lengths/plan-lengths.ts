@@ -158,6 +158,7 @@ class LengthSearch {
     const { sizes, available } = this;
     patterns.clearBars();
     patterns.program.refresh();
+    if (!patterns.program.repair(20_000)) patterns.program.restart();
     patterns.program.cheapen(20_000);
     const root = patterns.program.standing();
     let spent = 0;

@@ -95,7 +95,7 @@ export function* searchWhole(
         program.bar(column, true);
         program.stand(standing);
         if (refusals <= patience.refusals) {
-          program.cheapen(MOST_PIVOTS);
+          if (!program.repair(MOST_PIVOTS)) startAgain();
           return true;
         }
         isWhole = false;
