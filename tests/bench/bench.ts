@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { Calibration } from './calibration.ts';
 import { measureEvaluating, measureWall } from './evaluating.ts';
 import { measureStart, measureTyping } from './typing.ts';
+import { measureVolumes } from './volumes.ts';
 
 /** `npm run bench`: prints times and sizes and judges nothing. Run from a bundle; its argument is the repository. */
 
@@ -65,6 +66,7 @@ async function main(repository: string): Promise<void> {
   const start = await measureStart(repository, 7);
   const evaluating = await measureEvaluating(repository);
   const wall = await measureWall(repository);
+  const volumes = measureVolumes();
   const short = await measureTyping(repository, 640, { squiggles: 100, pictures: 100 });
   const long = await measureTyping(repository, 6400, { squiggles: 60, pictures: 20 });
   const after = calibration.measure();
@@ -92,6 +94,15 @@ async function main(repository: string): Promise<void> {
     { what: `evaluation of the sideboard, ${parts} parts`, ...whole, unit: 'ms' },
     { what: 'evaluation per part', p50: (whole.p50 * 1000) / parts, p95: (whole.p95 * 1000) / parts, unit: 'µs' },
     { what: 'evaluation of a wall of forty cases, nothing kept', ...wall, unit: 'ms' },
+  );
+  const inMicroseconds = ({ p50, p95 }: { readonly p50: number; readonly p95: number }) =>
+    ({ p50: p50 * 1000, p95: p95 * 1000, unit: 'µs' }) as const;
+  rows.push(
+    ...volumes.pairs.flatMap(({ what, meets, overlap }) => [
+      { what: `whether a ${what} meet`, ...inMicroseconds(meets) },
+      { what: '  and by how much', ...inMicroseconds(overlap) },
+    ]),
+    { what: 'all features of 150 parts, 60 each', ...volumes.piece, unit: 'ms' },
   );
   printTable(rows, calibrationMs);
   for (const { long: text, residentMegabytes } of [short, long]) {
