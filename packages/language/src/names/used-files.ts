@@ -1,5 +1,5 @@
 import { type LangiumDocument, type LangiumDocuments, URI, UriUtils } from 'langium';
-import { isPlainText, type Statement, type Text } from '../generated/ast.ts';
+import { isPlainText, isText, type Statement, type Text } from '../generated/ast.ts';
 
 /** Which files a text uses, directly and through them. */
 
@@ -16,7 +16,9 @@ export function useStatements(document: LangiumDocument): readonly UseOfFile[] {
   const root = document.parseResult.value as Text;
   let uses = usesOfTexts.get(root);
   if (uses === undefined) {
-    uses = root.statements.flatMap((statement) => {
+    // A file that was only heard of has no tree yet.
+    const statements = isText(root) ? root.statements : [];
+    uses = statements.flatMap((statement) => {
       if (statement.head?.toLowerCase() !== 'use') return [];
       const text = statement.parts.find(isPlainText);
       return text === undefined ? [] : [{ statement, path: text.text }];
