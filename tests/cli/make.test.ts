@@ -11,7 +11,18 @@ beforeEach(() => {
 });
 afterEach(() => bench.remove());
 
-const three = ['games-sideboard-cut-list.csv', 'games-sideboard-elevation.svg', 'games-sideboard-evaluation.json'];
+/** Besides the sheets of parts, of which there are as many as the parts need. */
+const files = [
+  'games-sideboard-cut-list.csv',
+  'games-sideboard-elevation.svg',
+  'games-sideboard-evaluation.json',
+  'games-sideboard-exploded.svg',
+  'games-sideboard-inside.svg',
+  'games-sideboard-plan.svg',
+  'games-sideboard-section.svg',
+  'games-sideboard-side.svg',
+];
+const isOfParts = (name: string): boolean => /games-sideboard-parts-\d+\.svg$/.test(name);
 const overfull = ['drawer "blankets" rest', 'drawer "blankets" front 11 high'] as const;
 
 function evaluation(name: string): EvaluationJson {
@@ -24,20 +35,26 @@ function rowsOf(name: string): readonly Record<string, string>[] {
   return data;
 }
 
-test('three files for the sideboard, and their names are told', () => {
+test('lists and drawings of the sideboard, and their names are told', () => {
   const { code, out, err } = bench.run(['make', 'sideboard.fettle', '--out', 'drawn/hall']);
   expect(code).toBe(0);
-  expect(readdirSync(bench.path('drawn/hall')).sort()).toEqual(three);
+  const written = readdirSync(bench.path('drawn/hall')).sort();
+  expect(written.filter((name) => !isOfParts(name))).toEqual(files);
+  expect(written).toContain('games-sideboard-parts-1.svg');
   expect(readdirSync(bench.path('drawn'))).toEqual(['hall']);
-  expect(out.trimEnd().split('\n').sort()).toEqual(three.map((name) => `drawn/hall/${name}`));
+  expect(out.trimEnd().split('\n').sort()).toEqual(written.map((name) => `drawn/hall/${name}`));
   expect(err).toMatch(/(?:^|\n)\d+ notes in 1 file\n$/);
   expect(err).toContain(' note anchor-to-wall ');
   expect(err).not.toContain('not-checked-yet');
 
-  const svg = bench.read('drawn/hall/games-sideboard-elevation.svg');
-  const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
-  expect(drawing?.nodeName).toBe('svg');
-  expect(drawing?.getAttribute('width')).toMatch(/^[\d.]+mm$/);
+  const drawings = written.filter((name) => name.endsWith('.svg'));
+  expect(drawings.length).toBeGreaterThan(6);
+  for (const name of drawings) {
+    const svg = bench.read(`drawn/hall/${name}`);
+    const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+    expect(drawing?.nodeName).toBe('svg');
+    expect(drawing?.getAttribute('width')).toMatch(/^[\d.]+mm$/);
+  }
 
   const { parts, cutList, sound } = evaluation('drawn/hall/games-sideboard-evaluation.json');
   expect(sound).toBe(true);
@@ -50,7 +67,8 @@ test('three files for the sideboard, and their names are told', () => {
 test('the standard input is made, too', () => {
   const input = bench.read('sideboard.fettle');
   expect(bench.run(['make', '-', '--out', 'drawn'], { input }).code).toBe(0);
-  expect(readdirSync(bench.path('drawn')).sort()).toEqual(three);
+  const written = readdirSync(bench.path('drawn')).sort();
+  expect(written.filter((name) => !isOfParts(name))).toEqual(files);
   expect(evaluation('drawn/games-sideboard-evaluation.json').file).toBe('standard-input.fettle');
 });
 
@@ -58,7 +76,7 @@ test('made twice, it is the same to the byte; other files in the folder stay', (
   bench.write('drawn/letter.txt', 'to the sawmill');
   bench.run(['make', 'sideboard.fettle', '--out', 'drawn']);
   const first = bench.everythingIn('drawn');
-  expect(Object.keys(first)).toHaveLength(4);
+  expect(Object.keys(first).filter((name) => !isOfParts(name))).toHaveLength(files.length + 1);
   expect(bench.run(['make', 'sideboard.fettle', '--out', 'drawn']).code).toBe(0);
   expect(bench.everythingIn('drawn')).toEqual(first);
   expect(bench.read('drawn/letter.txt')).toBe('to the sawmill');
@@ -80,11 +98,12 @@ test('with an error nothing is written, what stands there stays, exit 1', () => 
   expect(existsSync(bench.path('fresh'))).toBe(false);
 });
 
-test('when asked for even with errors, all three say that nothing is to be built from them, exit 1', () => {
+test('when asked for even with errors, lists and drawings say that nothing is to be built from them, exit 1', () => {
   bench.write('over.fettle', bench.sideboard(overfull));
   const { code, out } = bench.run(['make', 'over.fettle', '--out', 'drawn', '--even-with-errors']);
   expect(code).toBe(1);
-  expect(out.trimEnd().split('\n')).toHaveLength(3);
+  const written = out.trimEnd().split('\n');
+  expect(written.length).toBeGreaterThan(files.length);
   const { sound, findings } = evaluation('drawn/games-sideboard-evaluation.json');
   expect(sound).toBe(false);
   expect(findings.filter((finding) => finding.severity === 'error')).toHaveLength(1);
@@ -92,7 +111,9 @@ test('when asked for even with errors, all three say that nothing is to be built
     Mark: '',
     Notes: 'Do not cut from this list: 1 error against the piece',
   });
-  expect(bench.read('drawn/games-sideboard-elevation.svg')).toContain('Do not build from this sheet');
+  for (const name of written.filter((each) => each.endsWith('.svg'))) {
+    expect(bench.read(name)).toContain('Do not build from this sheet');
+  }
 });
 
 test('an error in one piece of two: the other is not written either, and only the one is unsound', () => {

@@ -26,7 +26,7 @@ test('a file that cannot be finished leaves the old ones and nothing besides', (
     expect(ended.err).not.toMatch(/^\s+at /m);
   }
   expect(bench.everythingIn('drawn')).toEqual(before);
-  expect(readdirSync(bench.path('drawn'))).toHaveLength(3);
+  expect(readdirSync(bench.path('drawn'))).toHaveLength(Object.keys(before).length);
   expect(readdirSync(bench.folder).filter((name) => name.includes('fresh'))).toEqual([]);
 });
 
@@ -62,7 +62,7 @@ test('a move that fails takes back those before it', () => {
   expect(ended.code).toBe(2);
   expect(ended.err).toMatch(/may not be written: permission is missing; nothing was changed\n$/);
   expect(bench.everythingIn('drawn')).toEqual(before);
-  expect(readdirSync(bench.path('drawn'))).toHaveLength(3);
+  expect(readdirSync(bench.path('drawn'))).toHaveLength(Object.keys(before).length);
 });
 
 /** Many pieces, so that writing takes a while. */

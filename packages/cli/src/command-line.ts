@@ -58,7 +58,7 @@ function describeProgram(terminal: Terminal, end: (code: ExitCode) => void): Com
     });
   program
     .command('make')
-    .description('Write the elevation (SVG), the cut list (CSV) and the evaluation (JSON) of each piece.')
+    .description('Write the drawings (SVG), the cut list (CSV) and the evaluation (JSON) of each piece.')
     .argument('<file>', 'the text; - is the standard input')
     .requiredOption('--out <folder>', 'where to write; made if it is not there')
     .option('--even-with-errors', 'write although errors stand against a piece; drawing and list then say so', false)

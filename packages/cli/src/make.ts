@@ -1,4 +1,19 @@
-import { cutListCsv, cutListTable, elevation, type Table, toSvg } from '@fettle/drawings';
+import {
+  cutListCsv,
+  cutListTable,
+  type Drawing,
+  elevation,
+  explodedView,
+  insideElevation,
+  partDrawings,
+  partSheets,
+  planSection,
+  sideElevation,
+  type Table,
+  toSvg,
+  verticalSection,
+} from '@fettle/drawings';
+import type { Evaluation } from '@fettle/engine';
 import { notCheckedYet } from '@fettle/findings';
 import type { EvaluatedPiece } from '@fettle/language';
 import { type EvaluatedText, evaluateTexts, type NamedText } from './evaluated-texts.ts';
@@ -12,7 +27,7 @@ import { type ExitCode, exit, type Terminal } from './terminal.ts';
 import { type FileToWrite, writeWhole } from './write-whole.ts';
 
 /**
- * `fettle make`: the elevation, the cut list and the evaluation of each piece of a text, as files.
+ * `fettle make`: the drawings, the cut list and the evaluation of each piece of a text, as files.
  *
  * While an error stands against any of the pieces nothing is written: a cut list on paper does not say later that it was
  * made of a text that did not add up, and wood is cut once. Whoever wants to see where it overflows asks for the files
@@ -80,12 +95,30 @@ function filesOfPiece(
   const findings = findingsOf(piece, text, reporter);
   const table = warned(cutListTable(evaluation), findings);
   return [
-    { name: `${name}-elevation.svg`, content: toSvg(elevation(evaluation), { standalone: true }) },
+    ...drawingsOf(evaluation).map(([what, drawing]) => ({
+      name: `${name}-${what}.svg`,
+      content: toSvg(drawing, { standalone: true }),
+    })),
     { name: `${name}-cut-list.csv`, content: cutListCsv(table) },
     {
       name: `${name}-evaluation.json`,
       content: jsonText(evaluationOfPiece(evaluation, fileOf(text), findings)),
     },
+  ];
+}
+
+/** A piece without parts has its elevation alone, which says what is missing. */
+function drawingsOf(evaluation: Evaluation): readonly (readonly [what: string, drawing: Drawing])[] {
+  const front = ['elevation', elevation(evaluation)] as const;
+  if (evaluation.parts.length === 0) return [front];
+  return [
+    front,
+    ['inside', insideElevation(evaluation)],
+    ['side', sideElevation(evaluation)],
+    ['section', verticalSection(evaluation)],
+    ['plan', planSection(evaluation)],
+    ['exploded', explodedView(evaluation)],
+    ...partSheets(evaluation).map((_, at) => [`parts-${at + 1}`, partDrawings(evaluation, at + 1)] as const),
   ];
 }
 
