@@ -104,6 +104,8 @@ function refreshWithOthers(connection: Connection, shared: LangiumSharedServices
   const { DocumentBuilder } = shared.workspace;
   const changed = new Set<string>();
   DocumentBuilder.onUpdate((uris) => {
+    // What an update that was cut short had changed was asked for before this one.
+    changed.clear();
     for (const uri of uris) changed.add(uri.toString());
   });
   DocumentBuilder.onBuildPhase(DocumentState.Validated, (built) => {
