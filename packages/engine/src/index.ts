@@ -4,6 +4,7 @@
 
 export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } from './design/derive.ts';
 export * from './design/construction-design.ts';
+export * from './design/contents-design.ts';
 export * from './design/design.ts';
 export { explain } from './design/explain.ts';
 export * from './design/figure.ts';

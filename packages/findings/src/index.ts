@@ -4,6 +4,7 @@ export { anchorToWall } from './catalogue/anchor-to-wall.ts';
 export { braceNotClosed } from './catalogue/brace-not-closed.ts';
 export { braceNotOpened } from './catalogue/brace-not-opened.ts';
 export { cannotBeBoth } from './catalogue/cannot-be-both.ts';
+export { contentsDoNotFit } from './catalogue/contents-do-not-fit.ts';
 export { crosscutTooLong } from './catalogue/crosscut-too-long.ts';
 export { crosscutTooWide } from './catalogue/crosscut-too-wide.ts';
 export { dividerOutOfPlace } from './catalogue/divider-out-of-place.ts';

@@ -3,6 +3,7 @@ import { anchorToWall } from './anchor-to-wall.ts';
 import { braceNotClosed } from './brace-not-closed.ts';
 import { braceNotOpened } from './brace-not-opened.ts';
 import { cannotBeBoth } from './cannot-be-both.ts';
+import { contentsDoNotFit } from './contents-do-not-fit.ts';
 import { crosscutTooLong } from './crosscut-too-long.ts';
 import { crosscutTooWide } from './crosscut-too-wide.ts';
 import { dividerOutOfPlace } from './divider-out-of-place.ts';
@@ -97,6 +98,7 @@ const kinds: readonly AnyKind[] = [
   braceNotClosed,
   braceNotOpened,
   cannotBeBoth,
+  contentsDoNotFit,
   crosscutTooLong,
   crosscutTooWide,
   dividerOutOfPlace,

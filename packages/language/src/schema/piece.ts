@@ -83,22 +83,19 @@ export const sequence = statement('sequence', 'Fronts whose grain runs on from o
   body: () => noun('sequence', 'Fronts whose grain runs on.', [matched], members),
 });
 
-const thingSize = statement('', 'How large it is.', {
-  checked: false,
-  phrases: {
-    '<length> wide': { later: 'Width.' },
-    '<length> deep': { later: 'Depth.' },
-    '<length> high': { later: 'Height.' },
-  },
+export const thingSize = statement('', 'How large it is, as it stands the way it is meant to.', {
+  phrases: { '<length> wide': 'Width.', '<length> deep': 'Depth.', '<length> high': 'Height.' },
 });
-const weighs = statement('weighs', 'How heavy it is.', {
+export const thisWayUp = statement('this', 'How it may be put in.', {
+  phrases: { 'way up': 'It may be turned around, but not tipped over.' },
+});
+export const weighs = statement('weighs', 'How heavy it is.', {
   checked: false,
   phrases: { '<number> lb': { later: 'In pounds.' }, '<number> kg': { later: 'In kilograms.' } },
 });
 export const thing = statement('thing', 'Something the piece must hold.', {
   declares: 'thing',
-  checked: false,
-  body: () => noun('thing', 'Something the piece must hold.', [weighs], thingSize),
+  body: () => noun('thing', 'Something the piece must hold.', [weighs, thisWayUp], thingSize),
 });
 
 const pieceStatements = [units, size, site, carcase, face, sequence, thing, letValue];

@@ -3,6 +3,7 @@ import type { PieceDesign } from '../../design/design.ts';
 import { frontSizeFindings } from '../front-sizes.ts';
 import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
+import { contentsFindings } from './contents.ts';
 import { doorFindings } from './doors.ts';
 import { drawerBottomFindings } from './drawer-bottoms.ts';
 import { drawerProportions } from './drawer-proportions.ts';
@@ -43,6 +44,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...(one.face === undefined ? [] : frontSizeFindings(one.face.root)),
     ...absurdOpenings(one),
     ...shelfFindings(one),
+    ...contentsFindings(one),
     ...stockFindings(one),
     ...machineFindings(one),
     ...anchorFindings(one),

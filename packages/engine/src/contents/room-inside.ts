@@ -1,0 +1,77 @@
+import { derive, less, plus } from '../design/derive.ts';
+import type { DrawerDesign, FaceDesign, FrontCell, OpenCell } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
+import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
+import { turned } from '../layout/front-edges.ts';
+import { reachBehind } from '../layout/front-thickness.ts';
+import { withinInterior } from '../layout/spans.ts';
+import { drawerBox } from '../parts/drawer-box.ts';
+import { shelfCount, shelfSpacing } from '../parts/shelves.ts';
+import { BOX_BOTTOM, BOX_BOTTOM_UP, BOX_SIDES, usual } from '../tables/trade-habits.ts';
+
+/** The clear room that an opening has for what it holds, and how many such rooms: one more than it has shelves. */
+export interface RoomInside {
+  readonly width: Figure;
+  readonly depth: Figure;
+  readonly height: Figure;
+  readonly rooms: number;
+}
+
+export function roomInside(
+  laid: LaidCell & { readonly cell: FrontCell | OpenCell },
+  face: FaceDesign,
+  layout: CarcaseLayout,
+): RoomInside {
+  const { cell } = laid;
+  const drawer = cell.kind === 'front' && cell.what === 'drawer' ? (cell.drawer ?? face.drawers) : undefined;
+  return drawer === undefined || cell.kind !== 'front'
+    ? roomOfOpening(laid, face, layout)
+    : roomInBox(laid, cell, drawer, face, layout);
+}
+
+function roomOfOpening(
+  laid: LaidCell & { readonly cell: FrontCell | OpenCell },
+  face: FaceDesign,
+  layout: CarcaseLayout,
+): RoomInside {
+  const { cell } = laid;
+  const opening = withinInterior(laid.opening, layout);
+  const reach = cell.kind === 'front' ? reachBehind(cell, face, layout) : [];
+  const into = derive('', reach).length.isPositive() ? reach : [];
+  return {
+    width: opening.x.size,
+    depth: derive('depth for what it holds', [plus('depth inside', layout.inside.z.size), ...turned(into)]),
+    height: cell.shelves === undefined ? opening.y.size : shelfSpacing(cell.shelves, laid.opening),
+    rooms: cell.shelves === undefined ? 1 : shelfCount(cell.shelves) + 1,
+  };
+}
+
+/** What lies in a drawer may stand higher than its sides, but not higher than its opening. */
+function roomInBox(
+  laid: LaidCell,
+  cell: FrontCell,
+  drawer: DrawerDesign,
+  face: FaceDesign,
+  layout: CarcaseLayout,
+): RoomInside {
+  const box = drawerBox(drawer, reachBehind(cell, face, layout), layout, laid.opening);
+  const thick = drawer.sides?.thickness ?? usual(BOX_SIDES, layout.unit);
+  const opening = withinInterior(laid.opening, layout);
+  return {
+    width: derive('width inside the box', [
+      plus('width of the box', box.x.size),
+      less('thickness of its sides', thick, 2),
+    ]),
+    depth: derive('depth inside the box', [
+      plus('depth of the box', box.z.size),
+      less('thickness of its front and back', thick, 2),
+    ]),
+    height: derive('height over the bottom of the box', [
+      plus('height of the opening', opening.y.size),
+      less('free under the box', drawer.clearBelow),
+      less('the bottom lies up from the lower edge', usual(BOX_BOTTOM_UP, layout.unit)),
+      less('thickness of the bottom', drawer.bottom?.thickness ?? usual(BOX_BOTTOM, layout.unit)),
+    ]),
+    rooms: 1,
+  };
+}
