@@ -4,6 +4,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import type {
   CodeAction,
   CodeLens,
+  CompletionItem,
   CompletionList,
   DocumentHighlight,
   DocumentLink,
@@ -90,7 +91,15 @@ const cases: Readonly<Record<string, Case>> = {
     // Behind the blank after `slides` the slides of the shop; the case is 17" deep.
     const position = walker.at('side mount 14', 'slides "side mount 14"');
     const { items } = await walker.ask<CompletionList>('completion', { position });
-    expect(items.map(({ label }) => label)).toContain('"side mount 12"');
+    const offered = items.find(({ label }) => label === '"side mount 12"');
+    if (offered === undefined) throw new Error('the shorter slide is not offered');
+    // What it means is told when somebody looks at it.
+    expect(offered.documentation).toBeUndefined();
+    const looked = await walker.editor.request<CompletionItem>('completionItem/resolve', offered);
+    expect(JSON.stringify(looked.documentation)).toContain('side mount 12');
+    // Of a list that has been left nothing is told, and nothing is wrong.
+    await walker.ask<CompletionList>('completion', { position });
+    expect(await walker.editor.request<CompletionItem>('completionItem/resolve', offered)).toEqual(offered);
   },
   hoverProvider: async (walker) => {
     const hover = await walker.ask<Hover>('hover', { position: walker.at('rest', '"blankets" rest') });

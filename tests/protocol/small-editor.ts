@@ -131,6 +131,7 @@ export class SmallEditor {
       rootUri: null,
       workspaceFolders: [{ name: 'workshop', uri: pathToFileURL(this.folder).href }],
       capabilities: {
+        textDocument: { completion: { completionItem: { resolveSupport: { properties: ['documentation'] } } } },
         workspace: {
           workspaceFolders: true,
           codeLens: { refreshSupport: true },

@@ -9,6 +9,7 @@ export type { PlacedFinding, PlacedFix, TextChange } from './evaluation/placed-f
 export { sayIn } from './evaluation/say.ts';
 export { statementAround } from './evaluation/statement-around.ts';
 export { fixAllKind } from './features/code-actions.ts';
+export { FettleCompletionProvider } from './features/completion.ts';
 export { selectionRanges } from './features/selection-ranges.ts';
 export { createFettleServices, type FettleAddedServices, type FettleServices } from './fettle-module.ts';
 export * from './new-piece/index.ts';

@@ -11,6 +11,7 @@ import { ResponseError } from 'vscode-languageserver';
 const guarded: ReadonlySet<string> = new Set<keyof Connection>([
   'onHover',
   'onCompletion',
+  'onCompletionResolve',
   'onSignatureHelp',
   'onDeclaration',
   'onDefinition',

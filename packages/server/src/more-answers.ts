@@ -1,4 +1,4 @@
-import { type FettleServices, fixAllKind, selectionRanges } from '@fettle/language';
+import { FettleCompletionProvider, type FettleServices, fixAllKind, selectionRanges } from '@fettle/language';
 import { DocumentState, type LangiumDocument, type Module } from 'langium';
 import {
   createRequestHandler,
@@ -29,6 +29,7 @@ class AnnouncingServer extends DefaultLanguageServer {
       serverInfo: { name: 'Fettle' },
       capabilities: {
         ...result.capabilities,
+        completionProvider: { ...result.capabilities.completionProvider, resolveProvider: true },
         selectionRangeProvider: true,
         linkedEditingRangeProvider: true,
         codeActionProvider: {
@@ -50,6 +51,10 @@ export const announcingModule: Module<LangiumSharedServices, PartialLangiumShare
 
 /** To be called before the server listens. */
 export function answerMore(connection: Connection, shared: LangiumSharedServices, services: FettleServices): void {
+  const { CompletionProvider } = services.lsp;
+  connection.onCompletionResolve((item) =>
+    CompletionProvider instanceof FettleCompletionProvider ? CompletionProvider.resolveItem(item) : item,
+  );
   connection.onSelectionRanges(
     createRequestHandler(
       (_services, document, { positions }) => selectionRanges(document, positions),

@@ -29,6 +29,10 @@ export class FettleCompletionProvider implements CompletionProvider {
   readonly #documents: LangiumDocuments;
   /** Whether the editor knows places to fill in. */
   #snippets = true;
+  /** Whether the editor asks for what an offer means when it is looked at. */
+  #asksLater = false;
+  /** What the offers of the last list mean; an older one is shown no more. */
+  #last: { readonly list: number; readonly docs: readonly string[] } = { list: 0, docs: [] };
 
   constructor(services: FettleServices) {
     const lexer = services.parser.Lexer;
@@ -37,7 +41,9 @@ export class FettleCompletionProvider implements CompletionProvider {
     this.#evaluator = services.evaluation.DocumentEvaluator;
     this.#documents = services.shared.workspace.LangiumDocuments;
     services.shared.lsp.LanguageServer.onInitialize(({ capabilities }) => {
-      this.#snippets = capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
+      const abilities = capabilities.textDocument?.completion?.completionItem;
+      this.#snippets = abilities?.snippetSupport === true;
+      this.#asksLater = abilities?.resolveSupport?.properties.includes('documentation') === true;
     });
   }
 
@@ -59,7 +65,15 @@ export class FettleCompletionProvider implements CompletionProvider {
       start: document.textDocument.positionAt(caret.range.start),
       end: document.textDocument.positionAt(caret.range.end),
     };
+    this.#last = { list: this.#last.list + 1, docs: offers.map(({ doc }) => doc) };
     return CompletionList.create(offers.map((offer, index) => this.#item(offer, range, index)));
+  }
+
+  /** The item with what it means, or as it is when it is of a list that has been left. */
+  resolveItem(item: CompletionItem): CompletionItem {
+    const { list, index } = (item.data ?? {}) as { readonly list?: unknown; readonly index?: unknown };
+    const doc = list === this.#last.list && typeof index === 'number' ? this.#last.docs[index] : undefined;
+    return doc === undefined || doc === '' ? item : { ...item, documentation: { kind: 'markdown', value: doc } };
   }
 
   #all(place: NamePlace, caret: Caret, progress: PhraseProgress): Offer[] {
@@ -75,13 +89,19 @@ export class FettleCompletionProvider implements CompletionProvider {
     return caret.isFirstOnLine ? [...statements, ...own] : [...own, ...statements];
   }
 
+  #meaning(doc: string, index: number): Pick<CompletionItem, 'data' | 'documentation'> {
+    return this.#asksLater
+      ? { data: { list: this.#last.list, index } }
+      : { documentation: { kind: 'markdown', value: doc } };
+  }
+
   #item(offer: Offer, range: Range, index: number): CompletionItem {
     const isSnippet = this.#snippets && offer.hasPlaces;
     return {
       label: offer.label,
       kind: offer.kind,
       ...(offer.detail === '' ? {} : { detail: offer.detail }),
-      ...(offer.doc === '' ? {} : { documentation: { kind: 'markdown', value: offer.doc } }),
+      ...(offer.doc === '' ? {} : this.#meaning(offer.doc, index)),
       filterText: offer.filter,
       sortText: String(index).padStart(4, '0'),
       insertTextFormat: isSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
