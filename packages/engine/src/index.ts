@@ -24,5 +24,6 @@ export * from './length/trade-formats.ts';
 export { type CutListRow, cutList } from './parts/cut-list.ts';
 export * from './parts/part.ts';
 export * from './solids/index.ts';
+export * from './tables/joinery-habits.ts';
 export * from './tables/trade-habits.ts';
 export { LARGEST_PIECE, limitIn, SMALLEST_PIECE } from './tables/trade-limits.ts';

@@ -16,10 +16,9 @@ import {
   SCREW_CLEARANCE,
   SCREW_LENGTH,
   SCREW_PILOT,
-  TENON_SHORT,
   usualDowelInFace,
 } from '../tables/joinery-habits.ts';
-import { usual } from '../tables/trade-habits.ts';
+import { TENON_SHORT, usual } from '../tables/trade-habits.ts';
 import type { Feature } from './feature.ts';
 import { type AskedBy, cutInHeld, cutInHolding, type JoineryFacts, type JointPlan, jointAt } from './joint-plan.ts';
 import { acrossOf, alongOf, holeAt, inward, type Meeting, middleOf, outward, placeAt, shared } from './meeting.ts';

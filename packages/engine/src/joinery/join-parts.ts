@@ -40,7 +40,12 @@ export function joinParts(design: PieceDesign, parts: readonly UnmarkedPart[], s
   const back = backGrooves(design.carcase, grown);
   const cuts = plans.flatMap((plan) => plan.cut((part) => byId.get(part.id) ?? part));
   return {
-    parts: withFeatures(grown, [...cuts.filter(({ solid }) => isSolid(solid)), ...back.features, ...frames.cut(grown), ...baseCuts(design, grown)]),
+    parts: withFeatures(grown, [
+      ...cuts.filter(({ solid }) => isSolid(solid)),
+      ...back.features,
+      ...frames.cut(grown),
+      ...baseCuts(design, grown),
+    ]),
     joints: [...plans.map(({ joint }) => joint), ...back.joints, ...frames.joints],
   };
 }

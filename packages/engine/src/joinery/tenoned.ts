@@ -3,14 +3,8 @@ import type { Figure } from '../design/figure.ts';
 import type { TenonJoin } from '../design/join-design.ts';
 import type { Length } from '../length/length.ts';
 import type { Interval } from '../solids/index.ts';
-import {
-  FRAME_GROOVE,
-  TENON_EDGE_SHOULDER,
-  TENON_SHORT,
-  usualMortiseDepth,
-  usualTenonThickness,
-} from '../tables/joinery-habits.ts';
-import { usual } from '../tables/trade-habits.ts';
+import { FRAME_GROOVE, TENON_EDGE_SHOULDER, usualMortiseDepth, usualTenonThickness } from '../tables/joinery-habits.ts';
+import { TENON_SHORT, usual } from '../tables/trade-habits.ts';
 import type { Feature } from './feature.ts';
 import { shouldersBeside } from './housed.ts';
 import {

@@ -2,7 +2,7 @@ import { assumed, derive, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
-import { type TradeHabit, usual } from './trade-habits.ts';
+import type { TradeHabit } from './trade-habits.ts';
 
 /**
  * How joints are made where the text says nothing. Thirds and halves and the slopes of dovetails are from memory, as
@@ -16,27 +16,10 @@ function habit(inches: TradeHabit['inches'], metric: TradeHabit['metric'], becau
   return { inches, metric, because };
 }
 
-/** What a tenon is left short of the bottom of its mortise or groove. */
-export const TENON_SHORT = habit(
-  [inch(1, 32), '1/32"'],
-  [mm(1), '1 mm'],
-  (size) => `tenons are ${size} short of the bottom of their mortises, common practice`,
-);
 export const FRAME_GROOVE = habit(
   [inch(3, 8), '3/8"'],
   [mm(10), '10 mm'],
   (size) => `grooves of frames are ${size} deep, common practice`,
-);
-/** At each edge of a panel of solid wood, which will move; and of one of sheet, which only has to go in. */
-export const PANEL_FLOAT = habit(
-  [inch(1, 16), '1/16"'],
-  [mm(3, 2), '1.5 mm'],
-  (size) => `a solid panel has ${size} at each edge to move in, common practice`,
-);
-export const PANEL_CLEARANCE = habit(
-  [inch(1, 32), '1/32"'],
-  [mm(1, 2), '0.5 mm'],
-  (size) => `a sheet panel is ${size} shy at each edge, common practice`,
 );
 export const TENON_EDGE_SHOULDER = habit(
   [inch(1, 4), '1/4"'],
@@ -139,11 +122,6 @@ const softwoods = /\b(?:pine|fir|spruce|cedar|redwood|larch|hemlock|cypress|deal
 
 export function dovetailSlope(wood: string | undefined): number {
   return wood !== undefined && softwoods.test(wood) ? SOFTWOOD_SLOPE : HARDWOOD_SLOPE;
-}
-
-/** What a panel is left short at each edge of the grooves it lies in. */
-export function panelPlay(form: 'sheet' | 'board' | undefined, unit: LengthUnit): Figure {
-  return usual(form === 'sheet' ? PANEL_CLEARANCE : PANEL_FLOAT, unit);
 }
 
 export function nothingLeft(): Figure {

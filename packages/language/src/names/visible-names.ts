@@ -19,6 +19,9 @@ export const nameKindWords: Readonly<Record<NameKind, string>> = {
   pattern: 'pattern',
   parameter: 'value of that pattern',
   tool: 'tool',
+  dowel: 'dowel',
+  screw: 'screw',
+  tenon: 'loose tenon',
 };
 
 /** The kind of name a slot refers to; a quoted name in the place of a number is a named value. */

@@ -20,6 +20,9 @@ const needName: ReadonlySet<NameKind> = new Set([
   'flitch',
   'thing',
   'value',
+  'dowel',
+  'screw',
+  'tenon',
 ]);
 
 /** In letters. Common practice, no source: a label holds no more, and no one reads it out. */

@@ -6,6 +6,33 @@ import { originOf, type ReadContext } from './reader.ts';
 
 /** What one statement says twice, and what it says that excludes something else it says. */
 
+/** One part, one joint: whichever way each of them is said. */
+const joinsThatExclude: readonly (readonly string[])[] = [
+  [
+    'in dado',
+    'in dado <length> deep',
+    'by dowels',
+    'by dowels <dowel>',
+    'by screws',
+    'by screws <screw>',
+    'by loose tenons',
+    'by loose tenons <tenon>',
+    'by tenons',
+    'by tenons <length> long',
+    'mitred corners',
+  ],
+  [
+    'dado',
+    'dado <length> deep',
+    'dowels',
+    'dowels <dowel>',
+    'screws',
+    'screws <screw>',
+    'loose tenons',
+    'loose tenons <tenon>',
+  ],
+];
+
 /** In each list, at most one can be. Sizes of a space are judged apart: they know what the row or stack decides. */
 const excluding: readonly (readonly string[])[] = [
   ['over sides', 'between sides', 'under sides'],
@@ -14,7 +41,8 @@ const excluding: readonly (readonly string[])[] = [
   ['centred on gap', 'upper face on gap', 'lower face on gap', 'left face on gap', 'right face on gap'],
   ['web-frame', 'panel'],
   ['inset', 'overlay full', 'overlay half', 'overlay <length>', 'lipped <length>'],
-  ['dovetail', 'box-joint', 'rabbet', 'butt'],
+  ['dovetail', 'box-joint', 'rabbet', 'lock-rabbet', 'butt'],
+  ...joinsThatExclude,
   ['inches', 'mm', 'cm', 'feet'],
   ['<stock>', 'of <stock>'],
   ['<count> adjustable', '<count> fixed'],

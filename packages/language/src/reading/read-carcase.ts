@@ -10,6 +10,7 @@ import {
 } from '@fettle/engine';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/carcase.ts';
+import { join } from '../schema/joints.ts';
 import {
   freedomOf,
   readBackShy,
@@ -20,6 +21,7 @@ import {
   readToeSpace,
   withEdging,
 } from './read-construction.ts';
+import { joinOf, readJoinOf } from './read-joints.ts';
 import { readPanel } from './read-material.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
@@ -59,6 +61,7 @@ function readTop(context: ReadContext, statement: Statement | undefined): Carcas
     ...withEdging(context, statement, panel),
     placement: reader.has('between sides') ? 'between' : 'over',
     ...(fixing === undefined ? {} : { fixing }),
+    ...joinOf(reader),
     overhangFront: overhang('<length> at front'),
     overhangEnds: overhang('<length> at ends'),
     overhangBack: overhang('<length> at back'),
@@ -81,7 +84,12 @@ function readPlinth(context: ReadContext, statement: Statement | undefined): Car
   const panel = readPanel(reader, 'plinth');
   const height = reader.length('<length> high') ?? usual(PLINTH_HEIGHT, context.units.unit);
   if (panel === undefined) return undefined;
-  return { ...panel, height, setBack: reader.lengthOr(Length.zero, 'no set-back is said', 'set back <length>') };
+  return {
+    ...panel,
+    ...joinOf(reader),
+    height,
+    setBack: reader.lengthOr(Length.zero, 'no set-back is said', 'set back <length>'),
+  };
 }
 
 function readSides(context: ReadContext, statement: Statement | undefined): CarcaseDesign['sides'] {
@@ -98,7 +106,11 @@ function readBottom(context: ReadContext, statement: Statement | undefined): Car
   const reader = new Reader(statement, vocabulary.bottom, context);
   const panel = readPanel(reader, 'bottom');
   if (panel === undefined) return undefined;
-  return { ...withEdging(context, statement, panel), placement: reader.has('under sides') ? 'under' : 'between' };
+  return {
+    ...withEdging(context, statement, panel),
+    ...joinOf(reader),
+    placement: reader.has('under sides') ? 'under' : 'between',
+  };
 }
 
 function readStretchers(context: ReadContext, statement: Statement | undefined): CarcaseDesign['stretchers'] {
@@ -106,7 +118,11 @@ function readStretchers(context: ReadContext, statement: Statement | undefined):
   const reader = new Reader(statement, vocabulary.stretchers, context);
   const panel = readPanel(reader, 'stretchers');
   if (panel === undefined) return undefined;
-  return { ...panel, width: reader.length('<length> wide') ?? usual(STRETCHER_WIDTH, context.units.unit) };
+  return {
+    ...panel,
+    ...joinOf(reader),
+    width: reader.length('<length> wide') ?? usual(STRETCHER_WIDTH, context.units.unit),
+  };
 }
 
 function readBack(context: ReadContext, statement: Statement | undefined): CarcaseDesign['back'] {
@@ -153,12 +169,9 @@ function readFrame(context: ReadContext, statement: Statement | undefined): Carc
   const [stiles, topRail, bottomRail] = [wide(frameStiles), wide(frameTopRail), wide(frameBottomRail)];
   return panel === undefined
     ? undefined
-    : { ...panel, stiles, topRail, bottomRail, ...(proud === undefined ? {} : { proud }) };
+    : { ...panel, ...joinOf(reader), stiles, topRail, bottomRail, ...(proud === undefined ? {} : { proud }) };
 }
 
 function readJoin(context: ReadContext, statement: Statement | undefined): CarcaseDesign['join'] {
-  if (statement === undefined) return undefined;
-  const reader = new Reader(statement, vocabulary.join, context);
-  const depth = reader.length('dado <length> deep');
-  return depth === undefined ? undefined : { kind: 'dado', origin: reader.origin, depth };
+  return statement === undefined ? undefined : readJoinOf(new Reader(statement, join, context));
 }

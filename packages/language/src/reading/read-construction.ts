@@ -36,6 +36,7 @@ import {
 } from '@fettle/engine';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/construction.ts';
+import { joinOf } from './read-joints.ts';
 import { readMaterial, readPanel } from './read-material.ts';
 import { bodyStatements, onlyStatement, type ReadContext, Reader } from './reader.ts';
 
@@ -239,6 +240,7 @@ export function readToeSpace(context: ReadContext, statement: Statement | undefi
   const { unit } = context.units;
   return {
     ...panel,
+    ...joinOf(reader),
     height: reader.length('<length> high') ?? usual(PLINTH_HEIGHT, unit),
     depth: reader.length('<length> deep') ?? usual(TOE_SPACE_DEPTH, unit),
   };
@@ -256,6 +258,7 @@ export function readFeet(context: ReadContext, statement: Statement | undefined)
   const taperTo = reader.length('taper to <length>');
   return {
     ...panel,
+    ...joinOf(reader),
     height: reader.length('<length> high') ?? usual(FOOT_HEIGHT, unit),
     ...(taperTo === undefined ? {} : { taperTo }),
     ...(rail === undefined || railReader === undefined

@@ -3,6 +3,7 @@ import { dividerOutOfPlace, unknownWord } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/face.ts';
 import { readDustPanel, readTenons, withEdging } from './read-construction.ts';
+import { joinOf } from './read-joints.ts';
 import { readMaterial } from './read-material.ts';
 import { headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
@@ -48,6 +49,7 @@ export function readDivider(
     ...(formOrigin === undefined ? {} : { formOrigin }),
     ...(tenons === undefined ? {} : { tenons }),
     ...(dustPanel === undefined ? {} : { dustPanel }),
+    ...joinOf(reader),
   };
   return withEdging(context, statement, divider);
 }

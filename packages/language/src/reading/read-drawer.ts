@@ -35,6 +35,7 @@ export interface DrawerSaid {
   readonly sides?: PanelDesign;
   readonly bottom?: PanelDesign;
   readonly corners?: DrawerDesign['corners'];
+  readonly cornersOrigin?: Origin;
   /** Without an entry where its shop data cannot be read. */
   readonly slides?: { readonly entry?: SlideEntry; readonly origin: Origin };
   readonly clearBelow?: Figure;
@@ -52,7 +53,10 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   const bottomPanel = bottom && readPanel(new Reader(bottom, boxBottom, context), 'drawer bottom');
   const cornerStatement = only('corners');
   const cornerReader = cornerStatement && new Reader(cornerStatement, corners, context);
-  const joint = (['dovetail', 'box-joint', 'rabbet', 'butt'] as const).find((each) => cornerReader?.has(each));
+  const joint = (['dovetail', 'box-joint', 'rabbet', 'lock-rabbet', 'butt'] as const).find((each) =>
+    cornerReader?.has(each),
+  );
+  const cornersOrigin = joint && cornerReader?.originOf(joint);
   const slideStatement = only('slides');
   const target = slideStatement && new Reader(slideStatement, slides, context).target('<slide>');
   if (target !== undefined) context.touched.add(target.statement);
@@ -72,6 +76,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
     ...(sidePanel === undefined ? {} : { sides: sidePanel }),
     ...(bottomPanel === undefined ? {} : { bottom: bottomPanel }),
     ...(joint === undefined ? {} : { corners: joint }),
+    ...(cornersOrigin === undefined ? {} : { cornersOrigin }),
     ...(target === undefined ? {} : { slides: { ...(entry === undefined ? {} : { entry }), origin: target.origin } }),
     ...(clearBelow === undefined ? {} : { clearBelow }),
     ...(clearAbove === undefined ? {} : { clearAbove }),

@@ -5,6 +5,7 @@ import {
   fromShop,
   type HingeEntry,
   Length,
+  type LengthUnit,
   type MachineEntry,
   type Price,
   type Rational,
@@ -14,6 +15,7 @@ import {
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
+import type { StatementSpec } from '../schema/index.ts';
 import * as shop from '../schema/shop.ts';
 import { type ReadContext, Reader, unitsAt } from './reader.ts';
 import { entryUnit } from './text-units.ts';
@@ -115,6 +117,10 @@ export function readCutter(statement: Statement, documents: LangiumDocuments): C
     narrowest,
     widest,
     ...optional('deepest', figure(reader.length('at most <length> deep'))),
+    ...optional(
+      'form',
+      (['blade', 'bit', 'chisel'] as const).find((each) => reader.has(each)),
+    ),
   };
 }
 
@@ -145,7 +151,17 @@ function loadOf(unit: 'lb' | 'kg', load: Rational | undefined): SlideEntry['carr
   return load === undefined ? undefined : { load, unit };
 }
 
-function shopFigure(figure: Figure | undefined, statement: Statement): Figure | undefined {
+/** For entries that are read elsewhere; the unit is the one of the file they stand in. */
+export function entryReader<Pattern extends string>(
+  statement: Statement,
+  spec: StatementSpec<Pattern>,
+  documents: LangiumDocuments,
+): { readonly reader: Reader<Pattern>; readonly unit: LengthUnit } {
+  const context = quietContext(statement, documents);
+  return { reader: new Reader(statement, spec, context), unit: context.units.unit };
+}
+
+export function shopFigure(figure: Figure | undefined, statement: Statement): Figure | undefined {
   return figure?.reason.kind === 'given' ? fromShop(figure.length, statement.name ?? '', figure.reason.origin) : figure;
 }
 

@@ -19,6 +19,9 @@ const slots: readonly (readonly [string, string])[] = [
   ['flitch', 'the name of a `flitch`'],
   ['thing', 'the name of a `thing`'],
   ['pattern', 'the name of a `pattern`'],
+  ['dowel', 'the name of a `dowel`'],
+  ['screw', 'the name of a `screw`'],
+  ['tenon', 'the name of a `tenon`'],
   ['parameter', 'the name of a value that the pattern `takes`'],
 ];
 

@@ -11,6 +11,7 @@ import {
   sidesBody,
   toeSpace,
 } from './construction.ts';
+import { cornerJoints, endJoints, join } from './joints.ts';
 import { noun, statement } from './phrase.ts';
 
 /** The case: the box that holds everything. */
@@ -37,6 +38,7 @@ export const top = statement('top', 'The top of the piece.', {
   outlined: true,
   phrases: {
     ...ofStock,
+    ...endJoints,
     'over sides': 'It lies on the sides and may stand out beyond them.',
     'between sides': 'Its ends meet the inner faces of the sides.',
   },
@@ -46,6 +48,7 @@ export const plinth = statement('plinth', 'The base the case stands on.', {
   outlined: true,
   phrases: {
     ...ofStock,
+    ...cornerJoints,
     '<length> high': 'Height of the plinth.',
     'set back <length>': 'How far its front stands behind the front of the case.',
   },
@@ -59,6 +62,7 @@ export const bottom = statement('bottom', 'The bottom of the case.', {
   outlined: true,
   phrases: {
     ...ofStock,
+    ...endJoints,
     'between sides': 'Its ends meet the inner faces of the sides.',
     'under sides': 'The sides stand on it.',
   },
@@ -66,7 +70,12 @@ export const bottom = statement('bottom', 'The bottom of the case.', {
 });
 export const stretchers = statement('stretchers', 'Two rails, front and back, laid flat under the top.', {
   outlined: true,
-  phrases: { ...ofStock, '<length> wide': 'Width of each rail.', 'under top': 'They lie directly under the top.' },
+  phrases: {
+    ...ofStock,
+    ...endJoints,
+    '<length> wide': 'Width of each rail.',
+    'under top': 'They lie directly under the top.',
+  },
 });
 export const back = statement('back', 'The back of the case.', {
   outlined: true,
@@ -96,14 +105,11 @@ export const frame = statement('frame', 'A face frame on the front edges of the 
   outlined: true,
   phrases: {
     ...ofStock,
+    ...cornerJoints,
     flush: 'Its ends are flush with the sides. This is assumed where nothing is said.',
     'proud <length>': 'It stands out so far beyond the case at each end.',
   },
   body: () => frameBody,
-});
-export const join = statement('join', 'How the panels of the case are joined where one meets the face of another.', {
-  outlined: true,
-  phrases: { 'dado <length> deep': 'In dadoes of this depth: what goes in is cut that much longer.' },
 });
 
 export const carcaseNoun = noun('case', 'The carcase: what holds everything.', [

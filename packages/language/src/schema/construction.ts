@@ -1,3 +1,4 @@
+import { cornerJoints } from './joints.ts';
 import { noun, statement } from './phrase.ts';
 
 /** How the parts of a case are built up: frames around panels, edges, bases, and what a hung piece hangs by. */
@@ -95,6 +96,7 @@ export const feet = statement('feet', 'Four square feet under the corners of the
   outlined: true,
   phrases: {
     ...ofStock,
+    ...cornerJoints,
     '<length> high': 'Height of the feet.',
     'taper to <length>': 'How thick they are at the floor: tapered on the two faces that look inwards.',
   },

@@ -1,4 +1,5 @@
 import { dividerBody, edgedBody, ofStock as fromStock } from './construction.ts';
+import { endJoints } from './joints.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
 
 /** The face: fronts and openings, in rows from left to right and in stacks from top to bottom. */
@@ -63,6 +64,7 @@ const corners = statement('corners', 'The corner joint of the drawer box.', {
     dovetail: 'Front and back run the full width of the box.',
     'box-joint': 'Front and back run the full width of the box.',
     rabbet: 'Front and back sit in rabbets of the sides.',
+    'lock-rabbet': 'A tongue of front and back sits in a dado of the sides.',
     butt: 'Front and back stand between the sides.',
   },
 });
@@ -125,7 +127,7 @@ const covered = {
 } as const;
 export const partition = statement('partition', 'An upright panel between two spaces of a row.', {
   outlined: true,
-  phrases: { ...fromStock, ...covered },
+  phrases: { ...fromStock, ...covered, ...endJoints },
   body: () => edgedBody,
 });
 export const divider = statement('divider', 'A level panel or frame between two spaces of a stack.', {
@@ -133,6 +135,7 @@ export const divider = statement('divider', 'A level panel or frame between two 
   phrases: {
     ...fromStock,
     ...covered,
+    ...endJoints,
     'web-frame': 'A frame of rails and runners.',
     panel: 'A full panel.',
     'rails <length> wide': 'Width of the rails of a frame.',
@@ -144,6 +147,7 @@ export const dividers = statement('dividers', 'What lies between the spaces of t
   phrases: {
     ...fromStock,
     ...covered,
+    ...endJoints,
     'web-frame': 'Frames of rails and runners.',
     panel: 'Full panels.',
     'rails <length> wide': 'Width of the rails of a frame.',

@@ -5,7 +5,20 @@
  */
 
 const valueSlots = ['length', 'number', 'count', 'path'] as const;
-const nameSlots = ['stock', 'slide', 'hinge', 'pull', 'cell', 'flitch', 'thing', 'pattern', 'parameter'] as const;
+const nameSlots = [
+  'stock',
+  'slide',
+  'hinge',
+  'pull',
+  'cell',
+  'flitch',
+  'thing',
+  'pattern',
+  'parameter',
+  'dowel',
+  'screw',
+  'tenon',
+] as const;
 
 /** What may stand in a slot. Names of things point at statements that declare them. */
 export type SlotKind = (typeof valueSlots)[number] | (typeof nameSlots)[number];

@@ -1,3 +1,4 @@
+import { dowel, screw, tenon } from './joints.ts';
 import { statement } from './phrase.ts';
 
 /** What a shop file may hold: stock, hardware, cutters and machines, with the figures of the real thing. */
@@ -68,6 +69,9 @@ export const cutter = statement('cutter', 'A saw blade, bit or stack that cuts g
     'cuts <length> wide': 'Width of its cut.',
     'cuts <length> to <length> wide': 'Widths it can be set to.',
     'at most <length> deep': 'Its deepest cut.',
+    blade: 'A saw blade or a dado stack: it runs out at both ends of a cut.',
+    bit: 'A router bit: a cut may stop within the wood.',
+    chisel: 'A mortising chisel or a mortising bit: it makes mortises of this width.',
   },
 });
 export const machine = statement('machine', 'A machine, with what it can take.', {
@@ -112,4 +116,19 @@ export const units = statement('units', 'The unit of bare numbers, and the fines
   },
 });
 
-export const shopStatements = [sheet, board, veneer, slide, hinge, pull, cutter, machine, flitch, letValue, use];
+export const shopStatements = [
+  sheet,
+  board,
+  veneer,
+  slide,
+  hinge,
+  pull,
+  cutter,
+  machine,
+  dowel,
+  screw,
+  tenon,
+  flitch,
+  letValue,
+  use,
+];

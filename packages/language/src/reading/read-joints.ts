@@ -1,0 +1,165 @@
+import {
+  DOWEL_DIAMETER,
+  DOWEL_LENGTH,
+  type DowelEntry,
+  type Figure,
+  type JoinDesign,
+  LOOSE_TENON_LENGTH,
+  LOOSE_TENON_THICKNESS,
+  LOOSE_TENON_WIDTH,
+  type LooseTenonEntry,
+  SCREW_CLEARANCE,
+  SCREW_LENGTH,
+  SCREW_PILOT,
+  type ScrewEntry,
+  usual,
+} from '@fettle/engine';
+import type { LangiumDocuments } from 'langium';
+import type { Statement } from '../generated/ast.ts';
+import * as joints from '../schema/joints.ts';
+import { entryReader, shopFigure } from './read-shop.ts';
+import type { Reader } from './reader.ts';
+
+/** How parts are joined, as the case says it for all of its panels or a statement for its own part. */
+
+type EndPattern = keyof typeof joints.endJoints;
+type CornerPattern = keyof typeof joints.cornerJoints;
+type JoinPattern = NonNullable<(typeof joints.join)['patterns']>;
+type AnyPattern = EndPattern | CornerPattern | JoinPattern;
+
+/** Undefined where nothing is said. Of two joints that are said the first here counts; that both cannot be has its finding. */
+export function readJoinOf(said: Reader<never>): JoinDesign | undefined {
+  const reader = said as Reader<AnyPattern>;
+  return readDado(reader) ?? readFastened(reader) ?? readTenoned(reader) ?? readMitre(reader);
+}
+
+/** The same, as part of a design. */
+export function joinOf(reader: Reader<never>): { readonly join?: JoinDesign } {
+  const join = readJoinOf(reader);
+  return join === undefined ? {} : { join };
+}
+
+function readDado(reader: Reader<AnyPattern>): JoinDesign | undefined {
+  const depth = reader.length('in dado <length> deep', 'dado <length> deep');
+  const stopped = reader.length('stopped <length> from front');
+  const tongue = reader.length('tongue <length> thick');
+  const origin = firstOf(reader, 'in dado <length> deep', 'dado <length> deep', 'in dado', 'dado');
+  if (origin === undefined) return undefined;
+  return {
+    kind: 'dado',
+    origin,
+    ...present('depth', depth),
+    ...present('stopped', stopped),
+    ...present('tongue', tongue),
+  };
+}
+
+function readFastened(reader: Reader<AnyPattern>): JoinDesign | undefined {
+  const row = {
+    ...present('first', reader.length('first <length> in')),
+    ...present('apart', reader.length('<length> apart')),
+  };
+  const dowels = firstOf(reader, 'by dowels <dowel>', 'dowels <dowel>', 'by dowels', 'dowels');
+  if (dowels !== undefined) {
+    return {
+      kind: 'dowel',
+      origin: dowels,
+      ...row,
+      ...present('dowel', entryOf(reader, readDowel, 'by dowels <dowel>', 'dowels <dowel>')),
+    };
+  }
+  const screws = firstOf(reader, 'by screws <screw>', 'screws <screw>', 'by screws', 'screws');
+  if (screws !== undefined) {
+    const named = entryOf(reader, readScrew, 'by screws <screw>', 'screws <screw>');
+    return { kind: 'butt', origin: screws, ...row, screw: named ?? usualScrew(reader, screws) };
+  }
+  const tenons = firstOf(reader, 'by loose tenons <tenon>', 'loose tenons <tenon>', 'by loose tenons', 'loose tenons');
+  if (tenons === undefined) return undefined;
+  const tenon = entryOf(reader, readLooseTenon, 'by loose tenons <tenon>', 'loose tenons <tenon>');
+  return { kind: 'loose-tenon', origin: tenons, ...row, ...present('tenon', tenon) };
+}
+
+function readTenoned(reader: Reader<AnyPattern>): JoinDesign | undefined {
+  const origin = firstOf(reader, 'by tenons <length> long', 'by tenons');
+  if (origin === undefined) return undefined;
+  return {
+    kind: 'mortise-and-tenon',
+    origin,
+    ...present('length', reader.length('by tenons <length> long')),
+    ...present('thickness', reader.length('tenons <length> thick')),
+  };
+}
+
+function readMitre(reader: Reader<AnyPattern>): JoinDesign | undefined {
+  const origin = reader.originOf('mitred corners');
+  return origin === undefined ? undefined : { kind: 'mitre', origin };
+}
+
+function firstOf(reader: Reader<AnyPattern>, ...patterns: AnyPattern[]) {
+  for (const pattern of patterns) {
+    const origin = reader.originOf(pattern);
+    if (origin !== undefined) return origin;
+  }
+  return undefined;
+}
+
+function entryOf<Entry>(
+  reader: Reader<AnyPattern>,
+  read: (statement: Statement, documents: LangiumDocuments) => Entry,
+  ...patterns: AnyPattern[]
+): Entry | undefined {
+  const target = reader.target(...patterns);
+  if (target === undefined) return undefined;
+  reader.context.touched.add(target.statement);
+  return read(target.statement, reader.context.documents);
+}
+
+function usualScrew(reader: Reader<AnyPattern>, origin: ScrewEntry['origin']): ScrewEntry {
+  const { unit } = reader.context.units;
+  return {
+    name: '',
+    origin,
+    length: usual(SCREW_LENGTH, unit),
+    pilot: usual(SCREW_PILOT, unit),
+    clearance: usual(SCREW_CLEARANCE, unit),
+  };
+}
+
+export function readDowel(statement: Statement, documents: LangiumDocuments): DowelEntry {
+  const { reader, unit } = entryReader(statement, joints.dowel, documents);
+  return {
+    name: statement.name ?? '',
+    origin: reader.origin,
+    diameter: shopFigure(reader.length('<length> thick'), statement) ?? usual(DOWEL_DIAMETER, unit),
+    length: shopFigure(reader.length('<length> long'), statement) ?? usual(DOWEL_LENGTH, unit),
+  };
+}
+
+export function readScrew(statement: Statement, documents: LangiumDocuments): ScrewEntry {
+  const { reader, unit } = entryReader(statement, joints.screw, documents);
+  return {
+    name: statement.name ?? '',
+    origin: reader.origin,
+    length: shopFigure(reader.length('<length> long'), statement) ?? usual(SCREW_LENGTH, unit),
+    pilot: shopFigure(reader.length('pilot <length>'), statement) ?? usual(SCREW_PILOT, unit),
+    clearance: shopFigure(reader.length('clearance <length>'), statement) ?? usual(SCREW_CLEARANCE, unit),
+  };
+}
+
+export function readLooseTenon(statement: Statement, documents: LangiumDocuments): LooseTenonEntry {
+  const { reader, unit } = entryReader(statement, joints.tenon, documents);
+  return {
+    name: statement.name ?? '',
+    origin: reader.origin,
+    thickness: shopFigure(reader.length('<length> thick'), statement) ?? usual(LOOSE_TENON_THICKNESS, unit),
+    width: shopFigure(reader.length('<length> wide'), statement) ?? usual(LOOSE_TENON_WIDTH, unit),
+    length: shopFigure(reader.length('<length> long'), statement) ?? usual(LOOSE_TENON_LENGTH, unit),
+  };
+}
+
+function present<Key extends string, Value extends Figure | object>(
+  key: Key,
+  value: Value | undefined,
+): { readonly [key in Key]?: Value } {
+  return value === undefined ? {} : ({ [key]: value } as { readonly [key in Key]?: Value });
+}
