@@ -45,8 +45,8 @@ describe('keys', () => {
     expect(await open.page.locator('table').count()).toBe(1);
     await keyboard.press('Home');
     expect(await open.page.locator('#sheet > svg').count()).toBe(1);
-    // The search, three ways to zoom, two to export, and the sheet itself.
-    for (let times = 0; times < 8; times++) await keyboard.press('Tab');
+    // The search, four ways to zoom, two to export, and the sheet itself.
+    for (let times = 0; times < 9; times++) await keyboard.press('Tab');
     const focused = () => open.page.evaluate('document.activeElement.dataset.part');
     expect(await focused()).toBe('front/cards');
     await keyboard.press('ArrowDown');

@@ -101,7 +101,16 @@ describe('what the page accepts and remembers', () => {
   });
 
   test('a memory that is no memory makes a fresh page', () => {
-    const fresh = { uri: '', piece: '', sheet: '', zoom: 'fit', scroll: { left: 0, top: 0 }, chosen: '', only: '' };
+    const fresh = {
+      uri: '',
+      piece: '',
+      sheet: '',
+      zoom: 'fit',
+      scroll: { left: 0, top: 0 },
+      chosen: '',
+      only: '',
+      tall: false,
+    };
     for (const nothing of [
       undefined,
       null,
@@ -122,6 +131,7 @@ describe('what the page accepts and remembers', () => {
       scroll: { left: 3, top: 4 },
       chosen: 'front/dice',
       only: '',
+      tall: true,
     };
     expect(readPageMemory(structuredClone(memory))).toEqual(memory);
   });

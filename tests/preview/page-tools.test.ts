@@ -82,7 +82,7 @@ describe('the words beside a part', () => {
     await part('blankets').hover();
     await tip().waitFor();
     expect(await tip().textContent()).toMatch(
-      /drawer front "blankets", mark D4\s*1: fronts and gaps need.*Length 80"/s,
+      /drawer front "blankets", mark D4\s*Error 1: fronts and gaps need.*Length 80"/s,
     );
     await tip().hover();
     await open.page.waitForTimeout(500);
@@ -154,9 +154,9 @@ describe('zoom and pan', () => {
     open = await opener.open({ zoom: 4 });
     await show(picture(1));
     await open.page.evaluate('sheet.scrollTo(300, 300)');
-    await open.page.mouse.move(400, 300);
+    await open.page.mouse.move(400, 340);
     await open.page.mouse.down();
-    await open.page.mouse.move(340, 250, { steps: 4 });
+    await open.page.mouse.move(340, 290, { steps: 4 });
     await open.page.mouse.up();
     expect(await open.page.evaluate('[sheet.scrollLeft, sheet.scrollTop]')).toEqual([360, 350]);
     expect(await sent('choose')).toEqual([]);

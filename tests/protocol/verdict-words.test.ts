@@ -1,6 +1,5 @@
 import { catalogue } from '@fettle/findings';
-import { evaluateDocument } from '@fettle/language';
-import { verdictWords } from '@fettle/server';
+import { evaluateDocument, verdictWords } from '@fettle/language';
 import { expect, test } from 'vitest';
 import { helpBlocks, withSmallShop } from '../findings/help-blocks.ts';
 import { openFixture } from '../language/harness/workbench.ts';

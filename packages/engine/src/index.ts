@@ -6,7 +6,7 @@ export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } fr
 export * from './design/construction-design.ts';
 export * from './design/contents-design.ts';
 export * from './design/design.ts';
-export { explain } from './design/explain.ts';
+export { explain, type TellPlace } from './design/explain.ts';
 export * from './design/figure.ts';
 export * from './design/join-design.ts';
 export * from './design/join-design.ts';

@@ -45,6 +45,8 @@ export class PreviewPanel {
   #only: string;
   #kept = new KeptPicture();
   #looking: Looking = { piece: '', sheet: '' };
+  /** The piece that was asked for and of which the page has not heard. */
+  #wished = '';
   /** The page has loaded and listens. Loading starts over each time the panel comes out of hiding. */
   #ready = false;
   #loading: (() => void)[] = [];
@@ -129,6 +131,20 @@ export class PreviewPanel {
     if (memory.last !== undefined) this.#kept.startFrom(this.#uri.toString(), memory.last);
   }
 
+  /** Shows this piece of its document, by key, from now on. */
+  showPiece(piece: string): void {
+    this.#looking = { ...this.#looking, piece };
+    this.#wished = piece;
+    this.#sendWish();
+  }
+
+  /** A page that does not listen yet hears of it when it does. */
+  #sendWish(): void {
+    if (this.#wished === '' || !this.#ready || !this.#panel.visible) return;
+    this.#send({ kind: 'piece', piece: this.#wished });
+    this.#wished = '';
+  }
+
   /** Shows another document from now on. */
   showInstead(uri: vscode.Uri): void {
     this.#uri = uri;
@@ -175,6 +191,7 @@ export class PreviewPanel {
       inserted: change.text.length,
     }));
     this.#kept.edited(event.document.version, edits);
+    this.#send({ kind: 'edited', uri: this.#uri.toString(), version: event.document.version });
   }
 
   countAnew(): void {
@@ -256,6 +273,7 @@ export class PreviewPanel {
     this.#onPage = { frame: frame.frame, picture };
     this.#send({ kind: 'picture', frame, anew: this.#anew, only: this.#only });
     this.#anew = false;
+    this.#sendWish();
   }
 
   /** A hidden page receives nothing; it asks for everything when it is shown again. */

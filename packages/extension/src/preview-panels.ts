@@ -64,10 +64,19 @@ export class PreviewPanels implements vscode.Disposable, vscode.WebviewPanelSeri
     for (const panel of [...this.#panels]) panel.dispose();
   }
 
-  /** Opens the picture of a text, or of the piece in it that holds `offset` where every piece has a panel of its own. */
-  async show(uri: vscode.Uri, offset: number): Promise<PreviewPanel> {
+  /**
+   * Opens the picture of a text, or of the piece in it that holds `offset` where every piece has a panel of its own.
+   * `piece`, by key, is the one that is to be seen, wherever the caret stands.
+   */
+  async show(uri: vscode.Uri, offset: number, piece = ''): Promise<PreviewPanel> {
     const pinned = followSetting(uri) === 'pinned';
-    const only = pinned ? await this.#host.pieceAt(uri, offset) : '';
+    const only = pinned ? piece || (await this.#host.pieceAt(uri, offset)) : '';
+    const panel = this.#open(uri, only, pinned);
+    if (!pinned && piece !== '') panel.showPiece(piece);
+    return panel;
+  }
+
+  #open(uri: vscode.Uri, only: string, pinned: boolean): PreviewPanel {
     const open = [...this.#panels].find((panel) => panel.only === only && (!pinned || isOf(panel, uri)));
     if (open !== undefined) {
       if (!isOf(open, uri)) this.#turn(open, uri);
@@ -119,6 +128,9 @@ export class PreviewPanels implements vscode.Disposable, vscode.WebviewPanelSeri
   }
 
   #adopt(webviewPanel: vscode.WebviewPanel, uri: vscode.Uri, only: string): PreviewPanel {
+    const icon = (theme: string) =>
+      vscode.Uri.joinPath(this.#extensionUri, `packages/extension/media/file-${theme}.svg`);
+    webviewPanel.iconPath = { light: icon('light'), dark: icon('dark') };
     const panel = new PreviewPanel(webviewPanel, uri, only, this.#extensionUri, {
       askDivision: (move) => this.#host.askDivision(move),
       exportSheet: (from, what) => this.#host.exportSheet(from, what),

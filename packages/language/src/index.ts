@@ -11,6 +11,7 @@ export { statementAround } from './evaluation/statement-around.ts';
 export { fixAllKind } from './features/code-actions.ts';
 export { FettleCompletionProvider } from './features/completion.ts';
 export { selectionRanges } from './features/selection-ranges.ts';
+export { type Told, verdictWords } from './features/verdict-words.ts';
 export { createFettleServices, type FettleAddedServices, type FettleServices } from './fettle-module.ts';
 export * from './new-piece/index.ts';
 export type { Place } from './reading/text-units.ts';

@@ -23,7 +23,7 @@ export interface PageState {
   readonly only: string;
   /** Id of the sheet shown; when the piece has no such sheet, its first one stands in. */
   readonly sheet: string;
-  /** A multiple of the size at which the whole sheet fits. */
+  /** A multiple of the size at which the whole sheet fits; `fit`: what is drawn on it fits. */
   readonly zoom: number | 'fit';
   /** The part last chosen in the page, by id; empty for none. */
   readonly chosen: string;
@@ -39,6 +39,10 @@ export interface PageState {
   readonly told: string;
   /** The sheet that is wanted takes so long to come that this must be said. */
   readonly waited: boolean;
+  /** The text has moved on, and its picture takes so long to come that this must be said. */
+  readonly checking: boolean;
+  /** What stands below the sheet has more room than it needs for a line or two. */
+  readonly tall: boolean;
 }
 
 export interface Move {
@@ -50,12 +54,13 @@ export interface Move {
 
 /** What was kept is shown at once, as the last good picture, until the first one arrives. */
 export function stateFromMemory(memory: PageMemory): PageState {
-  const { piece, sheet, zoom, chosen, only, last, uri } = memory;
+  const { piece, sheet, zoom, chosen, only, last, uri, tall } = memory;
   const picture: Picture | undefined =
     last === undefined ? undefined : { uri, version: 0, readable: false, pieces: [last], findings: [], verdict: '' };
   return {
     ...(picture === undefined ? {} : { picture }),
     ...{ piece, sheet, zoom, chosen, only, lit: [], served: true, query: '', told: '', waited: false },
+    ...{ checking: false, tall },
   };
 }
 
@@ -74,7 +79,8 @@ export function withPicture(state: PageState, frame: PictureFrame, anew: boolean
   }
   const { move: _, ...rest } = state;
   const moved = shown?.version !== picture.version || state.move === undefined ? {} : { move: state.move };
-  const next = { ...rest, ...moved, received, picture, only, served: true, ...(only === '' ? {} : { piece: only }) };
+  const now = { received, picture, only, served: true, checking: false };
+  const next = { ...rest, ...moved, ...now, ...(only === '' ? {} : { piece: only }) };
   if (shown !== undefined && shown.uri !== picture.uri) {
     return { ...next, piece: only, chosen: '', lit: [], query: '' };
   }
@@ -192,11 +198,15 @@ export function foundParts(state: PageState): readonly PartView[] {
   });
 }
 
-/** Steps of a quarter, from a quarter to sixteen times the fitting size; once through 1 the sheet fits again. */
-export function zoomed(zoom: number | 'fit', direction: 'in' | 'out'): number | 'fit' {
-  const now = zoom === 'fit' ? 1 : zoom;
+/** Steps of a quarter, from a quarter to sixteen times the size at which the whole sheet is seen. */
+export function zoomed(now: number, direction: 'in' | 'out'): number {
   const next = Math.min(mostZoom, Math.max(0.25, direction === 'in' ? now * 1.25 : now / 1.25));
-  return Math.abs(next - 1) < 0.01 ? 'fit' : next;
+  return Math.abs(next - 1) < 0.01 ? 1 : next;
+}
+
+/** Errors of the piece shown: as long as there are any, nobody should build from its sheets. */
+export function shownErrors(state: PageState): number {
+  return numberedFindings(state).filter(({ finding }) => finding.severity === 'error').length;
 }
 
 export const mostZoom = 16;

@@ -7,6 +7,7 @@ import {
   numberedFindings,
   otherTroubles,
   partView,
+  shownErrors,
   shownPiece,
   shownPlace,
   shownSheet,
@@ -47,8 +48,9 @@ function buildZoom(zoom: number | 'fit'): Node {
     { role: 'group', 'aria-label': 'Zoom', class: 'zoom' },
     actionButton('zoom-out', 'Zoom out', '-', '\u2212'),
     // What it says stands in its name too, for those who speak to their machine.
-    actionButton('zoom-fit', zoom === 'fit' ? 'Fit the sheet' : `${shown}: fit the sheet`, '0', shown),
+    actionButton('zoom-fit', zoom === 'fit' ? 'Fit the drawing' : `${shown}: fit the drawing`, '0', shown),
     actionButton('zoom-in', 'Zoom in', '+', '+'),
+    actionButton('zoom-sheet', 'Sheet: show all of it', '1', 'Sheet'),
   );
 }
 
@@ -155,7 +157,22 @@ function buildFindings(state: PageState, picture: Picture): Node {
     'section',
     // Long lists scroll, so it must be reachable without a pointer.
     { class: 'findings', 'aria-label': 'Findings', tabindex: 0 },
-    build('h2', { id: 'verdict' }, picture.verdict),
+    build(
+      'div',
+      { class: 'heading' },
+      build('h2', { id: 'verdict' }, state.checking ? 'Checking\u2026' : picture.verdict),
+      build(
+        'button',
+        {
+          type: 'button',
+          class: 'taller',
+          'data-action': 'taller',
+          'aria-pressed': String(state.tall),
+          title: state.tall ? 'Less room for findings, more for the sheet' : 'More room for findings',
+        },
+        'More room',
+      ),
+    ),
     buildList(graveFindings(state)),
     buildOthers(state),
     folded,
@@ -167,7 +184,7 @@ const keys: readonly (readonly [string, string])[] = [
   ['Arrows', 'from part to part; Enter selects its words'],
   ['Z', 'zoom to the part'],
   ['/', 'find a part'],
-  ['+ \u2212 0', 'zoom, and fit the sheet'],
+  ['+ \u2212 0 1', 'zoom, fit the drawing, show the whole sheet'],
   ['Arrows on a line', 'move it; Shift: eight marks; Enter: now; Escape: not at all'],
   ['Page Up, Page Down on a line', 'the line before, the next'],
 ];
@@ -185,10 +202,27 @@ function buildPartNote(state: PageState, isDrawing: boolean): Node | undefined {
   return build(
     'section',
     { class: 'part-note', 'aria-label': 'Part', tabindex: 0 },
-    build('h2', {}, part.label),
+    build(
+      'div',
+      { class: 'heading' },
+      build('h2', {}, part.label),
+      isDrawing ? actionButton('zoom-part', 'Zoom to it', 'z', 'Zoom to it') : undefined,
+    ),
     build('p', { class: 'material' }, part.material === '' ? 'material not chosen' : part.material),
     part.derivation === '' ? undefined : build('p', { class: 'derivation' }, part.derivation),
-    isDrawing ? actionButton('zoom-part', 'Zoom to it', 'z', 'Zoom to it') : undefined,
+  );
+}
+
+/** Over every sheet, whatever part of it is on the screen. */
+function buildStop(state: PageState): Node | undefined {
+  const errors = shownErrors(state);
+  if (errors === 0) return undefined;
+  const words = `${errors === 1 ? '1 error stands' : `${errors} errors stand`} against the piece`;
+  return build(
+    'p',
+    { class: 'stop' },
+    build('strong', {}, '\u26A0 Do not build from this sheet'),
+    build('span', {}, words),
   );
 }
 
@@ -196,7 +230,8 @@ function buildPartNote(state: PageState, isDrawing: boolean): Node | undefined {
 function buildReadout({ move, told }: PageState): Node | undefined {
   const words = move === undefined || move.sentence === '' ? told : move.sentence;
   if (words === '') return undefined;
-  return build('p', { class: move?.refused === true ? 'readout refused' : 'readout' }, words);
+  const kinds = ['readout', words === move?.sentence ? 'near' : '', move?.refused === true ? 'refused' : ''];
+  return build('p', { class: kinds.filter(Boolean).join(' ') }, words);
 }
 
 export function buildPage(state: PageState): HTMLElement {
@@ -207,7 +242,7 @@ export function buildPage(state: PageState): HTMLElement {
   return build(
     'div',
     {
-      class: 'page',
+      class: state.tall ? 'page tall' : 'page',
       'data-stale': stale === undefined ? undefined : 'true',
       'data-version': picture?.version,
     },
@@ -239,6 +274,7 @@ export function buildPage(state: PageState): HTMLElement {
       },
       ...buildSheet(sheet, state),
     ),
+    sheet === undefined || sheet.kind === 'later' ? undefined : buildStop(state),
     buildReadout(state),
     build(
       'div',

@@ -58,7 +58,7 @@ export class PartTip {
     this.#fill(words);
     anchor.setAttribute('aria-describedby', 'tip');
     this.element.hidden = false;
-    this.#place((anchor.querySelector(':scope > rect') ?? anchor).getBoundingClientRect());
+    this.#place(anchor);
   }
 
   /** After a new picture: other words, or none when the part is gone. */
@@ -82,16 +82,44 @@ export class PartTip {
     this.element.replaceChildren(build('strong', {}, title), build('p', { class: 'derivation' }, lines));
   }
 
-  /** Below the part, or above it, or over its lower end; never outside the window. */
-  #place(box: DOMRect): void {
-    const { offsetWidth, offsetHeight } = this.element;
+  /**
+   * Beside the part, never over it, never outside the window, and there where it covers the fewest of the drawing's
+   * figures and names; where there is no room beside it, over its lower end.
+   */
+  #place(anchor: Element): void {
+    const box = (anchor.querySelector(':scope > rect') ?? anchor).getBoundingClientRect();
+    const { offsetWidth: width, offsetHeight: height } = this.element;
     const { innerWidth, innerHeight } = window;
-    const left = Math.max(distance, Math.min(box.left, innerWidth - offsetWidth - distance));
-    const below = box.bottom + distance;
-    const above = box.top - distance - offsetHeight;
-    const top =
-      below + offsetHeight <= innerHeight ? below : above >= 0 ? above : innerHeight - offsetHeight - distance;
-    this.element.style.left = `${left}px`;
-    this.element.style.top = `${Math.max(0, top)}px`;
+    const kept = (place: number, size: number, room: number) =>
+      Math.max(distance, Math.min(place, room - size - distance));
+    const beside = [
+      ...[box.bottom + distance, box.top - distance - height].flatMap((top) =>
+        [box.left, (box.left + box.right - width) / 2, box.right - width].map((left) => ({
+          left: kept(left, width, innerWidth),
+          top,
+        })),
+      ),
+      ...[box.right + distance, box.left - distance - width].flatMap((left) =>
+        [box.top, (box.top + box.bottom - height) / 2, box.bottom - height].map((top) => ({
+          left,
+          top: kept(top, height, innerHeight),
+        })),
+      ),
+    ].filter(({ left, top }) => left >= 0 && top >= 0 && left + width <= innerWidth && top + height <= innerHeight);
+    const written = [...(anchor.closest('svg')?.querySelectorAll('text') ?? [])].map((text) =>
+      text.getBoundingClientRect(),
+    );
+    const hidden = beside.map(
+      ({ left, top }) =>
+        written.filter(
+          (text) => left < text.right && text.left < left + width && top < text.bottom && text.top < top + height,
+        ).length,
+    );
+    const best = beside[hidden.indexOf(Math.min(...hidden))] ?? {
+      left: kept(box.left, width, innerWidth),
+      top: Math.max(0, innerHeight - height - distance),
+    };
+    this.element.style.left = `${best.left}px`;
+    this.element.style.top = `${best.top}px`;
   }
 }

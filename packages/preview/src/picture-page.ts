@@ -25,8 +25,19 @@ import { PartTip, type TipWords } from './part-tip.ts';
 import { patch } from './patch.ts';
 import { PngRenderer } from './png.ts';
 import { type PageActions, ReaderInput } from './reader-input.ts';
-import { buildOverlay } from './signs.ts';
-import { applyZoom, centre, keepPoint, type ScreenPoint, zoomFor } from './zooming.ts';
+import { placeReadout } from './readout-place.ts';
+import { buildOverlay, severityWords } from './signs.ts';
+import {
+  applyZoom,
+  centre,
+  centreFrame,
+  type Frame,
+  frameFor,
+  keepPoint,
+  type ScreenPoint,
+  zoomFor,
+  zoomNow,
+} from './zooming.ts';
 
 /** The living page: state, what the reader does, what the extension sends. Knows the extension only through `PageHost`. */
 export interface PageHost {
@@ -51,6 +62,10 @@ export class PicturePage implements PageActions {
   /** Restored once, with the first picture; afterwards the sheet keeps its own place. */
   #scroll: PageMemory['scroll'] | undefined;
   #looked = '';
+  /** What `fit` shows, of which sheet, and in how much room it did so last. */
+  #fitted: { readonly sheet: string; readonly frame: Frame | undefined; readonly room: string } | undefined;
+  /** The latest version of the text that the page has heard of, and when it will have waited long enough for it. */
+  #checkTimer: ReturnType<typeof setTimeout> | undefined;
   #waitTimer: ReturnType<typeof setTimeout> | undefined;
   #toldTimer: ReturnType<typeof setTimeout> | undefined;
 
@@ -69,7 +84,8 @@ export class PicturePage implements PageActions {
       () => this.#state,
       () => this.#remember(),
     );
-    this.#scroll = memory.scroll;
+    // A page that was never there before has no place to go back to.
+    this.#scroll = memory.uri === '' ? undefined : memory.scroll;
     this.#view = buildPage(this.#state);
     this.#tip = new PartTip((part) => this.#tipWords(part));
     const region = build('div', { class: 'announcer', role: 'status', 'aria-live': 'polite' });
@@ -93,6 +109,12 @@ export class PicturePage implements PageActions {
         this.#reveal(message.parts[0]);
         return;
       }
+      case 'edited':
+        this.#waitFor(message.uri, message.version);
+        return;
+      case 'piece':
+        this.choosePiece(message.piece);
+        return;
       case 'server':
         this.#show({ ...this.#state, served: message.running });
         if (!message.running) this.#announcer.chosen(whyStale(this.#state) ?? '');
@@ -112,6 +134,15 @@ export class PicturePage implements PageActions {
       default:
         message satisfies never;
     }
+  }
+
+  /** A picture that is older than the text says so, unless the new one comes at once, as it mostly does. */
+  #waitFor(uri: string, version: number): void {
+    clearTimeout(this.#checkTimer);
+    this.#checkTimer = setTimeout(() => {
+      const { picture, served } = this.#state;
+      if (served && picture?.uri === uri && picture.version < version) this.#show({ ...this.#state, checking: true });
+    }, patience);
   }
 
   #receivePicture({ frame, anew, only }: Extract<ToPage, { kind: 'picture' }>): void {
@@ -143,6 +174,7 @@ export class PicturePage implements PageActions {
     const choice = this.#view.querySelector<HTMLSelectElement>('#piece');
     if (choice !== null) choice.selectedIndex = shownPlace(state);
     this.#layOut();
+    placeReadout(this.#view);
     this.#tip.refresh(this.#view);
     this.#look();
     this.#remember();
@@ -174,11 +206,28 @@ export class PicturePage implements PageActions {
     const sheet = this.sheet;
     const drawing = this.drawing;
     if (sheet === null || drawing === null) return;
-    applyZoom(sheet, drawing, this.#state.zoom);
+    this.#applyZoom(sheet, drawing);
     drawing.querySelector('.overlay')?.remove();
     const { lit, chosen } = this.#state;
     const found = foundParts(this.#state).map(({ id }) => id);
     drawing.append(buildOverlay(drawing, { findings: graveFindings(this.#state), lit, chosen, found }));
+  }
+
+  /** Scrolls only where `fit` has come to show something else, or in another room: what the reader pans stays. */
+  #applyZoom(sheet: HTMLElement, drawing: SVGSVGElement): void {
+    const { zoom } = this.#state;
+    const shown = `${shownPiece(this.#state)?.key} ${shownSheet(this.#state)?.id}`;
+    const before = this.#fitted?.sheet === shown ? this.#fitted : undefined;
+    if (zoom !== 'fit') {
+      applyZoom(sheet, drawing, zoom);
+      this.#fitted = undefined;
+      return;
+    }
+    const frame = frameFor(drawing, before?.frame);
+    applyZoom(sheet, drawing, zoom, frame);
+    const room = `${sheet.clientWidth} ${sheet.clientHeight}`;
+    if (frame !== undefined && (frame !== before?.frame || room !== before.room)) centreFrame(sheet, drawing, frame);
+    this.#fitted = { sheet: shown, frame, room };
   }
 
   #restoreScroll(): void {
@@ -213,6 +262,7 @@ export class PicturePage implements PageActions {
       scroll: this.#scroll ?? { left: Math.round(sheet.scrollLeft), top: Math.round(sheet.scrollTop) },
       chosen: this.#state.chosen,
       only: this.#state.only,
+      tall: this.#state.tall,
       ...(last === undefined ? {} : { last }),
     });
     this.#memory.keepSoon();
@@ -262,10 +312,23 @@ export class PicturePage implements PageActions {
     this.sheet?.scrollTo(0, 0);
   }
 
-  zoom(how: 'in' | 'out' | 'fit', point?: ScreenPoint): void {
-    const sheet = this.sheet;
-    if (sheet === null || this.drawing === null) return;
-    const to = how === 'fit' ? 'fit' : zoomed(this.#state.zoom, how);
+  taller(): void {
+    this.#show({ ...this.#state, tall: !this.#state.tall });
+  }
+
+  zoom(how: 'in' | 'out' | 'fit' | 'sheet', point?: ScreenPoint): void {
+    const { sheet, drawing } = this;
+    if (sheet === null || drawing === null) return;
+    const hasFrame = frameFor(drawing, undefined) !== undefined;
+    if (how === 'fit' || (how === 'sheet' && !hasFrame)) {
+      // Asked for anew: what was panned comes back.
+      this.#fitted = undefined;
+      this.#show({ ...this.#state, zoom: 'fit' });
+      return;
+    }
+    const now = this.#state.zoom === 'fit' ? (hasFrame ? zoomNow(sheet, drawing) : 1) : this.#state.zoom;
+    const wished = how === 'sheet' ? 1 : zoomed(now, how);
+    const to = wished === 1 && !hasFrame ? 'fit' : wished;
     keepPoint(sheet, () => this.#show({ ...this.#state, zoom: to }), point);
   }
 
@@ -333,7 +396,10 @@ export class PicturePage implements PageActions {
     const view = partView(this.#state, part);
     if (view === undefined) return undefined;
     const wrong = graveFindings(this.#state).filter(({ finding }) => finding.parts.includes(part));
-    const lines = [...wrong.map(({ finding, number }) => `${number}: ${finding.sentence}`), view.derivation];
+    const lines = [
+      ...wrong.map(({ finding, number }) => `${severityWords[finding.severity]} ${number}: ${finding.sentence}`),
+      view.derivation,
+    ];
     return { title: view.label, lines: lines.filter(Boolean).join('\n') };
   }
 

@@ -9,11 +9,13 @@ export interface PageActions {
   chooseFinding(place: number): void;
   choosePiece(key: string): void;
   showSheet(id: string): void;
-  zoom(how: 'in' | 'out' | 'fit', point?: ScreenPoint): void;
+  zoom(how: 'in' | 'out' | 'fit' | 'sheet', point?: ScreenPoint): void;
   zoomToPart(part?: string): void;
   search(query: string): void;
   searchOn(direction: 1 | -1): void;
   copyTable(): void;
+  /** More room for what stands below the sheet, or less. */
+  taller(): void;
   export(format: 'svg' | 'png' | 'csv'): void;
   partElement(part: string | undefined): Element | undefined;
 }
@@ -107,6 +109,12 @@ export class ReaderInput {
       case 'zoom-fit':
         this.#actions.zoom('fit');
         return;
+      case 'zoom-sheet':
+        this.#actions.zoom('sheet');
+        return;
+      case 'taller':
+        this.#actions.taller();
+        return;
       case 'zoom-part':
         this.#actions.zoomToPart();
         return;
@@ -159,6 +167,9 @@ export class ReaderInput {
         return true;
       case '0':
         this.#actions.zoom('fit');
+        return true;
+      case '1':
+        this.#actions.zoom('sheet');
         return true;
       case '/':
         this.#view.querySelector<HTMLInputElement>('#search')?.focus();

@@ -4,6 +4,7 @@ import type { NumberedFinding, PageState } from './page-state.ts';
 import { graveFindings, partView, shownPiece } from './page-state.ts';
 import { buildPartsTable } from './parts-table.ts';
 import { readSvg } from './safe-svg.ts';
+import { severityWords } from './signs.ts';
 
 /** One sheet as elements: a drawing whose parts can be reached and chosen and whose lines can be moved, or a table. */
 
@@ -121,7 +122,8 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
   const rows = sheet.rows.map((row) => {
     const [first = '', ...rest] = row.cells;
     const concerned = findings.filter(({ finding }) => row.parts.some((part) => finding.parts.includes(part)));
-    const marks = concerned.map(({ number }) => ` (see ${number})`).join('');
+    const seen = concerned.map(({ finding, number }) => `${severityWords[finding.severity]} ${number}`).join(', ');
+    const marks = seen === '' ? '' : ` (see ${seen})`;
     const part = row.parts.map((id) => partView(state, id)).find((view) => view !== undefined);
     const lit = row.parts.some((id) => state.lit.includes(id));
     const kinds = [lit ? 'lit' : '', row.parts.includes(state.chosen) ? 'chosen' : ''].filter(Boolean);

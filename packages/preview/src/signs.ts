@@ -69,6 +69,67 @@ function measureParts(svg: SVGSVGElement): ReadonlyMap<string, Box> {
   return boxes;
 }
 
+/** Where something is written, in the drawing's own units. */
+function measureLettering(svg: SVGSVGElement): readonly Box[] {
+  const toDrawing = svg.getScreenCTM()?.inverse();
+  if (toDrawing === undefined) return [];
+  return [...svg.querySelectorAll('text')].map((text) => {
+    const seen = text.getBoundingClientRect();
+    const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
+    const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
+    return { left: one.x, top: one.y, right: other.x, bottom: other.y };
+  });
+}
+
+function overlap(one: Box, other: Box): boolean {
+  return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+}
+
+/**
+ * Where signs may stand at a part: along its upper edge from the right corner inwards, along its lower edge, up its
+ * sides; then just outside it. The first place is taken where there is no better one.
+ */
+function* signPlaces(box: Box, radius: number): Generator<{ readonly x: number; readonly y: number }> {
+  const pitch = radius * 2.8;
+  const inset = radius * 1.5;
+  const along = Math.max(1, Math.min(30, Math.floor((box.right - box.left) / pitch)));
+  const down = Math.max(1, Math.min(30, Math.floor((box.bottom - box.top) / pitch)));
+  for (const y of [box.top + inset, box.bottom - inset]) {
+    for (let turn = 0; turn < along; turn++) yield { x: box.right - inset - turn * pitch, y };
+  }
+  for (const x of [box.right - inset, box.left + inset]) {
+    for (let turn = 0; turn < down; turn++) yield { x, y: box.top + inset + turn * pitch };
+  }
+  for (let turn = 0; turn < along; turn++) yield { x: box.right - inset - turn * pitch, y: box.top - inset };
+  for (const x of [box.right + inset, box.left - inset]) yield { x, y: (box.top + box.bottom) / 2 };
+}
+
+/** A place for a sign off all that is `taken`. */
+function placeSign(box: Box, radius: number, taken: readonly Box[]): Box {
+  const around = ({ x, y }: { readonly x: number; readonly y: number }): Box => ({
+    left: x - radius * 1.3,
+    top: y - radius * 1.3,
+    right: x + radius * 1.3,
+    bottom: y + radius * 1.3,
+  });
+  for (const place of signPlaces(box, radius)) {
+    const sign = around(place);
+    if (!taken.some((other) => overlap(sign, other))) return sign;
+  }
+  return around({ x: box.right - radius * 1.5, y: box.top + radius * 1.5 });
+}
+
+/** Points at the one of several that the search stands at: an arrow before its left edge, which no other frame has. */
+function pointer(box: Box, unit: number): SVGElement {
+  const y = (box.top + box.bottom) / 2;
+  const [tip, back, half] = [box.left + 2 * unit, box.left - 16 * unit, 10 * unit];
+  return buildSvg('polygon', {
+    'data-key': 'pointer',
+    class: 'pointer',
+    points: `${tip},${y} ${back},${y - half} ${back},${y + half}`,
+  });
+}
+
 export interface Marked {
   /** Those whose signs stand in the drawing. */
   readonly findings: readonly NumberedFinding[];
@@ -84,10 +145,12 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
   const unitsPerPixel = 1 / (svg.getScreenCTM()?.a || 1);
   const radius = 8 * unitsPerPixel;
   const overlay = buildSvg('g', { 'data-key': 'overlay', class: 'overlay', 'aria-hidden': 'true' });
+  const isCurrent = (part: string) => part === marked.chosen && marked.found.includes(part);
   for (const [part, box] of boxes) {
     const kinds = [
       marked.lit.includes(part) ? 'lit' : '',
       part === marked.chosen ? 'chosen' : '',
+      isCurrent(part) ? 'current' : '',
       marked.found.includes(part) ? 'found' : '',
     ].filter(Boolean);
     if (kinds.length === 0) continue;
@@ -101,17 +164,16 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
         height: Math.max(0, box.bottom - box.top),
       }),
     );
+    if (isCurrent(part)) overlay.append(pointer(box, unitsPerPixel));
   }
-  const signsOn = new Map<string, number>();
+  const taken = marked.findings.length === 0 ? [] : [...measureLettering(svg)];
   for (const { finding, number } of marked.findings) {
     for (const part of new Set(finding.parts)) {
       const box = boxes.get(part);
       if (box === undefined) continue;
-      // Several findings on one part stand side by side, from its upper right corner inwards.
-      const turn = signsOn.get(part) ?? 0;
-      signsOn.set(part, turn + 1);
-      const x = box.right - radius * (1.5 + 2.8 * turn);
-      const y = box.top + radius * 1.5;
+      const sign = placeSign(box, radius, taken);
+      taken.push(sign);
+      const [x, y] = [(sign.left + sign.right) / 2, (sign.top + sign.bottom) / 2];
       overlay.append(
         buildSvg(
           'g',

@@ -1,4 +1,7 @@
-/** Sizes and moves the drawing in its scrolling sheet. Zoom is a multiple of the size at which all of it is seen. */
+/**
+ * Sizes and moves the drawing in its scrolling sheet. Zoom is a multiple of the size at which the whole sheet is seen;
+ * `fit` shows what the drawing says one looks at, without the sheet's furniture.
+ */
 
 /** Pixels for a unit of the drawing when all of it is seen; 0 when it has no size. */
 function fittingScale(sheet: HTMLElement, svg: SVGSVGElement): number {
@@ -6,21 +9,74 @@ function fittingScale(sheet: HTMLElement, svg: SVGSVGElement): number {
   return width > 0 && height > 0 ? Math.min(sheet.clientWidth / width, sheet.clientHeight / height) : 0;
 }
 
+/** In the drawing's own units. */
+export interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Room around what is looked at, as a share of it. */
+const margin = 0.03;
+/** What is looked at may shrink to this share of its frame before the frame follows. */
+const slack = 0.8;
+
+/** What one looks at, with a little room around it; undefined for a drawing that is looked at whole. */
+function focusOf(svg: SVGSVGElement): Frame | undefined {
+  const [x, y, width, height] = (svg.getAttribute('data-focus') ?? '').split(' ').map(Number);
+  if (x === undefined || y === undefined || width === undefined || height === undefined) return undefined;
+  if (![x, y].every(Number.isFinite) || !(width > 0 && height > 0)) return undefined;
+  const room = margin * Math.max(width, height);
+  return { x: x - room, y: y - room, width: width + 2 * room, height: height + 2 * room };
+}
+
+/** The frame to fit: the one before as long as it still serves, so that nothing jumps while figures grow and shrink. */
+export function frameFor(svg: SVGSVGElement, before: Frame | undefined): Frame | undefined {
+  const focus = focusOf(svg);
+  if (focus === undefined || before === undefined) return focus;
+  const room = (margin * Math.max(focus.width, focus.height)) / 2;
+  const holds =
+    before.x <= focus.x + room &&
+    before.y <= focus.y + room &&
+    focus.x + focus.width - room <= before.x + before.width &&
+    focus.y + focus.height - room <= before.y + before.height;
+  const serves = focus.width >= before.width * slack || focus.height >= before.height * slack;
+  return holds && serves ? before : focus;
+}
+
+/** The zoom at which the drawing is shown now. */
+export function zoomNow(sheet: HTMLElement, svg: SVGSVGElement): number {
+  return (svg.getScreenCTM()?.a ?? 1) / Math.max(1e-9, fittingScale(sheet, svg));
+}
+
 /**
- * Applies `zoom`, keeping the point in the middle of the sheet where it is. Only attributes are set: a strict content
- * policy allows no inline style.
+ * Applies `zoom`; with `fit` to `frame`, where there is one. Only attributes are set: a strict content policy allows no
+ * inline style.
  */
-export function applyZoom(sheet: HTMLElement, svg: SVGSVGElement, zoom: number | 'fit'): void {
-  if (zoom === 'fit') {
+export function applyZoom(sheet: HTMLElement, svg: SVGSVGElement, zoom: number | 'fit', frame?: Frame): void {
+  if (zoom === 'fit' && frame === undefined) {
     svg.setAttribute('width', '100%');
     svg.setAttribute('height', '100%');
     return;
   }
   const { width, height } = svg.viewBox.baseVal;
-  const pixelsPerUnit = fittingScale(sheet, svg) * zoom;
-  if (pixelsPerUnit <= 0) return;
+  const pixelsPerUnit =
+    zoom === 'fit' && frame !== undefined
+      ? Math.min(sheet.clientWidth / frame.width, sheet.clientHeight / frame.height)
+      : fittingScale(sheet, svg) * Number(zoom);
+  if (!(pixelsPerUnit > 0)) return;
   svg.setAttribute('width', String(Math.max(sheet.clientWidth, width * pixelsPerUnit)));
   svg.setAttribute('height', String(Math.max(sheet.clientHeight, height * pixelsPerUnit)));
+}
+
+/** Scrolls so that the middle of `frame` lies in the middle of the sheet. */
+export function centreFrame(sheet: HTMLElement, svg: SVGSVGElement, { x, y, width, height }: Frame): void {
+  const toScreen = svg.getScreenCTM();
+  if (toScreen === null) return;
+  const one = new DOMPoint(x, y).matrixTransform(toScreen);
+  const other = new DOMPoint(x + width, y + height).matrixTransform(toScreen);
+  centre(sheet, new DOMRect(one.x, one.y, other.x - one.x, other.y - one.y));
 }
 
 export interface ScreenPoint {
@@ -50,7 +106,7 @@ export function zoomFor(
   { width, height }: { readonly width: number; readonly height: number },
   most: number,
 ): number {
-  const now = (svg.getScreenCTM()?.a ?? 1) / Math.max(1e-9, fittingScale(sheet, svg));
+  const now = zoomNow(sheet, svg);
   const factor = Math.min(
     (sheet.clientWidth * partOfSheet) / Math.max(1, width),
     (sheet.clientHeight * partOfSheet) / Math.max(1, height),

@@ -13,6 +13,8 @@ export interface PageMemory {
   readonly chosen: string;
   /** Key of the one piece the panel belongs to; empty when it shows all of its document. */
   readonly only: string;
+  /** What stands below the sheet has more room. */
+  readonly tall: boolean;
   /** The last good state of the piece shown, with its one sheet: all there is to show while the text is broken. */
   readonly last?: PieceView;
 }
@@ -35,6 +37,7 @@ export function readPageMemory(value: unknown): PageMemory {
     },
     chosen: words('chosen'),
     only: words('only'),
+    tall: memory?.['tall'] === true,
     ...(isPieceView(last) ? { last } : {}),
   };
 }

@@ -24,6 +24,10 @@ export type ToPage =
       readonly piece: number;
       readonly parts: readonly string[];
     }
+  /** The text has become this version; its picture will come. */
+  | { readonly kind: 'edited'; readonly uri: string; readonly version: number }
+  /** This piece, by key, is to be shown. */
+  | { readonly kind: 'piece'; readonly piece: string }
   /** Whether there is a server: without one the picture is the last there was. */
   | { readonly kind: 'server'; readonly running: boolean }
   /** What becomes, or came, of moving a line; `done` once the text was changed or nothing more will happen. */
@@ -135,6 +139,10 @@ export function readToPage(value: unknown): ToPage | undefined {
       return isText(uri) && isCount(version) && isCount(piece) && isListOf(parts, isText)
         ? { kind, uri, version, piece, parts }
         : undefined;
+    case 'edited':
+      return isText(uri) && isCount(version) ? { kind, uri, version } : undefined;
+    case 'piece':
+      return isText(piece) ? { kind, piece } : undefined;
     case 'server':
       return typeof message['running'] === 'boolean' ? { kind, running: message['running'] } : undefined;
     case 'division':

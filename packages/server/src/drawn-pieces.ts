@@ -1,6 +1,7 @@
-import { type Evaluation, explain, type Part } from '@fettle/engine';
+import { type Evaluation, explain, type Part, type TellPlace } from '@fettle/engine';
 import type { EvaluatedPiece } from '@fettle/language';
 import type { PartView, SheetView, TextSpan } from '@fettle/protocol';
+import { URI, UriUtils } from 'langium';
 import { filledSheet, findSheet, sheetsToCome } from './sheets/sheet-ids.ts';
 import type { SheetMaker } from './sheets/sheet-maker.ts';
 
@@ -13,9 +14,18 @@ import type { SheetMaker } from './sheets/sheet-maker.ts';
 /** The whole statement around an offset of the document. */
 export type StatementAround = (offset: number) => TextSpan | undefined;
 
+/** What must be known of the text the pieces are written in. */
+export interface WrittenText {
+  readonly uri: string;
+  readonly statementAround: StatementAround;
+  /** The line of an offset, counted from 1 as editors do. */
+  lineAt(offset: number): number;
+}
+
 interface Kept {
   parts: readonly PartView[];
-  explained: boolean;
+  /** The line its piece began in when its sums were told, for they name lines; undefined while they are not told. */
+  explainedFrom: number | undefined;
   /** Some part is written outside its piece, so its place may move while the piece stays the same. */
   roaming: boolean;
   sheets: readonly SheetView[];
@@ -38,25 +48,27 @@ export class DrawnPieces {
   contentOf(
     piece: EvaluatedPiece,
     shown: ReadonlySet<string>,
-    uri: string,
-    statementAround: StatementAround,
+    text: WrittenText,
   ): { readonly parts: readonly PartView[]; readonly sheets: readonly SheetView[] } {
     const { evaluation } = piece;
+    const { uri, statementAround } = text;
     let kept = this.#kept.get(evaluation);
     if (kept === undefined) {
       const { parts, roaming } = placedParts(piece, uri, statementAround);
-      kept = { parts, roaming, explained: false, sheets: this.#tabs(piece) };
+      kept = { parts, roaming, explainedFrom: undefined, sheets: this.#tabs(piece) };
       this.#kept.set(evaluation, kept);
     } else if (kept.roaming) {
       kept.parts = withSpansOf(kept.parts, placedParts(piece, uri, statementAround).parts);
     }
-    if (shown.size > 0 && !kept.explained) {
+    const line = text.lineAt(piece.range.start);
+    if (shown.size > 0 && kept.explainedFrom !== line) {
       const { say } = piece;
+      const where = placeTeller(piece, text);
       kept.parts = kept.parts.map((view, at) => {
         const part = evaluation.parts[at];
-        return part === undefined ? view : { ...view, derivation: derivationOf(part, say) };
+        return part === undefined ? view : { ...view, derivation: derivationOf(part, say, where) };
       });
-      kept.explained = true;
+      kept.explainedFrom = line;
     }
     if (kept.sheets.some((sheet) => sheet.kind === 'later' && shown.has(sheet.id))) {
       kept.sheets = kept.sheets.flatMap((sheet) =>
@@ -137,11 +149,22 @@ function withSpansOf(kept: readonly PartView[], now: readonly PartView[]): reado
   return moved ? parts : kept;
 }
 
-function derivationOf(part: Part, say: EvaluatedPiece['say']): string {
+/** In this text by line; of another only its name, for its lines are not known here. */
+function placeTeller(piece: EvaluatedPiece, { uri, lineAt }: WrittenText): TellPlace {
+  return (origin) => {
+    const place = piece.locate(origin);
+    if (place === undefined) return undefined;
+    return place.uri === uri
+      ? `written in line ${lineAt(place.start)}`
+      : `written in ${UriUtils.basename(URI.parse(place.uri))}`;
+  };
+}
+
+function derivationOf(part: Part, say: EvaluatedPiece['say'], where: TellPlace): string {
   const sizes = [
     ['Length', part.length],
     ['Width', part.width],
     ['Thickness', part.thickness],
   ] as const;
-  return sizes.map(([name, figure]) => `${name} ${explain(figure, say)}`).join('\n');
+  return sizes.map(([name, figure]) => `${name} ${explain(figure, say, where)}`).join('\n');
 }

@@ -6,4 +6,3 @@ export { DrawnPieces } from './drawn-pieces.ts';
 export { pictureOfDocument, pieceKeys } from './picture-of-document.ts';
 export { sheetMakers } from './sheets/index.ts';
 export { startFettleServer } from './start-server.ts';
-export { verdictWords } from './verdict.ts';

@@ -1,7 +1,6 @@
-import type { EvaluatedDocument, PlacedFinding } from '@fettle/language';
+import { type EvaluatedDocument, type PlacedFinding, verdictWords } from '@fettle/language';
 import { type Picture, type PictureFinding, type PieceView, standsInFor } from '@fettle/protocol';
-import type { DrawnPieces, StatementAround } from './drawn-pieces.ts';
-import { verdictWords } from './verdict.ts';
+import type { DrawnPieces, WrittenText } from './drawn-pieces.ts';
 
 /** Turns what the engine found in a document into the picture that crosses to the page. */
 
@@ -50,17 +49,17 @@ function concerned(finding: PlacedFinding, pieces: readonly PieceView[]): Pick<P
 }
 
 export function pictureOfDocument(
-  document: { readonly uri: string; readonly version: number; readonly statementAround: StatementAround },
+  document: WrittenText & { readonly version: number },
   evaluated: EvaluatedDocument,
   drawn: DrawnPieces,
   shown: ShownSheets,
 ): Picture {
-  const { uri, version, statementAround } = document;
+  const { uri, version } = document;
   const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
   const pieces = evaluated.pieces.map((piece, at): PieceView => {
     const key = keys[at] ?? piece.name;
     const tabs = drawn.tabsOf(piece);
-    const content = drawn.contentOf(piece, shownOf(key, at, keys, shown, tabs), uri, statementAround);
+    const content = drawn.contentOf(piece, shownOf(key, at, keys, shown, tabs), document);
     return { key, name: piece.name, span: { start: piece.range.start, end: piece.range.end }, ...content };
   });
   const findings = evaluated.findings

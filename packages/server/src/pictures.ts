@@ -79,7 +79,12 @@ export class Pictures {
       // Asked again only now: what is looked at may have changed meanwhile.
       const wish = this.#watched.get(uri);
       if (wish === undefined || builtVersion(document) !== version) return;
-      const words = { uri, version, statementAround: (offset: number) => statementAround(document, offset) };
+      const words = {
+        uri,
+        version,
+        statementAround: (offset: number) => statementAround(document, offset),
+        lineAt: (offset: number) => document.textDocument.positionAt(offset).line + 1,
+      };
       const before = this.#sent.get(uri);
       const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
       const shown = followRenames(wish.shown, before?.picture.pieces.map(({ key }) => key) ?? [], keys);

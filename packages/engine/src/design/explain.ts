@@ -1,4 +1,4 @@
-import type { Say } from '@fettle/findings';
+import type { Origin, Say } from '@fettle/findings';
 import { Rational } from '../length/rational.ts';
 import type { Figure, Operand, Reason } from './figure.ts';
 
@@ -12,6 +12,9 @@ const DEEPEST = 4;
 const MOST_LINES = 16;
 const MOST_TERMS = 12;
 
+/** Where something is written, in words: 'written in line 12'; undefined where that cannot be told. */
+export type TellPlace = (origin: Origin) => string | undefined;
+
 /**
  * Several lines, the first for the figure itself, the following, indented, for its terms:
  *
@@ -19,12 +22,12 @@ const MOST_TERMS = 12;
  *       58-1/2" (width of the body) = 60" (width of the piece) − 2 × 3/4" (overhang at each end)
  *         60" (width of the piece): written here
  *
- * Never throws; at most 16 lines, whatever the depth of the derivation.
+ * `where` names the place of what was written. Never throws; at most 16 lines, whatever the depth of the derivation.
  */
-export function explain(figure: Figure, say: Say): string {
+export function explain(figure: Figure, say: Say, where: TellPlace = () => undefined): string {
   const lines: string[] = [];
   const told = new Set<Figure>();
-  tell(figure, undefined, 0, say, lines, told);
+  tell(figure, undefined, 0, { say, where }, lines, told);
   return lines.join('\n');
 }
 
@@ -32,22 +35,23 @@ function tell(
   figure: Figure,
   label: string | undefined,
   depth: number,
-  say: Say,
+  words: { readonly say: Say; readonly where: TellPlace },
   lines: string[],
   told: Set<Figure>,
 ): void {
   if (lines.length >= MOST_LINES || told.has(figure)) return;
   told.add(figure);
+  const { say, where } = words;
   const subject = `${'  '.repeat(depth)}${say.length(figure.length)}${label === undefined ? '' : ` (${label})`}`;
   const reason = figure.reason;
   if (reason.kind !== 'derived') {
-    lines.push(`${subject}: ${leafWords(reason, say)}`);
+    lines.push(`${subject}: ${leafWords(reason, say, where)}`);
     return;
   }
   const terms = reason.operands.filter((operand) => !operand.figure.length.isZero());
   lines.push(`${subject}${sumWords(reason.rule, terms, say)}`);
   if (depth + 1 >= DEEPEST) return;
-  for (const term of terms.slice(0, MOST_TERMS)) tell(term.figure, term.label, depth + 1, say, lines, told);
+  for (const term of terms.slice(0, MOST_TERMS)) tell(term.figure, term.label, depth + 1, words, lines, told);
 }
 
 function sumWords(rule: string, terms: readonly Operand[], say: Say): string {
@@ -82,10 +86,10 @@ function timesWords(times: Operand['times']): string {
   return times.equals(Rational.of(1, 2)) ? 'half of ' : `${times} of `;
 }
 
-function leafWords(reason: Exclude<Reason, { kind: 'derived' }>, say: Say): string {
+function leafWords(reason: Exclude<Reason, { kind: 'derived' }>, say: Say, where: TellPlace): string {
   switch (reason.kind) {
     case 'given':
-      return 'written here';
+      return where(reason.origin) ?? 'written here';
     case 'measured':
       return reason.planned === undefined ? 'measured' : `measured; ${say.length(reason.planned.length)} was planned`;
     case 'shop':

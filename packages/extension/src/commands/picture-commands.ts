@@ -7,7 +7,7 @@ import { showPicture } from './show-picture.ts';
 export function registerPictureCommands(panels: PreviewPanels, host: ExportHost): vscode.Disposable {
   const { registerCommand } = vscode.commands;
   return vscode.Disposable.from(
-    registerCommand('fettle.showPicture', (uri?: unknown) => showPicture(panels, uri)),
+    registerCommand('fettle.showPicture', (uri?: unknown, piece?: unknown) => showPicture(panels, uri, piece)),
     registerCommand('fettle.exportSvg', (given?: unknown) => exportCurrent(panels, host, 'svg', given)),
     registerCommand('fettle.exportPng', (given?: unknown) => exportCurrent(panels, host, 'png', given)),
     registerCommand('fettle.exportCsv', (given?: unknown) => exportCurrent(panels, host, 'csv', given)),

@@ -1,14 +1,23 @@
 import * as vscode from 'vscode';
 import type { PreviewPanels } from '../preview-panels.ts';
 
-/** `fettle.showPicture`: opens the picture of a text beside it; of the active one unless a uri is given. */
-export async function showPicture(panels: PreviewPanels, uri?: unknown): Promise<void> {
-  const chosen = uri instanceof vscode.Uri ? uri : activeText();
+/**
+ * `fettle.showPicture`: opens the picture of a text beside it; of the active one unless a place is given. The line above
+ * a piece gives the place in words, and the key of its piece.
+ */
+export async function showPicture(panels: PreviewPanels, uri?: unknown, piece?: unknown): Promise<void> {
+  const chosen = placeOf(uri) ?? activeText();
   if (chosen === undefined) {
     void vscode.window.showInformationMessage('Open a Fettle text first, then show its picture.');
     return;
   }
-  await panels.show(chosen, caretIn(chosen));
+  await panels.show(chosen, caretIn(chosen), typeof piece === 'string' ? piece : '');
+}
+
+/** Menus give a place, other commands its words. */
+function placeOf(uri: unknown): vscode.Uri | undefined {
+  if (uri instanceof vscode.Uri) return uri;
+  return typeof uri === 'string' && uri !== '' ? vscode.Uri.parse(uri) : undefined;
 }
 
 /** The offset of the caret in an editor that shows the text; 0 without one. */

@@ -1,6 +1,6 @@
 import { type DocumentValidator, interruptAndCheck, type LangiumDocument, type ValidationOptions } from 'langium';
 import type { CancellationToken } from 'vscode-jsonrpc';
-import { type Diagnostic, DiagnosticSeverity, DiagnosticTag, Range } from 'vscode-languageserver-types';
+import { type Diagnostic, DiagnosticSeverity, Range } from 'vscode-languageserver-types';
 import type { FettleAddedServices } from '../fettle-module.ts';
 import type { PlacedFinding } from './placed-findings.ts';
 
@@ -42,7 +42,6 @@ function toDiagnostic(placed: PlacedFinding, document: LangiumDocument): Diagnos
     source: 'fettle',
     code: placed.code,
     ...(related.length > 0 ? { relatedInformation: related } : {}),
-    ...(placed.code === 'not-checked-yet' ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     // The fix is made from the finding itself, found again by its code and place; never from the sentence.
     data: { code: placed.code, start: placed.start, end: placed.end },
   };

@@ -4,6 +4,7 @@ import type { CodeLens } from 'vscode-languageserver';
 import type { DocumentEvaluator, EvaluatedPiece } from '../evaluation/evaluate-document.ts';
 import type { PlacedFinding } from '../evaluation/placed-findings.ts';
 import type { FettleServices } from '../fettle-module.ts';
+import { verdictWords } from './verdict-words.ts';
 
 /** The command of the editor's client that shows a picture. */
 export const showPictureCommand = 'fettle.showPicture';
@@ -33,13 +34,5 @@ export class FettleCodeLensProvider implements CodeLensProvider {
 
 function lensWords({ evaluation }: EvaluatedPiece, findings: readonly PlacedFinding[]): string {
   const { length } = evaluation.parts;
-  return `${length === 1 ? '1 part' : `${length} parts`} · ${verdict(findings)}`;
-}
-
-/** Notes do not keep a piece from fitting. */
-function verdict(findings: readonly PlacedFinding[]): string {
-  const grave = findings.filter(({ severity }) => severity !== 'note');
-  const worst = grave.find(({ severity }) => severity === 'error') ?? grave[0];
-  if (worst === undefined) return 'fits';
-  return `${grave.length === 1 ? '1 finding' : `${grave.length} findings`}: ${worst.brief}`;
+  return `${length === 1 ? '1 part' : `${length} parts`} · ${verdictWords(true, findings)}`;
 }
