@@ -96,6 +96,8 @@ export interface FootRailsDesign extends PanelDesign {
 /** The piece hangs on a wall. */
 export interface HungDesign {
   readonly origin: Origin;
+  /** The whole statement. */
+  readonly whole: Origin;
   /** From the floor to its lower edge. */
   readonly above?: Figure;
 }
@@ -104,4 +106,5 @@ export interface HungDesign {
 export interface NailersDesign extends PanelDesign {
   readonly width: Figure;
   readonly count: number;
+  readonly countOrigin?: Origin;
 }

@@ -3,6 +3,7 @@ import { anchorToWall } from './anchor-to-wall.ts';
 import { braceNotClosed } from './brace-not-closed.ts';
 import { braceNotOpened } from './brace-not-opened.ts';
 import { cannotBeBoth } from './cannot-be-both.ts';
+import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
 import { crosscutTooLong } from './crosscut-too-long.ts';
 import { crosscutTooWide } from './crosscut-too-wide.ts';
@@ -13,10 +14,16 @@ import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
 import { drawersWithoutSlides } from './drawers-without-slides.ts';
+import { edgingAcrossGrain } from './edging-across-grain.ts';
+import { edgingLeavesNoCore } from './edging-leaves-no-core.ts';
 import { emptyGroup } from './empty-group.ts';
+import { faceFrameNotSolid } from './face-frame-not-solid.ts';
+import { faceFrameTooThin } from './face-frame-too-thin.ts';
 import { fileNeverNeeded } from './file-never-needed.ts';
 import { fileNotFound } from './file-not-found.ts';
 import { fileUsesItself } from './file-uses-itself.ts';
+import { floorIsOpenFrame } from './floor-is-open-frame.ts';
+import { footCannotTaper } from './foot-cannot-taper.ts';
 import { frontSizeNotMet } from './front-size-not-met.ts';
 import { frontTooLow } from './front-too-low.ts';
 import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
@@ -30,12 +37,17 @@ import { hingeDoorThickness } from './hinge-door-thickness.ts';
 import { hingeDoorTooHigh } from './hinge-door-too-high.ts';
 import { hingeDoorTooWide } from './hinge-door-too-wide.ts';
 import { hingeWrongFit } from './hinge-wrong-fit.ts';
+import { hungWithBase } from './hung-with-base.ts';
+import { hungWithoutNailer } from './hung-without-nailer.ts';
 import { lapBeyondEdge } from './lap-beyond-edge.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
 import { limitsDisagree } from './limits-disagree.ts';
 import { looksLikeDifference } from './looks-like-difference.ts';
 import { looksLikeMixedNumber } from './looks-like-mixed-number.ts';
 import { measuredFarFromPlanned } from './measured-far-from-planned.ts';
+import { mitreWithoutCorner } from './mitre-without-corner.ts';
+import { nailerTooSmall } from './nailer-too-small.ts';
+import { nailerWithoutRoom } from './nailer-without-room.ts';
 import { nameDeclaredTwice } from './name-declared-twice.ts';
 import { nameEmpty } from './name-empty.ts';
 import { nameHardToRead } from './name-hard-to-read.ts';
@@ -44,12 +56,16 @@ import { nameNotClosed } from './name-not-closed.ts';
 import { nameNotOpened } from './name-not-opened.ts';
 import { noCutterForGroove } from './no-cutter-for-groove.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
+import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToMake } from './nothing-to-make.ts';
 import { offTheRuler } from './off-the-ruler.ts';
+import { panelFillsFrame } from './panel-fills-frame.ts';
+import { panelLeavesGroove } from './panel-leaves-groove.ts';
 import { partLongerThanStock } from './part-longer-than-stock.ts';
 import { partTooShortForMachine } from './part-too-short-for-machine.ts';
 import { partWiderThanStock } from './part-wider-than-stock.ts';
 import { patternNeverUsed } from './pattern-never-used.ts';
+import { railNarrowerThanDivider } from './rail-narrower-than-divider.ts';
 import { revealLeavesNoLap } from './reveal-leaves-no-lap.ts';
 import { ripTooWide } from './rip-too-wide.ts';
 import { rulerOdd } from './ruler-odd.ts';
@@ -69,6 +85,8 @@ import { sizeSaidInTwoWays } from './size-said-in-two-ways.ts';
 import { sizesNotPositive } from './sizes-not-positive.ts';
 import { slideTooLong } from './slide-too-long.ts';
 import { slidesNeedPacking } from './slides-need-packing.ts';
+import { solidPanelCannotMove } from './solid-panel-cannot-move.ts';
+import { solidTopCannotMove } from './solid-top-cannot-move.ts';
 import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
 import { stockNeverUsed } from './stock-never-used.ts';
 import { stockThicknessDiffers } from './stock-thickness-differs.ts';
@@ -95,6 +113,24 @@ type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
   anchorToWall,
+  clearanceIsNoFloat,
+  edgingAcrossGrain,
+  edgingLeavesNoCore,
+  faceFrameNotSolid,
+  faceFrameTooThin,
+  floorIsOpenFrame,
+  footCannotTaper,
+  hungWithBase,
+  hungWithoutNailer,
+  mitreWithoutCorner,
+  nailerTooSmall,
+  nailerWithoutRoom,
+  notchCutsFrame,
+  panelFillsFrame,
+  panelLeavesGroove,
+  railNarrowerThanDivider,
+  solidPanelCannotMove,
+  solidTopCannotMove,
   braceNotClosed,
   braceNotOpened,
   cannotBeBoth,

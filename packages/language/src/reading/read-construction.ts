@@ -38,7 +38,7 @@ import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/construction.ts';
 import { joinOf } from './read-joints.ts';
 import { readMaterial, readPanel } from './read-material.ts';
-import { bodyStatements, onlyStatement, type ReadContext, Reader } from './reader.ts';
+import { bodyStatements, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** How the parts of a case are built up, as the maker wrote it. */
 
@@ -240,7 +240,6 @@ export function readToeSpace(context: ReadContext, statement: Statement | undefi
   const { unit } = context.units;
   return {
     ...panel,
-    ...joinOf(reader),
     height: reader.length('<length> high') ?? usual(PLINTH_HEIGHT, unit),
     depth: reader.length('<length> deep') ?? usual(TOE_SPACE_DEPTH, unit),
   };
@@ -277,7 +276,7 @@ export function readHung(context: ReadContext, statement: Statement | undefined)
   if (statement === undefined) return undefined;
   const reader = new Reader(statement, vocabulary.hung, context);
   const above = reader.length('<length> above floor');
-  return { origin: reader.origin, ...(above === undefined ? {} : { above }) };
+  return { origin: reader.origin, whole: originOf(context, statement), ...(above === undefined ? {} : { above }) };
 }
 
 export function readNailers(context: ReadContext, statement: Statement | undefined): NailersDesign | undefined {
@@ -285,8 +284,10 @@ export function readNailers(context: ReadContext, statement: Statement | undefin
   const reader = new Reader(statement, vocabulary.nailers, context);
   const panel = readPanel(reader, 'nailers');
   if (panel === undefined) return undefined;
+  const countOrigin = reader.originOf('<count> strips');
   return {
     ...panel,
+    ...(countOrigin === undefined ? {} : { countOrigin }),
     width: reader.length('<length> wide') ?? usual(NAILER_WIDTH, context.units.unit),
     count: Math.min(Math.max(reader.count('<count> strips') ?? 2, 1), MOST_RAILS),
   };

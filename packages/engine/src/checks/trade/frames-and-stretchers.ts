@@ -1,6 +1,7 @@
 import { type Finding, slidesNeedPacking, stileNarrowerThanSide, stretchersTooWide } from '@fettle/findings';
 import { rootOrigin } from '../../design/derive.ts';
 import type { PieceDesign } from '../../design/design.ts';
+import { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { STRETCHER_WIDTH, usual } from '../../tables/trade-habits.ts';
 import { laidDrawers } from '../drawers.ts';
@@ -13,7 +14,8 @@ import type { TradeCase } from './case-facts.ts';
 export function stileFindings({ carcase }: PieceDesign): readonly Finding[] {
   const { frame, sides } = carcase;
   if (frame === undefined || sides === undefined) return [];
-  const [stile, side] = [frame.stiles.length, sides.thickness.length];
+  // A frame that stands out beyond the case covers so much less of its side.
+  const [stile, side] = [frame.stiles.length, sides.thickness.length.plus(frame.proud?.length ?? Length.zero)];
   if (!stile.isPositive() || stile.compare(side) >= 0) return [];
   const at = givenAt(frame.stiles);
   return [

@@ -46,11 +46,14 @@ function limitBroken(size: Length, unit: LengthUnit): Length | undefined {
 
 /** A plinth that is hardly set back, or not at all, has no toe space to be small. */
 export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
-  const { plinth } = design.carcase;
-  if (plinth === undefined) return [];
-  const { setBack, height } = plinth;
+  const { plinth: standing, toeSpace } = design.carcase;
   const { unit } = design.units;
-  if (plinth.setBack.length.compare(limitIn(LEAST_MEANT_FOR_TOES, unit)) < 0) return [];
+  const plinth = standing ?? toeSpace;
+  if (plinth === undefined) return [];
+  const setBack = standing === undefined ? toeSpace?.depth : standing.setBack;
+  const { height } = plinth;
+  if (setBack === undefined) return [];
+  if (standing !== undefined && setBack.length.compare(limitIn(LEAST_MEANT_FOR_TOES, unit)) < 0) return [];
   const [deep, high] = [limitIn(LEAST_TOE_DEPTH, unit), limitIn(LEAST_TOE_HEIGHT, unit)];
   const findings: Finding[] = [];
   if (setBack.length.compare(deep) < 0) {
@@ -94,7 +97,8 @@ export function toeSpaceFindings(design: PieceDesign): readonly Finding[] {
 
 export function anchorFindings({ design, face }: TradeCase): readonly Finding[] {
   const { height, depth } = design.size;
-  if (height === undefined) return [];
+  // What hangs on a wall is held by it.
+  if (height === undefined || design.carcase.hung !== undefined) return [];
   const { unit } = design.units;
   const limit = limitIn(HEIGHT_TO_ANCHOR, unit);
   const at = rootOrigin(height) ?? design.size.origin;

@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/findings';
 import type { PieceDesign } from '../../design/design.ts';
+import { constructionFindings } from '../construction/construction-findings.ts';
 import { frontSizeFindings } from '../front-sizes.ts';
 import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
@@ -35,6 +36,7 @@ export function absurdFindings(design: PieceDesign): readonly Finding[] {
 export function tradeFindings(one: TradeCase): readonly Finding[] {
   return [
     ...grooveFindings(one),
+    ...constructionFindings(one),
     ...gapFindings(one),
     ...doorFindings(one),
     ...drawerProportions(one),
