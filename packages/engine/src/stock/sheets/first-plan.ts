@@ -1,5 +1,5 @@
-import type { PreparedType } from './prepare-sheets.ts';
-import type { Fit, SheetState } from './sheet-state.ts';
+import type { PreparedSheets, PreparedType } from './prepare-sheets.ts';
+import { type Fit, SheetState, type StateRecord } from './sheet-state.ts';
 
 /**
  * Every blank once, the largest first, each where it fits best among the last pieces of waste: a good plan at once. The
@@ -34,3 +34,18 @@ export const ORDERS: readonly ((type: PreparedType) => number)[] = [
   ({ length }) => length,
   ({ width, length }) => width + length,
 ];
+
+/** A plan from nothing: every blank once, in the order given. */
+export function planOnce(
+  problem: PreparedSheets,
+  areas: Float64Array,
+  order: (type: PreparedType) => number,
+  fit: Fit,
+): StateRecord {
+  const state = new SheetState(problem, areas);
+  problem.types.forEach(({ count }, type) => {
+    state.loose.add(type, count);
+  });
+  placeLargestFirst(state, order, fit);
+  return state.record();
+}

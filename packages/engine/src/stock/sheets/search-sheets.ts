@@ -1,12 +1,13 @@
 import { costStep, leastCost, roundUpCost } from './cost-bound.ts';
 import { dualFeasibleBound } from './dual-feasible-bound.ts';
-import { ORDERS, placeLargestFirst } from './first-plan.ts';
+import { ORDERS, planOnce } from './first-plan.ts';
 import { SheetImprover } from './improve-sheets.ts';
+import { PatternSearch } from './pattern-search.ts';
 import { planFromRecord } from './plan-from-record.ts';
-import { type PreparedSheets, type PreparedType, prepareSheets } from './prepare-sheets.ts';
+import { type PreparedType, prepareSheets } from './prepare-sheets.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import type { SheetProblem } from './sheet-problem.ts';
-import { type Fit, SheetState, type StateRecord } from './sheet-state.ts';
+import type { Fit, StateRecord } from './sheet-state.ts';
 
 /** Where a search stands. */
 export interface SheetSearch {
@@ -74,8 +75,19 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
   }
   if (!done) {
     const improver = new SheetImprover(prepared, areas, best, step, seed);
-    while (!done) {
-      if (improver.run(64)) offer(improver.best);
+    const counts = types.map(({ count }) => count);
+    const patterns = new PatternSearch(prepared, areas, counts, step, seed, (to) => {
+      raiseBound(to);
+      return done;
+    });
+    // Orders with many blanks of each size are won by patterns, others by moving blanks.
+    const repeated = total > 0 && counts.reduce((sum, count) => sum + count, 0) >= 1.5 * counts.length;
+    for (let turn = 0; !done; turn++) {
+      const patternsTurn = repeated ? turn % 4 !== 3 : turn % 4 === 3;
+      if (patternsTurn && patterns.isAtWork()) {
+        const found = patterns.run();
+        if (found !== undefined) offer(found);
+      } else if (improver.run(64)) offer(improver.best);
       raiseBound(0);
       if (!done) yield answer();
     }
@@ -88,15 +100,6 @@ function firstPlans(types: readonly PreparedType[]): readonly (readonly [(typeof
   return ORDERS.slice(0, many ? 1 : ORDERS.length).flatMap((order) =>
     (['kept together', 'least area'] as const).map((fit) => [order, fit] as const),
   );
-}
-
-function planOnce(problem: PreparedSheets, areas: Float64Array, order: (typeof ORDERS)[0], fit: Fit): StateRecord {
-  const state = new SheetState(problem, areas);
-  problem.types.forEach(({ count }, type) => {
-    state.loose.add(type, count);
-  });
-  placeLargestFirst(state, order, fit);
-  return state.record();
 }
 
 function isBetter(one: StateRecord, other: StateRecord, areas: Float64Array): boolean {
