@@ -54,12 +54,21 @@ function nodeFrom(
   }
   const rip = kind === SIDE_BY_SIDE;
   const pieces: CuttingNode[] = [];
+  // What is left over goes to the end, wherever it came about: there it may be less than a kerf.
+  let offcut: CuttingNode | undefined;
   let at = rip ? x : y;
+  const end = at + (rip ? width : length) + problem.kerf;
   for (let left = last; left > 0; left--) {
-    const [childWidth, childLength] = [from.cells[from.at + 1] as number, from.cells[from.at + 2] as number];
-    const piece = nodeFrom(problem, from, names, rip ? at : x, rip ? y : at);
-    at += rip ? childWidth : childLength;
-    if (piece !== undefined) pieces.push(piece);
+    const size = from.cells[from.at + (rip ? 1 : 2)] as number;
+    const isWaste = from.cells[from.at] === WASTE;
+    const start = isWaste ? end - size : at;
+    const piece = nodeFrom(problem, from, names, rip ? start : x, rip ? y : start);
+    if (isWaste) offcut = piece;
+    else {
+      at += size;
+      if (piece !== undefined) pieces.push(piece);
+    }
   }
+  if (offcut !== undefined) pieces.push(offcut);
   return { kind: 'cut', direction: rip ? 'rip' : 'crosscut', x, y, width, length, pieces };
 }
