@@ -1,21 +1,24 @@
 // @ts-check
 /**
- * `npm run bench`: builds and packages, and prints times and sizes of what was built. Nothing is asserted: machines
- * differ, and a slow one is no fault of the product.
+ * `npm run bench`: builds and packages, and prints times and sizes of what was built. `npm run bench -- cutting`: cutting
+ * plans against published problems, without building the rest. Nothing is asserted: machines differ, and a slow one is no
+ * fault of the product.
  */
 import { join } from 'node:path';
 import { ensureInstalled } from './installing.mjs';
 import { giveUp, heading, repository, runNode } from './running.mjs';
 
-const bundled = 'out/bench/bench.cjs';
+const isCutting = process.argv[2] === 'cutting';
+const name = isCutting ? 'cutting' : 'bench';
+const bundled = `out/bench/${name}.cjs`;
 
 ensureInstalled();
-if (runNode('.scripts/package.mjs') !== 0) giveUp('nothing was measured');
+if (!isCutting && runNode('.scripts/package.mjs') !== 0) giveUp('nothing was measured');
 heading('Measuring');
 const { build } = await import('esbuild');
 await build({
   absWorkingDir: repository,
-  entryPoints: ['tests/bench/bench.ts'],
+  entryPoints: [`tests/bench/${name}.ts`],
   outfile: bundled,
   bundle: true,
   platform: 'node',
