@@ -18,7 +18,7 @@ test('each piece tells its parts and whether it fits; choosing it shows its pict
   const [lens, ...others] = await lenses(chest('drawer "only"'));
   expect(others).toEqual([]);
   expect(lens?.words).toBe('piece');
-  expect(lens?.command?.title).toMatch(/^4 parts · fits$/);
+  expect(lens?.command?.title).toMatch(/^4 parts · fits, 1 note$/);
   expect(lens?.command?.command).toBe('fettle.showPicture');
   expect(lens?.command?.arguments?.[1]).toBe('chest');
 });
@@ -26,7 +26,7 @@ test('each piece tells its parts and whether it fits; choosing it shows its pict
 test('what is wrong stands in the lens of its own piece', async () => {
   const wrong = chest('stack { drawer front 20 high   drawer front 20 high }').replace('"chest"', '"wrong"');
   const titles = (await lenses(`${chest('drawer "only"')}\n${wrong}`)).map(({ command }) => command?.title);
-  expect(titles[0]).toMatch(/fits$/);
+  expect(titles[0]).toMatch(/fits, 1 note$/);
   // 29-1/4" inside, less three gaps of 1/8", leaves 28-7/8" for 40".
   expect(titles[1]).toMatch(/· 1 finding: 11-1\/8" too much$/);
 });
