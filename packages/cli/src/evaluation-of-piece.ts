@@ -112,7 +112,7 @@ function partJson(part: Part, units: Units): PartJson {
 }
 
 function cutListJson({ design: { units }, parts }: Evaluation): readonly CutListRowJson[] {
-  return cutList(parts).map((row) => ({
+  return cutList(parts, units.unit).map((row) => ({
     quantity: row.quantity,
     marks: row.marks,
     parts: row.parts,

@@ -1,4 +1,4 @@
-import { type CutListRow, cutList, type Evaluation } from '@fettle/engine';
+import { type CutListRow, cutList, type Evaluation, type FaceOfPart, type Units } from '@fettle/engine';
 import Papa from 'papaparse';
 import { cleanName } from './lettering.ts';
 import { shown, unitWords } from './shown-lengths.ts';
@@ -18,14 +18,27 @@ export interface TableRow {
   readonly cells: readonly string[];
 }
 
-const COLUMNS = ['Mark', 'Part', 'Quantity', 'Length', 'Width', 'Thickness', 'Material', 'Grain', 'Notes'] as const;
+const COLUMNS = [
+  'Mark',
+  'Part',
+  'Quantity',
+  'Length',
+  'Width',
+  'Thickness',
+  'Material',
+  'Grain',
+  'Core',
+  'Rough',
+  'Edges',
+  'Notes',
+] as const;
 
 export function cutListTable(evaluation: Evaluation): Table {
   const { design, parts } = evaluation;
   return {
     title: `Cut list of ${cleanName(design.name)}, finished sizes in ${unitWords(design.units)}`,
     columns: COLUMNS,
-    rows: cutList(parts).map((row) => ({
+    rows: cutList(parts, design.units.unit).map((row) => ({
       parts: row.parts,
       cells: [
         row.marks.map(cleanName).join(', '),
@@ -36,14 +49,70 @@ export function cutListTable(evaluation: Evaluation): Table {
         shown(row.thickness.length, design.units),
         row.stock === undefined ? '' : cleanName(row.stock),
         row.grain === 'none' ? 'any' : 'along length',
-        notesOf(row),
+        row.core === undefined ? '' : sizeWords(row.core, design.units),
+        roughWords(row, design.units),
+        edgeWords(row, design.units),
+        notesOf(row, evaluation),
       ],
     })),
   };
 }
 
-function notesOf(row: CutListRow): string {
-  const notes: string[] = [];
+function sizeWords({ length, width }: NonNullable<CutListRow['core']>, units: Units): string {
+  return `${shown(length.length, units)} × ${shown(width.length, units)}`;
+}
+
+/** A sheet is cut to the size of its core, or of the part: then there is nothing to say. */
+function roughWords({ rough, stock, length }: CutListRow, units: Units): string {
+  if (rough === undefined || stock === undefined || rough.length.length.compare(length.length) <= 0) return '';
+  const size = sizeWords(rough, units);
+  return rough.nominal === undefined ? size : `${size} × ${rough.nominal}`;
+}
+
+const edgeNames: Readonly<Record<FaceOfPart, string>> = {
+  '-x': 'left',
+  '+x': 'right',
+  '-y': 'bottom',
+  '+y': 'top',
+  '-z': 'front',
+  '+z': 'back',
+};
+
+/** 'front, back: ash 1/4", mitred, before veneer' */
+function edgeWords({ edging }: CutListRow, units: Units): string {
+  const [first] = edging;
+  if (first === undefined) return '';
+  const edges = edging.map(({ at }) => edgeNames[at]).join(', ');
+  const material = [first.stock === undefined ? '' : cleanName(first.stock.name), shown(first.thickness.length, units)];
+  const corners = edging.length > 1 ? `, ${first.corners}` : '';
+  return `${edges}: ${material.join(' ').trim()}${corners}, ${first.veneer} veneer`;
+}
+
+/** What is cut into it and what goes into others, and how a top is held. */
+function jointNotes({ features, parts, role }: CutListRow, { design, joints }: Evaluation): readonly string[] {
+  const { units } = design;
+  const counted = new Map<string, number>();
+  for (const { kind, measures } of features) {
+    if (kind === 'tenon-shoulder' || kind === 'tongue-shoulder') continue;
+    const words = kind.replace('-', ' ');
+    const deep = measures.depth === undefined ? words : `${words} ${shown(measures.depth.length, units)} deep`;
+    counted.set(deep, (counted.get(deep) ?? 0) + 1);
+  }
+  const own = parts[0];
+  const held = joints
+    .filter((joint) => joint.held === own && joint.kind !== 'butt')
+    .map(({ kind }) => kind.replaceAll('-', ' '));
+  const fixing = role === 'top' ? design.carcase.top?.fixing : undefined;
+  return [
+    ...[...counted].map(([words, count]) => (count === 1 ? words : `${count} × ${words}`)),
+    ...(held.length === 0 ? [] : [`held by ${[...new Set(held)].join(', ')}`]),
+    ...(fixing?.kind === 'slotted' ? [`screwed through slots ${fixing.where}, free to move`] : []),
+    ...(fixing?.kind === 'glued' ? ['glued down'] : []),
+  ];
+}
+
+function notesOf(row: CutListRow, evaluation: Evaluation): string {
+  const notes: string[] = [...jointNotes(row, evaluation)];
   if (row.stock === undefined) notes.push('material not chosen');
   for (const figure of [row.length, row.width, row.thickness]) {
     if (!figure.length.isPositive()) notes.push('size is not more than nothing');

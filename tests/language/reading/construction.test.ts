@@ -1,4 +1,4 @@
-import type { CarcaseDesign, Evaluation, Part } from '@fettle/engine';
+import { type CarcaseDesign, cutList, type Evaluation, type Part } from '@fettle/engine';
 import { evaluateDocument } from '@fettle/language';
 import { describe, expect, test } from 'vitest';
 import { openFixture } from '../harness/workbench.ts';
@@ -186,5 +186,34 @@ describe('web frames', () => {
     // 20" deep less two rails of 2-1/2" is 15", and two tenons of 3/8" less 1/32".
     const runner = evaluation.parts.find(({ label }) => label.startsWith('left runner'));
     expect(runner?.length.length.exactInches).toBe('251/16');
+  });
+});
+
+describe('the cut list', () => {
+  const box = 'top "ply 3/4" between sides   bottom "ply 3/4" between sides';
+  test('keeps a left side and a right one apart where they are mirror images', async () => {
+    const grooved = await evaluationOf(`sides "ply 3/4"   ${box}   back "ply 1/4" in groove 1/4 deep, 1/2 in from back edge`);
+    const sidesOf = (evaluation: Evaluation) => cutList(evaluation.parts).filter(({ role }) => role === 'side');
+    // A groove from end to end is the same for both: the one is the other upside down.
+    expect(sidesOf(grooved).map(({ quantity }) => quantity)).toEqual([2]);
+    const notched = await evaluationOf(`sides "ply 3/4"   ${box}   toe-space 4 high, 3 deep, of "ply 3/4"
+      back "ply 1/4" in groove 1/4 deep, 1/2 in from back edge`);
+    expect(sidesOf(notched).map(({ quantity }) => quantity)).toEqual([1, 1]);
+  });
+  test('tells what strips are put on, and what is sawn first', async () => {
+    const evaluation = await evaluationOf(
+      'sides "ply 3/4" { edging "cherry" thick 1/4, at front, at top }   top "cherry" thick 7/8 { slotted behind }',
+    );
+    const rows = cutList(evaluation.parts);
+    const side = rows.find(({ role }) => role === 'side');
+    // 42" less the top of 7/8" is 41-1/8", less a strip of 1/4" at its upper edge; 20" less one in front.
+    expect([side?.core?.length.length.exactInches, side?.core?.width.length.exactInches]).toEqual(['327/8', '79/4']);
+    expect(side?.rough?.length.length.exactInches).toBe('327/8');
+    const top = rows.find(({ role }) => role === 'top');
+    expect([top?.rough?.length.length.exactInches, top?.rough?.width.length.exactInches, top?.rough?.nominal]).toEqual([
+      '34',
+      '81/4',
+      '5/4',
+    ]);
   });
 });

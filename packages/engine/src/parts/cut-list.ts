@@ -1,8 +1,10 @@
-import type { Length } from '../length/length.ts';
-import type { Part, PartRole } from './part.ts';
+import type { Length, LengthUnit } from '../length/length.ts';
+import { type CoreSize, coreOf, type RoughSize, roughOf } from './core-and-rough.ts';
+import { cutSignature } from './cut-signature.ts';
+import type { EdgingStrip, Part, PartRole } from './part.ts';
 
 /**
- * The cut list: parts that are cut alike stand in one row. In the order in which one cuts: stock by stock, thick before
+ * The cut list: parts that are cut alike stand in one row; a part and its mirror image are not. In the order in which one cuts: stock by stock, thick before
  * thin, wide before narrow, long before short.
  */
 export interface CutListRow {
@@ -21,9 +23,16 @@ export interface CutListRow {
   readonly thickness: Part['thickness'];
   /** Whether the length has to lie along the grain. */
   readonly grain: 'along-length' | 'none';
+  /** What strips are put on; absent where none are. */
+  readonly core?: CoreSize;
+  /** What is sawn first; absent while no stock is chosen. */
+  readonly rough?: RoughSize;
+  readonly edging: readonly EdgingStrip[];
+  readonly features: Part['features'];
 }
 
-export function cutList(parts: readonly Part[]): readonly CutListRow[] {
+/** `unit`: allowances are round figures of the maker's system. */
+export function cutList(parts: readonly Part[], unit: LengthUnit = 'in'): readonly CutListRow[] {
   const groups = new Map<string, Part[]>();
   for (const part of parts) {
     const key = JSON.stringify([
@@ -33,6 +42,7 @@ export function cutList(parts: readonly Part[]): readonly CutListRow[] {
       part.length.length.exactInches,
       part.width.length.exactInches,
       part.thickness.length.exactInches,
+      cutSignature(part),
     ]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [part]);
@@ -41,12 +51,13 @@ export function cutList(parts: readonly Part[]): readonly CutListRow[] {
   const rows: CutListRow[] = [];
   for (const group of groups.values()) {
     const first = group[0];
-    if (first !== undefined) rows.push(rowOf(first, group));
+    if (first !== undefined) rows.push(rowOf(first, group, unit));
   }
   return rows.sort(asOneCuts);
 }
 
-function rowOf(first: Part, group: readonly Part[]): CutListRow {
+function rowOf(first: Part, group: readonly Part[], unit: LengthUnit): CutListRow {
+  const [core, rough] = [coreOf(first), roughOf(first, unit)];
   return {
     quantity: group.length,
     marks: group.map((part) => part.mark),
@@ -58,6 +69,10 @@ function rowOf(first: Part, group: readonly Part[]): CutListRow {
     width: first.width,
     thickness: first.thickness,
     grain: first.grain === 'none' ? 'none' : 'along-length',
+    ...(core === undefined ? {} : { core }),
+    ...(rough === undefined ? {} : { rough }),
+    edging: first.edging,
+    features: first.features,
   };
 }
 

@@ -240,6 +240,21 @@ export const NAILER_WIDTH = pair(
   (size) => `strips that carry a piece on a wall are about ${size} wide, common practice`,
 );
 
+export const ROUGH_LENGTH = pair(
+  inch(1),
+  '1"',
+  mm(25),
+  '25 mm',
+  (size) => `${size} longer in the rough, common practice`,
+);
+export const ROUGH_WIDTH = pair(
+  inch(1, 4),
+  '1/4"',
+  mm(6),
+  '6 mm',
+  (size) => `${size} wider in the rough, common practice`,
+);
+
 /**
  * How deep the groove for a drawer bottom is in sides of this thickness: the usual depth, but never over half of the
  * side, for what is left has to hold.
