@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/findings';
 import { drawerFindings } from './checks/drawers.ts';
+import { joineryFindings } from './checks/joinery/joinery-findings.ts';
 import { lapFindings } from './checks/laps.ts';
 import { negativeFindings } from './checks/negative-sizes.ts';
 import { positiveCarcase, positiveFace, positiveParts } from './checks/positive-sizes.ts';
@@ -63,15 +64,18 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   const fromTrade =
     unsound.length > 0 || absurd.length > 0
       ? []
-      : tradeFindings({
-          design,
-          shop,
-          layout: carcase,
-          parts: sound,
-          ...(design.face === undefined || face === undefined
-            ? {}
-            : { face: { design: design.face, root: face.face } }),
-        });
+      : [
+          ...joineryFindings(design, { unit: carcase.unit, shop, parts: sound, joints: joined.joints }),
+          ...tradeFindings({
+            design,
+            shop,
+            layout: carcase,
+            parts: sound,
+            ...(design.face === undefined || face === undefined
+              ? {}
+              : { face: { design: design.face, root: face.face } }),
+          }),
+        ];
   // One cause, one finding: what a slip of the unit breaks is not reported beside it, and then the slip is the error.
   const followed = [...unsound, ...boxes];
   const isCause = absurd.length > 0 && followed.some(({ severity }) => severity === 'error');

@@ -30,6 +30,18 @@ import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
 import { frontsMeet } from './fronts-meet.ts';
 import { gapUnusual } from './gap-unusual.ts';
 import { gradingWithoutEffect } from './grading-without-effect.ts';
+import { featuresMeet } from './features-meet.ts';
+import { wallTooThin } from './wall-too-thin.ts';
+import { jointBreaksThrough } from './joint-breaks-through.ts';
+import { jointThroughEdging } from './joint-through-edging.ts';
+import { stoppedCutNeedsBit } from './stopped-cut-needs-bit.ts';
+import { noToolForJoint } from './no-tool-for-joint.ts';
+import { dadoTooDeep } from './dado-too-deep.ts';
+import { tenonOffAThird } from './tenon-off-a-third.ts';
+import { dowelDoesNotSuit } from './dowel-does-not-suit.ts';
+import { stopLeavesNoJoint } from './stop-leaves-no-joint.ts';
+import { tongueTooThick } from './tongue-too-thick.ts';
+import { jointNotThere } from './joint-not-there.ts';
 import { grooveBreaksOut } from './groove-breaks-out.ts';
 import { grooveTooDeep } from './groove-too-deep.ts';
 import { halfMarkedRemark } from './half-marked-remark.ts';
@@ -154,6 +166,18 @@ const kinds: readonly AnyKind[] = [
   frontTooLow,
   gapUnusual,
   gradingWithoutEffect,
+  featuresMeet,
+  wallTooThin,
+  jointBreaksThrough,
+  jointThroughEdging,
+  stoppedCutNeedsBit,
+  noToolForJoint,
+  dadoTooDeep,
+  tenonOffAThird,
+  dowelDoesNotSuit,
+  stopLeavesNoJoint,
+  tongueTooThick,
+  jointNotThere,
   grooveBreaksOut,
   grooveTooDeep,
   halfMarkedRemark,

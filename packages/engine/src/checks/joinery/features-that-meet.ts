@@ -1,0 +1,89 @@
+import { type Finding, featuresMeet, wallTooThin } from '@fettle/findings';
+import type { Feature } from '../../joinery/feature.ts';
+import type { Length } from '../../length/length.ts';
+import { Length as Lengths } from '../../length/length.ts';
+import type { UnmarkedPart } from '../../parts/slab.ts';
+import { meets, overlapOf, pairsNearer, thinnestGap } from '../../solids/index.ts';
+import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
+import { limitIn } from '../../tables/trade-limits.ts';
+import { groupAlike } from '../trade/alike.ts';
+import { isSameOrigin } from '../written-sizes.ts';
+import { entryFace, featureWords, isClosed, isHousing, type JoinedCase } from './joined-case.ts';
+
+/**
+ * Cuts of different joints that meet inside one part, or leave too little between them. Cuts of one joint belong
+ * together, and housings cross on purpose: the groove of a back runs across dadoes.
+ */
+export function meetingFindings(one: JoinedCase): readonly Finding[] {
+  const limit = limitIn(THINNEST_WALL, one.unit);
+  const found = one.parts.flatMap((part) => pairsIn(part, limit).map((pair) => ({ part, ...pair })));
+  const alike = groupAlike(found, ({ part, a, b, by }) => [
+    part.role,
+    a.origin,
+    b.origin,
+    a.kind,
+    b.kind,
+    by !== undefined,
+  ]);
+  return alike.map(([{ part, a, b, by, left }]) => {
+    const [what, other] = [featureWords(a, one), featureWords(b, one)];
+    const related = isSameOrigin(a.origin, b.origin)
+      ? []
+      : [{ role: 'other', values: { what: other }, origin: b.origin }];
+    return by !== undefined
+      ? featuresMeet.at(a.origin, { part: part.label, one: what, other, by }, { related })
+      : wallTooThin.at(
+          a.origin,
+          { part: part.label, what, where: `between it and the ${other}`, left: left ?? limit, limit },
+          { related },
+        );
+  });
+}
+
+interface Near {
+  /** The closed one, or the later of two alike. */
+  readonly a: Feature;
+  readonly b: Feature;
+  readonly by?: Length;
+  readonly left?: Length;
+}
+
+function pairsIn({ features, frame }: UnmarkedPart, limit: Length): readonly Near[] {
+  if (features.length < 2 || !features.some((each) => isClosed(each) || isHousing(each))) return [];
+  return pairsNearer(
+    features.map(({ solid }) => solid),
+    limit,
+  ).flatMap(([i, j]): readonly Near[] => {
+    const [one, other] = [features[i], features[j]];
+    if (one === undefined || other === undefined || mayMeet(one, other, frame !== undefined)) return [];
+    const [a, b] = isClosed(other) ? [other, one] : [one, other];
+    if (meets(a.solid, b.solid)) {
+      const by = overlapOf(a.solid, b.solid)?.leastParting.by ?? Lengths.zero;
+      return [{ a, b, by }];
+    }
+    // What opens into a housing is told where they meet; a wall is asked for only where glue or thread needs it.
+    if (!isClosed(a)) return [];
+    const gap = thinnestGap(a.solid, b.solid)?.wall;
+    return gap !== undefined && gap.compare(limit) < 0 ? [{ a, b, left: gap }] : [];
+  });
+}
+
+function mayMeet(one: Feature, other: Feature, isFramed: boolean): boolean {
+  if (one.joint !== undefined && one.joint === other.joint) return true;
+  // Hardware is laid out as a whole by its own rules.
+  if (one.joint === undefined && other.joint === undefined) return true;
+  const [closedOne, closedOther] = [isClosed(one), isClosed(other)];
+  if (closedOne && closedOther) return false;
+  if (closedOne || closedOther) {
+    const housing = closedOne ? other : one;
+    // Mortises of a frame lie in its grooves; whatever shoulders and notches take is outside of the part.
+    return !isHousing(housing) || (isFramed && housing.kind === 'groove');
+  }
+  return !(isHousing(one) && isHousing(other) && areOpposed(one, other));
+}
+
+/** Cut from two faces that look away from each other. */
+function areOpposed(one: Feature, other: Feature): boolean {
+  const [a, b] = [entryFace(one), entryFace(other)];
+  return a.axis === b.axis && a.end !== b.end;
+}

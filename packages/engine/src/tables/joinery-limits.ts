@@ -1,0 +1,16 @@
+import { Length } from '../length/length.ts';
+import { Rational } from '../length/rational.ts';
+import type { TradeLimit } from './trade-limits.ts';
+
+/** Limits of joints. From memory, as textbooks have them, unless something else is said. Knows nothing of designs. */
+
+/** Behind a blind mortise 1/8" to 1/4" of wood is asked for; the lesser of them. */
+export const THINNEST_WALL: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(3) };
+
+/** A tenon is about a third of its stock; what is beyond these is told. The bounds are common practice, no source. */
+export const THINNEST_TENON = Rational.of(1, 4);
+export const THICKEST_TENON = Rational.of(1, 2);
+
+/** A dowel is a third to half as thick as the stock. */
+export const THINNEST_DOWEL = Rational.of(1, 3);
+export const THICKEST_DOWEL = Rational.of(1, 2);
