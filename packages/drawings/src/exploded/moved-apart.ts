@@ -121,7 +121,9 @@ interface Order {
 /** Halfway between the least and the greatest move that keep every order: what has room stays in the middle of it. */
 function solved(units: readonly Unit[], gap: number): readonly Vector[] {
   const along = (axis: Axis): readonly number[] => {
-    const orders = ordersAlong(units, axis, gap);
+    // In the order in which the units stand, so that one round settles nearly all.
+    const place = (at: number): number => units[at]?.before[axis][0] ?? 0;
+    const orders = [...ordersAlong(units, axis, gap)].sort((a, b) => place(a.earlier) - place(b.earlier));
     const least = units.map(() => 0);
     settle(orders, units.length, ({ earlier, later, by }) => {
       const wished = (least[earlier] ?? 0) + by;
@@ -130,7 +132,7 @@ function solved(units: readonly Unit[], gap: number): readonly Vector[] {
       return true;
     });
     const most = units.map(() => Math.max(0, ...least));
-    settle(orders, units.length, ({ earlier, later, by }) => {
+    settle(orders.toReversed(), units.length, ({ earlier, later, by }) => {
       const wished = (most[later] ?? 0) - by;
       if (wished >= (most[earlier] ?? 0) - 1e-9) return false;
       most[earlier] = wished;

@@ -62,8 +62,15 @@ export function heightOver({ normal, offset }: Plane, point: Vector): number {
   return dot(normal, point) - offset;
 }
 
+const knownCorners = new WeakMap<ConvexCell, readonly Vector[]>();
+
+/** Each as often as it has faces. */
 export function cornersOf(cell: ConvexCell): readonly Vector[] {
-  return cell.faces.flatMap(({ ring }) => ring);
+  const known = knownCorners.get(cell);
+  if (known !== undefined) return known;
+  const corners = cell.faces.flatMap(({ ring }) => ring);
+  knownCorners.set(cell, corners);
+  return corners;
 }
 
 /** What of a cell lies behind the plane; undefined where nothing of any thickness does. */

@@ -99,10 +99,11 @@ function coveredBeside(
     { u: start.u + aside.u, v: start.v + aside.v },
     { u: end.u + aside.u, v: end.v + aside.v },
   ];
-  const found = shadows.flatMap((shadow) => {
+  const found: (readonly [number, number])[] = [];
+  for (const shadow of shadows) {
     const inside = stretchInside(moved, one, other, shadow, length);
-    return inside === undefined ? [] : [inside];
-  });
+    if (inside !== undefined) found.push(inside);
+  }
   const apart: [number, number][] = [];
   for (const [low, high] of found.sort((a, b) => a[0] - b[0])) {
     const last = apart[apart.length - 1];

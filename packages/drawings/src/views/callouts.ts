@@ -1,4 +1,3 @@
-import { brokenAround } from '../broken-lines.ts';
 import { centredText, LETTER_HEIGHTS_MM, textBox, textWidth } from '../lettering.ts';
 import { type Box, boxesOverlap, grown, type Line, type Point, type Primitive, type Text } from '../primitives.ts';
 
@@ -39,6 +38,13 @@ const HEIGHT = LETTER_HEIGHTS_MM.small;
 const MARGIN = 0.5;
 const REACHES = [4, 6, 8.5, 11.5, 15, 19, 24, 30];
 const BEARINGS = 16;
+const MOST_SPOTS = 4;
+/** From a spot to the far end of its text. */
+const FARTHEST = 80;
+/** From a spot to the far end of a text around it. */
+const ON_PART = 30;
+/** With more marks than these on one sheet leaders would only be a thicket: what has no room goes without. */
+const MOST_LEADERS = 120;
 const DOT_MM = 0.5;
 /** What a shorter text is worth in longer or crossing leaders. */
 const SHORTER_COST = 6;
@@ -51,15 +57,15 @@ export function placeCallouts(
   const leaders: Line[] = [];
   const placed: Callout[] = [];
   const leftOut: string[] = [];
+  const isCrowded = wishes.length > MOST_LEADERS;
   // Parts without a choice before those with one.
   for (const wish of [...wishes].sort((a, b) => Number(b.mustStandOn !== true) - Number(a.mustStandOn !== true))) {
-    const onPart = onThePart(wish, room, taken, leaders);
+    const onPart = onThePart(wish, nearTo(wish, room, ON_PART), taken, leaders);
     const found =
       onPart ??
-      (wish.mustStandOn === true
+      (wish.mustStandOn === true || isCrowded
         ? undefined
-        : (besideThePart(wish, room, taken, leaders) ??
-          besideThePart(wish, { ...room, firm: [], soft: [...room.firm, ...room.soft] }, taken, leaders)));
+        : withLeader(wish, nearTo(wish, room, FARTHEST), taken, leaders));
     if (found === undefined) {
       if (wish.mustStandOn !== true) leftOut.push(wish.id);
       continue;
@@ -92,6 +98,35 @@ function onThePart(
     }
   }
   return undefined;
+}
+
+/** Off all wide lines, or across them where there is no such place. */
+function withLeader(
+  wish: CalloutWish,
+  room: CalloutRoom,
+  taken: readonly Box[],
+  leaders: readonly Line[],
+): Callout | undefined {
+  const { firm, soft } = room;
+  return (
+    besideThePart(wish, room, taken, leaders) ??
+    besideThePart(wish, { ...room, firm: [], soft: [...firm, ...soft] }, taken, leaders)
+  );
+}
+
+/** Without the lines that lie farther than that from all spots. */
+function nearTo({ spots }: CalloutWish, room: CalloutRoom, reach: number): CalloutRoom {
+  const around = spots.map(({ x, y }) => grown({ left: x, right: x, top: y, bottom: y }, reach));
+  const isNear = ({ from, to }: Line): boolean => {
+    const box = {
+      left: Math.min(from.x, to.x),
+      right: Math.max(from.x, to.x),
+      top: Math.min(from.y, to.y),
+      bottom: Math.max(from.y, to.y),
+    };
+    return around.some((each) => boxesOverlap(box, each, 0.01));
+  };
+  return { ...room, firm: room.firm.filter(isNear), soft: room.soft.filter(isNear) };
 }
 
 function besideThePart(
@@ -135,7 +170,7 @@ function besideThePart(
 }
 
 function* tries(words: readonly string[], spots: readonly Point[]) {
-  for (const [turn, spot] of spots.slice(0, 4).entries()) {
+  for (const [turn, spot] of spots.slice(0, MOST_SPOTS).entries()) {
     for (const [shorter, text] of words.entries()) {
       for (const reach of REACHES) yield { text, spot, reach, extra: turn + SHORTER_COST * shorter };
     }
@@ -191,8 +226,15 @@ function crosses({ from, to }: Line, box: Box): boolean {
   if (Math.max(from.x, to.x) <= box.left || Math.min(from.x, to.x) >= box.right) return false;
   if (Math.max(from.y, to.y) <= box.top || Math.min(from.y, to.y) >= box.bottom) return false;
   if (from.x === to.x || from.y === to.y) return true;
-  const pieces = brokenAround({ kind: 'line', role: 'leader', from, to }, [grown(box, -0.5)]);
-  return pieces.length !== 1 || pieces[0]?.from !== from || pieces[0]?.to !== to;
+  // It passes the box where all corners lie on one side of it.
+  const side = (x: number, y: number): number => (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x);
+  const corners = [
+    side(box.left, box.top),
+    side(box.right, box.top),
+    side(box.left, box.bottom),
+    side(box.right, box.bottom),
+  ];
+  return corners.some((each) => each > 0) && corners.some((each) => each < 0);
 }
 
 function linesCross(one: Line, other: Line): boolean {

@@ -8,7 +8,9 @@ import { partSeenAt, type ViewedPart } from './viewed-parts.ts';
 /** Where on a part a mark or the dot of a leader may stand: on its cut face, else where one sees it. */
 
 const SHARES = [0.5, 0.3, 0.7, 0.15, 0.85];
-const GRID = 9;
+const GRID = 7;
+const MOST_AREAS = 4;
+const MOST_SPOTS = 12;
 /** From a dot to the next outline, in mm on paper. */
 const CLEAR_MM = 0.5;
 const SLIVER_MM = 0.3;
@@ -46,8 +48,8 @@ export function spotsOf(
     );
   const distance = ({ u, v }: Flat): number => Math.hypot(u - middle.u, v - middle.v);
   const nearest = seen.sort((a, b) => distance(a) - distance(b));
-  const clear = nearest.filter(isClear);
-  return (clear.length === 0 ? nearest : clear).map((spot) => onPaper(spot, to));
+  const clear = firstOf(nearest, isClear);
+  return (clear.length === 0 ? nearest.slice(0, MOST_SPOTS) : clear).map((spot) => onPaper(spot, to));
 }
 
 /** On the middle line of the longer side. */
@@ -59,9 +61,11 @@ function along(box: Box, share: number): Flat {
     : { u: box.left + wide / 2, v: box.top + share * high };
 }
 
-/** Over each of its outlines, as they may be far apart or lie across one another. */
+/** Over the largest of its outlines, as they may be far apart or lie across one another. */
 function gridOver({ areas }: ViewedPart): Flat[] {
-  return areas.flatMap(({ low, high }) =>
+  const extent = ({ low, high }: ViewedPart['areas'][number]): number => (high.u - low.u) * (high.v - low.v);
+  const largest = [...areas].sort((a, b) => extent(b) - extent(a)).slice(0, MOST_AREAS);
+  return largest.flatMap(({ low, high }) =>
     Array.from({ length: GRID * GRID }, (_, at): Flat => {
       const [column, line] = [at % GRID, Math.floor(at / GRID)];
       return {
@@ -70,6 +74,15 @@ function gridOver({ areas }: ViewedPart): Flat[] {
       };
     }),
   );
+}
+
+function firstOf(spots: readonly Flat[], isWanted: (spot: Flat) => boolean): readonly Flat[] {
+  const found: Flat[] = [];
+  for (const spot of spots) {
+    if (isWanted(spot)) found.push(spot);
+    if (found.length === MOST_SPOTS) break;
+  }
+  return found;
 }
 
 /** Of a part that is drawn dashed. */
@@ -99,7 +112,10 @@ function areaOf(outline: readonly Flat[]): number {
 
 /** Whether a box of lettering would stand wholly on the part, as one sees it. */
 export function standsOn(viewed: ViewedPart, all: readonly ViewedPart[], from: ViewDirection, to: Projection) {
+  const wide = Math.max(...viewed.areas.map(({ high }) => high.u)) - Math.min(...viewed.areas.map(({ low }) => low.u));
+  const high = Math.max(...viewed.areas.map((area) => area.high.v)) - Math.min(...viewed.areas.map(({ low }) => low.v));
   return (box: Box): boolean => {
+    if (box.right - box.left > wide * to.factor || box.bottom - box.top > high * to.factor) return false;
     for (const x of [box.left, (box.left + box.right) / 2, box.right]) {
       for (const y of [box.top, (box.top + box.bottom) / 2, box.bottom]) {
         const spot = { u: (x - to.x) / to.factor, v: (to.y - y) / to.factor };

@@ -5,6 +5,7 @@ import { behind, type CutFace, cutFace } from '../shapes/cut-face.ts';
 import { DrawnLines } from '../shapes/drawn-lines.ts';
 import { type PartCells, partCells } from '../shapes/part-cells.ts';
 import { type Shadow, type Stretch, seenStretches, shadowOf } from '../shapes/seen-edges.ts';
+import { dot } from '../shapes/vectors.ts';
 import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
 import { withBores } from './cut-bores.ts';
 
@@ -99,38 +100,72 @@ function overlaps(a: Shadow, b: Shadow): boolean {
   return a.low.u <= b.high.u && b.low.u <= a.high.u && a.low.v <= b.high.v && b.low.v <= a.high.v;
 }
 
+interface OwnedArea extends Shadow {
+  readonly owner: ViewedPart;
+}
+
+/** The areas over each of so many equal columns of the picture, nearest first. */
+interface Columns {
+  readonly low: number;
+  readonly width: number;
+  readonly areas: readonly (readonly OwnedArea[])[];
+}
+
+const COLUMNS = 64;
+
+/** Asked at thousands of points of one picture. */
+const knownColumns = new WeakMap<readonly ViewedPart[], Columns>();
+
+function columnsOf(viewed: readonly ViewedPart[]): Columns {
+  const known = knownColumns.get(viewed);
+  if (known !== undefined) return known;
+  const all = viewed
+    .flatMap((owner) => owner.areas.map((area) => ({ ...area, owner })))
+    .sort((a, b) => b.nearest - a.nearest);
+  const low = all.reduce((least, area) => Math.min(least, area.low.u), Number.POSITIVE_INFINITY);
+  const high = all.reduce((most, area) => Math.max(most, area.high.u), Number.NEGATIVE_INFINITY);
+  const width = (high - low) / COLUMNS;
+  const areas = Array.from({ length: COLUMNS }, (_, at) =>
+    all.filter((area) => area.low.u <= low + (at + 1) * width && area.high.u >= low + at * width),
+  );
+  const columns = { low, width, areas };
+  knownColumns.set(viewed, columns);
+  return columns;
+}
+
 /** Which part one sees at a point of the picture; undefined where one sees none. */
 export function partSeenAt(viewed: readonly ViewedPart[], point: Flat, from: ViewDirection): ViewedPart | undefined {
   let nearest: ViewedPart | undefined;
   let depth = Number.NEGATIVE_INFINITY;
-  for (const each of viewed) {
-    for (const area of each.areas) {
-      const here = depthAt(area, point, from);
-      if (here !== undefined && here > depth) {
-        depth = here;
-        nearest = each;
-      }
+  const columns = columnsOf(viewed);
+  const column = Math.min(COLUMNS - 1, Math.floor((point.u - columns.low) / columns.width));
+  for (const area of columns.areas[column] ?? []) {
+    // What lies wholly behind what was found is not seen.
+    if (area.nearest <= depth) break;
+    const { low, high } = area;
+    if (point.u < low.u || point.u > high.u || point.v < low.v || point.v > high.v) continue;
+    const here = depthAt(area, point, from);
+    if (here !== undefined && here > depth) {
+      depth = here;
+      nearest = area.owner;
     }
   }
   return nearest;
 }
 
 /** How near the surface is under a point of the picture; undefined beside the outline. */
-export function depthAt({ outline, facing, low, high }: Shadow, point: Flat, from: ViewDirection): number | undefined {
-  if (point.u < low.u || point.u > high.u || point.v < low.v || point.v > high.v) return undefined;
-  const isInside = outline.every((a, at) => {
-    const b = outline[(at + 1) % outline.length] ?? a;
-    return (b.u - a.u) * (point.v - a.v) - (b.v - a.v) * (point.u - a.u) >= 0;
-  });
-  if (!isInside) return undefined;
-  const { right, up, towards } = from;
+function depthAt({ outline, facing }: Shadow, point: Flat, { right, up, towards }: ViewDirection): number | undefined {
+  let before = outline[outline.length - 1];
+  for (const corner of outline) {
+    if (before === undefined) return undefined;
+    if ((corner.u - before.u) * (point.v - before.v) - (corner.v - before.v) * (point.u - before.u) < 0)
+      return undefined;
+    before = corner;
+  }
   let depth = Number.POSITIVE_INFINITY;
   for (const { normal, offset } of facing) {
-    const across =
-      point.u * (normal.x * right.x + normal.y * right.y + normal.z * right.z) +
-      point.v * (normal.x * up.x + normal.y * up.y + normal.z * up.z);
-    const slope = normal.x * towards.x + normal.y * towards.y + normal.z * towards.z;
-    depth = Math.min(depth, (offset - across) / slope);
+    const across = point.u * dot(normal, right) + point.v * dot(normal, up);
+    depth = Math.min(depth, (offset - across) / dot(normal, towards));
   }
   return depth;
 }
