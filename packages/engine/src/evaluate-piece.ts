@@ -85,6 +85,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
     parts: markParts(sound),
     joints: joined.joints,
     hardware: hardware.placed,
+    machines: shop.machines ?? [],
     findings: [
       ...(isCause ? absurd.map((finding) => ({ ...finding, severity: 'error' as const })) : [...absurd, ...followed]),
       ...written,

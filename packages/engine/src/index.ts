@@ -2,13 +2,12 @@
  * The engine: design -> layout, parts, checks. Pure; knows nothing of the parser, the protocol, an editor, files or the DOM.
  */
 
-export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } from './design/derive.ts';
 export * from './design/construction-design.ts';
 export * from './design/contents-design.ts';
+export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } from './design/derive.ts';
 export * from './design/design.ts';
 export { explain, type TellPlace } from './design/explain.ts';
 export * from './design/figure.ts';
-export * from './design/join-design.ts';
 export * from './design/join-design.ts';
 export * from './design/shop.ts';
 export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts';
@@ -24,6 +23,12 @@ export * from './length/trade-formats.ts';
 export { type CutListRow, cutList } from './parts/cut-list.ts';
 export * from './parts/part.ts';
 export * from './solids/index.ts';
+export type { CutBoard } from './stock/boards/board-problem.ts';
+export { type Blank, type BlankSize, sizeOfBlank } from './stock/blank.ts';
+export * from './stock/buying/index.ts';
+export type { CutSheet, CuttingNode } from './stock/sheets/sheet-plan.ts';
+export { inPounds } from './stock/weights.ts';
+export * from './setups/index.ts';
 export * from './tables/joinery-habits.ts';
 export * from './tables/trade-habits.ts';
 export { LARGEST_PIECE, limitIn, SMALLEST_PIECE } from './tables/trade-limits.ts';

@@ -1,0 +1,90 @@
+import type { Stock } from '../../design/shop.ts';
+import { Length, type LengthUnit } from '../../length/length.ts';
+import { Rational } from '../../length/rational.ts';
+import { isMetric } from '../../tables/trade-limits.ts';
+import { exactBoardFeet } from '../board-feet.ts';
+import { usualAllowances } from '../boards/board-allowances.ts';
+import { type BoardOffered, prepareBoards } from '../boards/prepare-boards.ts';
+import { roughThicknessFor } from '../rough-thickness.ts';
+import type { BoardOrder, UnplannedPiece } from './buying-request.ts';
+import type { PieceToCut } from './pieces-to-cut.ts';
+import { lumberOf } from './wood-of-stock.ts';
+
+/** Which boards of a stock are offered to its pieces, one order for each thickness. */
+
+/** Shorter boards than this are offcuts. Common practice, no source. */
+const SHORTEST: Readonly<Record<'inches' | 'metric', Length>> = {
+  inches: Length.inches(48),
+  metric: Length.millimetres(1200),
+};
+/** Boards are sold in whole feet, or by 300 mm. Common practice, no source. */
+const STEP: Readonly<Record<'inches' | 'metric', Length>> = {
+  inches: Length.inches(12),
+  metric: Length.millimetres(300),
+};
+const MOST_LENGTHS = 40;
+
+export function boardOrders(
+  stock: Stock,
+  pieces: readonly PieceToCut[],
+  kerf: Length,
+  unit: LengthUnit,
+  unplanned: UnplannedPiece[],
+): readonly BoardOrder[] {
+  const byId = new Map(pieces.map((piece) => [piece.blank.id, piece]));
+  const lumber = lumberOf(stock);
+  const { problems, refused } = prepareBoards({
+    blanks: pieces.map(({ blank, thickness, what }) => ({ blank, thickness, count: 1, mayBeGluedUp: what === 'part' })),
+    boards: offered(stock, pieces, unit),
+    lumber,
+    ripKerf: kerf,
+    crosscutKerf: kerf,
+    allowances: usualAllowances(unit),
+  });
+  for (const { blank, why, needs, most } of refused) {
+    const piece = byId.get(blank);
+    if (piece !== undefined) unplanned.push({ piece, why, needs, most });
+  }
+  return problems.map((prepared) => ({
+    stock,
+    prepared,
+    pieces: pieces.filter(({ blank }) => prepared.glueUps.has(blank.id)),
+  }));
+}
+
+/** Boards of the widest width in each length up to the longest; they cost their board feet. */
+function offered(stock: Stock, pieces: readonly PieceToCut[], unit: LengthUnit): readonly BoardOffered[] {
+  const width = stock.width?.length ?? Length.zero;
+  return thicknesses(stock, pieces).flatMap((thickness) =>
+    lengthsUpTo(stock.length?.length ?? Length.zero, unit).map((length) => ({
+      id: `${thickness.exactInches} × ${length.exactInches}`,
+      thickness,
+      width,
+      length,
+      cost: exactBoardFeet({ thickness, width, length }),
+    })),
+  );
+}
+
+/** A stock that says its thickness is sold in that alone; any other is rough, as thick as the tables ask. */
+function thicknesses(stock: Stock, pieces: readonly PieceToCut[]): readonly Length[] {
+  const said = stock.nominal?.length ?? stock.actual?.length;
+  if (said !== undefined) return [said];
+  const found = new Map<string, Length>();
+  for (const { thickness } of pieces) {
+    const rough = roughThicknessFor(thickness, lumberOf(stock))?.nominal;
+    if (rough !== undefined) found.set(rough.exactInches, rough);
+  }
+  return [...found.values()];
+}
+
+function lengthsUpTo(longest: Length, unit: LengthUnit): readonly Length[] {
+  const system = isMetric(unit) ? 'metric' : 'inches';
+  const lengths: Length[] = [];
+  for (let count = 0; count < MOST_LENGTHS; count += 1) {
+    const length = SHORTEST[system].plus(STEP[system].times(Rational.of(count)));
+    if (length.compare(longest) >= 0) break;
+    lengths.push(length);
+  }
+  return [...lengths, longest];
+}

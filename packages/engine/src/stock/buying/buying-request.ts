@@ -1,0 +1,143 @@
+import { assumed } from '../../design/derive.ts';
+import type { Figure } from '../../design/figure.ts';
+import type { MachineEntry, Stock } from '../../design/shop.ts';
+import { Length, type LengthUnit } from '../../length/length.ts';
+import { Rational } from '../../length/rational.ts';
+import type { Part } from '../../parts/part.ts';
+import { isMetric } from '../../tables/trade-limits.ts';
+import { sizeOfBlank } from '../blank.ts';
+import type { PreparedBoards } from '../boards/prepare-boards.ts';
+import { type IntegerScale, scaleToIntegers } from '../scale-to-integers.ts';
+import type { SheetProblem } from '../sheets/sheet-problem.ts';
+import { boardOrders } from './board-orders.ts';
+import { type PieceToCut, piecesToCut } from './pieces-to-cut.ts';
+
+/** What is to be cut from which stock: the questions that the searches for cutting plans answer. */
+export interface BuyingRequest {
+  /** What a cut turns to dust. */
+  readonly kerf: Figure;
+  readonly sheets: readonly SheetOrder[];
+  readonly boards: readonly BoardOrder[];
+  /** What is in no plan, each with its reason: nothing is left out in silence. */
+  readonly unplanned: readonly UnplannedPiece[];
+}
+
+export interface SheetOrder {
+  readonly stock: Stock;
+  readonly pieces: readonly PieceToCut[];
+  readonly problem: SheetProblem;
+  readonly scale: IntegerScale;
+}
+
+/** Boards of one stock and one thickness. */
+export interface BoardOrder {
+  readonly stock: Stock;
+  readonly pieces: readonly PieceToCut[];
+  readonly prepared: PreparedBoards;
+}
+
+export interface UnplannedPiece {
+  readonly piece: PieceToCut;
+  readonly why: WhyUnplanned;
+  /** What the piece needs and the most there is, where it is a matter of size. */
+  readonly needs?: Length;
+  readonly most?: Length;
+}
+
+export type WhyUnplanned =
+  | 'its material is not chosen'
+  | 'its size is not more than nothing'
+  | 'its stock has no size'
+  | 'its edging comes in no boards'
+  | 'thicker than any lumber'
+  | 'no board of that thickness'
+  | 'wider than any board'
+  | 'longer than any board'
+  | 'larger than every sheet'
+  | 'larger than every sheet unless turned'
+  | 'too many pieces'
+  | 'no cuts make it';
+
+/** Common practice, no source: most saw blades cut about an eighth of an inch. */
+const USUAL_KERF = { inches: Length.inches(1, 8), metric: Length.millimetres(32, 10) } as const;
+
+export function buyingRequest(
+  parts: readonly Part[],
+  machines: readonly MachineEntry[],
+  unit: LengthUnit,
+): BuyingRequest {
+  const kerf = kerfOf(machines, unit);
+  const unplanned: UnplannedPiece[] = [];
+  const sheets = new Map<string, { stock: Stock; pieces: PieceToCut[] }>();
+  const boards = new Map<string, { stock: Stock; pieces: PieceToCut[] }>();
+  for (const piece of piecesToCut(parts)) {
+    const { stock } = piece;
+    const why = whyNot(piece);
+    if (stock === undefined || why !== undefined) {
+      unplanned.push({ piece, why: why ?? 'its material is not chosen' });
+      continue;
+    }
+    const orders = stock.form === 'sheet' ? sheets : boards;
+    const key = JSON.stringify([stock.name, stock.origin]);
+    const order = orders.get(key) ?? { stock, pieces: [] };
+    order.pieces.push(piece);
+    orders.set(key, order);
+  }
+  return {
+    kerf,
+    sheets: [...sheets.values()].map(({ stock, pieces }) => sheetOrder(stock, pieces, kerf.length)),
+    boards: [...boards.values()].flatMap(({ stock, pieces }) =>
+      boardOrders(stock, pieces, kerf.length, unit, unplanned),
+    ),
+    unplanned,
+  };
+}
+
+function whyNot({ stock, blank, thickness, what }: PieceToCut): WhyUnplanned | undefined {
+  const { width, length } = sizeOfBlank(blank);
+  if (stock === undefined) return 'its material is not chosen';
+  if (![width, length, thickness].every((size) => size.isPositive())) return 'its size is not more than nothing';
+  if (what === 'edging' && stock.form === 'sheet') return 'its edging comes in no boards';
+  const isSized = stock.width?.length.isPositive() === true && stock.length?.length.isPositive() === true;
+  return isSized ? undefined : 'its stock has no size';
+}
+
+/** The widest of the shop's machines, so that a plan holds at whichever saw a cut is made. */
+export function kerfOf(machines: readonly MachineEntry[], unit: LengthUnit): Figure {
+  const known = machines.flatMap(({ kerf }) => (kerf?.length.isPositive() ? [kerf] : []));
+  const usual = isMetric(unit) ? USUAL_KERF.metric : USUAL_KERF.inches;
+  return (
+    known.reduce<Figure | undefined>(
+      (widest, kerf) => (widest === undefined || kerf.length.compare(widest.length) > 0 ? kerf : widest),
+      undefined,
+    ) ?? assumed(usual, 'no machine of the shop says its kerf')
+  );
+}
+
+function sheetOrder(stock: Stock, pieces: readonly PieceToCut[], kerf: Length): SheetOrder {
+  const width = stock.width?.length ?? Length.zero;
+  const length = stock.length?.length ?? Length.zero;
+  const sizes = pieces.map(({ blank }) => ({ blank, size: sizeOfBlank(blank) }));
+  const scale = scaleToIntegers([width, length, kerf, ...sizes.flatMap(({ size }) => [size.width, size.length])]);
+  return {
+    stock,
+    pieces,
+    scale,
+    problem: {
+      sheets: [{ id: stock.name, width: scale.down(width), length: scale.down(length), cost: 1 }],
+      blanks: sizes.map(({ blank, size }) => ({
+        id: blank.id,
+        width: scale.up(size.width),
+        length: scale.up(size.length),
+        count: 1,
+        mayTurn: blank.mayTurn,
+      })),
+      kerf: scale.up(kerf),
+    },
+  };
+}
+
+/** A whole number of the scale's units as a length, exact. */
+export function lengthOf(units: number, scale: Pick<IntegerScale, 'perInch'>): Length {
+  return Length.of(Rational.of(BigInt(units), scale.perInch), 'in');
+}

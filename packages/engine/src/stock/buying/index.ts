@@ -1,0 +1,25 @@
+/** What to buy and how to cut it: from the parts of a piece to plans, lists and what they cost. */
+export {
+  type BoardOrder,
+  type BuyingRequest,
+  buyingRequest,
+  kerfOf,
+  lengthOf,
+  type SheetOrder,
+  type UnplannedPiece,
+  type WhyUnplanned,
+} from './buying-request.ts';
+export { type PieceWeight, pieceWeight } from './piece-weight.ts';
+export type { PieceToCut } from './pieces-to-cut.ts';
+export {
+  type BuyingPlan,
+  type BuyingProgress,
+  type Patience,
+  type PlannedBoards,
+  type PlannedSheets,
+  planBuying,
+  planBuyingAtOnce,
+  usualPatience,
+} from './plan-buying.ts';
+export { type HardwareRow, type ShoppingList, type ShoppingRow, shoppingList, type WoodRow } from './shopping-list.ts';
+export { type Standing, standingOfBoards, standingOfSheets, standingWords } from './standing.ts';

@@ -1,0 +1,36 @@
+import { Rational } from '../../length/rational.ts';
+import type { Part } from '../../parts/part.ts';
+import { massOf } from '../weights.ts';
+import { woodOfStock } from './wood-of-stock.ts';
+
+/** What a piece weighs without its hardware: finished sizes, before joints are cut, at average densities. */
+export interface PieceWeight {
+  readonly kilograms: Rational;
+  /** What each stock was taken for, by its name. */
+  readonly takenFor: ReadonlyMap<string, string>;
+  /** Ids of parts of which nobody knows what they are made of; they are not in the sum. */
+  readonly unweighed: readonly string[];
+}
+
+export function pieceWeight(parts: readonly Part[]): PieceWeight {
+  const takenFor = new Map<string, string>();
+  const unweighed: string[] = [];
+  let kilograms = Rational.zero;
+  for (const part of parts) {
+    const wood = part.stock === undefined ? undefined : woodOfStock(part.stock);
+    if (part.stock === undefined || wood === undefined) {
+      unweighed.push(part.id);
+      continue;
+    }
+    takenFor.set(part.stock.name, wood.takenFor);
+    const [length, width, thickness] = [part.length, part.width, part.thickness].map(({ length: size }) =>
+      size.in('in').max(Rational.zero),
+    );
+    const volume = [length, width, thickness].reduce<Rational>(
+      (product, size) => product.times(size ?? Rational.zero),
+      Rational.one,
+    );
+    kilograms = kilograms.plus(massOf(volume, wood.density));
+  }
+  return { kilograms, takenFor, unweighed };
+}

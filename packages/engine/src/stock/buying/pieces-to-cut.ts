@@ -1,0 +1,80 @@
+import type { Stock } from '../../design/shop.ts';
+import { axisOf } from '../../joinery/feature.ts';
+import type { Length } from '../../length/length.ts';
+import type { EdgingStrip, Part } from '../../parts/part.ts';
+import type { Blank } from '../blank.ts';
+
+/** Parts and the strips on their edges, each as the blank it is cut from. */
+export interface PieceToCut {
+  readonly blank: Blank;
+  /** Finished. */
+  readonly thickness: Length;
+  readonly stock?: Stock;
+  /** The part that it is, or on whose edge it goes. */
+  readonly part: Part;
+  /** On drawings: the part's mark, with an e for the strips of its edges. */
+  readonly mark: string;
+  readonly label: string;
+  readonly what: 'part' | 'edging';
+}
+
+/** One for each part, and one for each strip. Sizes are finished ones; what is under edging is smaller by its strips. */
+export function piecesToCut(parts: readonly Part[]): readonly PieceToCut[] {
+  return parts.flatMap((part) => [ofPart(part), ...part.edging.map((strip) => ofStrip(part, strip))]);
+}
+
+function ofPart(part: Part): PieceToCut {
+  const { width, length } = withoutEdging(part);
+  return {
+    blank: {
+      id: part.id,
+      parts: [{ part: part.id, width, length }],
+      order: 'across',
+      between: [],
+      mayTurn: part.grain === 'none' || part.stock?.grain === 'none',
+    },
+    thickness: part.thickness.length,
+    ...(part.stock === undefined ? {} : { stock: part.stock }),
+    part,
+    mark: part.mark,
+    label: part.label,
+    what: 'part',
+  };
+}
+
+/** Which of its two sizes a strip adds to depends on the axis that its length lies along. */
+function withoutEdging(part: Part): { readonly width: Length; readonly length: Length } {
+  let [width, length] = [part.width.length, part.length.length];
+  const along = part.grain === 'none' ? longerAxis(part) : part.grain;
+  for (const { at, thickness } of part.edging) {
+    if (axisOf(at) === along) length = length.minus(thickness.length);
+    else width = width.minus(thickness.length);
+  }
+  return { width, length };
+}
+
+/** Without grain the length is the longest edge. */
+function longerAxis({ blank, thin }: Part): 'x' | 'y' | 'z' {
+  const axes = (['x', 'y', 'z'] as const).filter((axis) => axis !== thin);
+  const [one = 'x', other = 'y'] = axes;
+  return blank[one].size.length.compare(blank[other].size.length) >= 0 ? one : other;
+}
+
+function ofStrip(part: Part, strip: EdgingStrip): PieceToCut {
+  const id = `${part.id} edging ${strip.at}`;
+  return {
+    blank: {
+      id,
+      parts: [{ part: id, width: strip.thickness.length, length: strip.length.length }],
+      order: 'across',
+      between: [],
+      mayTurn: false,
+    },
+    thickness: part.thickness.length,
+    ...(strip.stock === undefined ? {} : { stock: strip.stock }),
+    part,
+    mark: `${part.mark}e`,
+    label: `edging of ${part.label}`,
+    what: 'edging',
+  };
+}

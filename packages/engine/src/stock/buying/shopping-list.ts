@@ -1,0 +1,185 @@
+import type { Price, Stock } from '../../design/shop.ts';
+import type { Evaluation } from '../../evaluation.ts';
+import type { HardwareKind } from '../../hardware/placed-hardware.ts';
+import type { Length } from '../../length/length.ts';
+import { Rational } from '../../length/rational.ts';
+import { sizeOfBlank } from '../blank.ts';
+import { exactBoardFeet, talliedBoardFeet } from '../board-feet.ts';
+import { lengthOf, type UnplannedPiece } from './buying-request.ts';
+import { hardwarePrices } from './hardware-prices.ts';
+import type { PieceToCut } from './pieces-to-cut.ts';
+import type { BuyingPlan, PlannedBoards, PlannedSheets } from './plan-buying.ts';
+
+/** What to buy for a piece, and what it costs. */
+export interface ShoppingList {
+  readonly rows: readonly ShoppingRow[];
+  /** Of the rows that have a price; absent where none has. */
+  readonly cost?: Rational;
+  /** Whether some row has no price, so that the cost is not the whole. */
+  readonly isWholeCost: boolean;
+  readonly unplanned: readonly UnplannedPiece[];
+}
+
+export type ShoppingRow = WoodRow | HardwareRow;
+
+/** Sheets of one kind, or boards of one size. */
+export interface WoodRow {
+  readonly kind: 'sheet' | 'board';
+  readonly stock: Stock;
+  readonly quantity: number;
+  readonly thickness?: Length;
+  readonly width: Length;
+  readonly length: Length;
+  /** Only of boards, all of the row together. */
+  readonly boardFeet?: { readonly exact: Rational; readonly tallied: Rational };
+  readonly price?: Price;
+  readonly cost?: Rational;
+  /** Of the area bought, what does not become parts. */
+  readonly waste: Rational;
+  /** Ids of the parts cut from it. */
+  readonly parts: readonly string[];
+}
+
+export interface HardwareRow {
+  readonly kind: 'hardware';
+  readonly what: HardwareKind;
+  /** The name of its shop entry; absent for hardware that no shop file describes. */
+  readonly entry?: string;
+  /** Slides are bought in pairs, and counted in pairs. */
+  readonly quantity: number;
+  readonly price?: Price;
+  readonly cost?: Rational;
+  readonly parts: readonly string[];
+}
+
+export function shoppingList(evaluation: Pick<Evaluation, 'design' | 'hardware'>, plan: BuyingPlan): ShoppingList {
+  const rows: readonly ShoppingRow[] = [
+    ...plan.sheets.flatMap(sheetRows),
+    ...plan.boards.flatMap(boardRows),
+    ...hardwareRows(evaluation),
+  ];
+  const costs = rows.flatMap(({ cost }) => (cost === undefined ? [] : [cost]));
+  return {
+    rows,
+    ...(costs.length === 0 ? {} : { cost: costs.reduce((sum, cost) => sum.plus(cost)) }),
+    isWholeCost: costs.length === rows.length,
+    unplanned: plan.unplanned,
+  };
+}
+
+function sheetRows({ order, plan }: PlannedSheets): readonly WoodRow[] {
+  const { stock, pieces } = order;
+  const quantity = plan.sheets.length;
+  if (quantity === 0 || stock.width === undefined || stock.length === undefined) return [];
+  const left = new Set(plan.unplaced.map(({ blank }) => blank));
+  const cut = pieces.filter(({ blank }) => !left.has(blank.id));
+  const [width, length] = [stock.width.length, stock.length.length];
+  const thickness = stock.actual ?? stock.nominal;
+  const price = usablePrice(stock.price);
+  return [
+    {
+      kind: 'sheet',
+      stock,
+      quantity,
+      ...(thickness === undefined ? {} : { thickness: thickness.length }),
+      width,
+      length,
+      ...(price === undefined ? {} : { price }),
+      ...(price?.per === 'each' ? { cost: price.amount.times(quantity) } : {}),
+      waste: wasteOf(cut, areaOf(width, length).times(quantity)),
+      parts: cut.map(({ part }) => part.id),
+    },
+  ];
+}
+
+function boardRows({ order, plan }: PlannedBoards): readonly WoodRow[] {
+  const { stock, prepared } = order;
+  const { thickness, scale, problem } = prepared;
+  const byId = new Map(order.pieces.map((piece) => [piece.blank.id, piece]));
+  const price = usablePrice(stock.price);
+  return problem.boards.flatMap((kind): readonly WoodRow[] => {
+    const used = plan.boards.filter(({ board }) => board === kind.id);
+    if (used.length === 0) return [];
+    const [width, length] = [lengthOf(kind.width, scale), lengthOf(kind.length, scale)];
+    const board = { thickness, width, length };
+    const exact = exactBoardFeet(board).times(used.length);
+    const tallied = talliedBoardFeet(board).times(used.length);
+    const blanks = used.flatMap(({ bands }) => bands.flatMap((band) => band.blanks.map(({ blank }) => blank)));
+    const cost = price?.amount.times(price.per === 'each' ? used.length : tallied);
+    return [
+      {
+        kind: 'board',
+        stock,
+        quantity: used.length,
+        ...board,
+        boardFeet: { exact, tallied },
+        ...(price === undefined ? {} : { price }),
+        ...(cost === undefined ? {} : { cost }),
+        waste: wasteOfStaves(blanks, byId, prepared.glueUps, areaOf(width, length).times(used.length)),
+        parts: [...new Set(blanks.flatMap((blank) => byId.get(blank)?.part.id ?? []))],
+      },
+    ];
+  });
+}
+
+function hardwareRows({ design, hardware }: Pick<Evaluation, 'design' | 'hardware'>): readonly HardwareRow[] {
+  const prices = hardwarePrices(design);
+  const groups = new Map<string, { what: HardwareKind; entry?: string; count: number; parts: Set<string> }>();
+  for (const { kind, entry, on } of hardware) {
+    const key = JSON.stringify([kind, entry]);
+    const group = groups.get(key) ?? {
+      what: kind,
+      ...(entry === undefined ? {} : { entry }),
+      count: 0,
+      parts: new Set<string>(),
+    };
+    group.count += 1;
+    for (const part of on) group.parts.add(part);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ what, entry, count, parts }): HardwareRow => {
+    const price = entry === undefined ? undefined : usablePrice(prices.get(entry));
+    const quantity = what === 'slide' ? Math.ceil(count / 2) : count;
+    return {
+      kind: 'hardware',
+      what,
+      ...(entry === undefined ? {} : { entry }),
+      quantity,
+      ...(price === undefined ? {} : { price, cost: price.amount.times(quantity) }),
+      parts: [...parts],
+    };
+  });
+}
+
+/** Nobody is paid for taking wood: what says so is a slip, and counts as no price. */
+function usablePrice(price: Price | undefined): Price | undefined {
+  return price === undefined || price.amount.sign() < 0 ? undefined : price;
+}
+
+function areaOf(width: Length, length: Length): Rational {
+  return width.in('in').times(length.in('in'));
+}
+
+function wasteOf(cut: readonly PieceToCut[], bought: Rational): Rational {
+  const used = cut.reduce((sum, { blank }) => {
+    const { width, length } = sizeOfBlank(blank);
+    return sum.plus(areaOf(width, length));
+  }, Rational.zero);
+  return Rational.one.minus(used.dividedBy(bought));
+}
+
+/** Each stave of a glued-up part is its share of it. */
+function wasteOfStaves(
+  blanks: readonly string[],
+  byId: ReadonlyMap<string, PieceToCut>,
+  glueUps: ReadonlyMap<string, { readonly staves: number }>,
+  bought: Rational,
+): Rational {
+  const used = blanks.reduce((sum, id) => {
+    const piece = byId.get(id);
+    if (piece === undefined) return sum;
+    const { width, length } = sizeOfBlank(piece.blank);
+    return sum.plus(areaOf(width, length).dividedBy(glueUps.get(id)?.staves ?? 1));
+  }, Rational.zero);
+  return Rational.one.minus(used.dividedBy(bought));
+}
