@@ -11,14 +11,17 @@ import type { EdgingStrip, Part } from './part.ts';
 export function cutSignature(part: Part): string {
   if (part.features.length === 0 && part.edging.length === 0) return '';
   let least: string | undefined;
-  for (const turn of turns) {
-    const words = [
-      ...part.features.map((each) => featureWords(part, each, turn)),
-      ...part.edging.map((each) => stripWords(part, each, turn)),
-    ]
-      .sort(byText)
-      .join('|');
-    if (least === undefined || words < least) least = words;
+  for (const axes of axesOf(part)) {
+    for (const turn of turns) {
+      const seen = { part, axes, turn };
+      const words = [
+        ...part.features.map((each) => featureWords(seen, each)),
+        ...part.edging.map((each) => stripWords(seen, each)),
+      ]
+        .sort(byText)
+        .join('|');
+      if (least === undefined || words < least) least = words;
+    }
   }
   return least ?? '';
 }
@@ -32,50 +35,61 @@ const turns: readonly Turn[] = [
   [true, true, false],
 ];
 
-/** The axes of the piece in the order of the part's own: along its length, its width, its thickness. */
-function ownAxes(part: Part): readonly [Axis, Axis, Axis] {
+type OwnAxes = readonly [Axis, Axis, Axis];
+
+/** A part as one may hold it. */
+interface Held {
+  readonly part: Part;
+  readonly axes: OwnAxes;
+  readonly turn: Turn;
+}
+
+/** The axes of the piece in the order of the part's own: along, across, through. What is square may be rolled over as well. */
+function axesOf(part: Part): readonly OwnAxes[] {
   const [one, other] = axesAcross(part.thin);
   const isOne =
     part.grain === one ||
     (part.grain !== other && part.blank[one].size.length.compare(part.blank[other].size.length) >= 0);
-  return isOne ? [one, other, part.thin] : [other, one, part.thin];
+  const [along, across] = isOne ? [one, other] : [other, one];
+  const lying: OwnAxes = [along, across, part.thin];
+  const isSquare = part.blank[across].size.length.equals(part.blank[part.thin].size.length);
+  return isSquare ? [lying, [along, part.thin, across]] : [lying];
 }
 
 /** Whether the part's own axes turn the other way round than those of the piece: then one of them is counted backwards. */
-function isMirrored([a, b]: readonly [Axis, Axis, Axis]): boolean {
+function isMirrored([a, b]: OwnAxes): boolean {
   const after: Readonly<Record<Axis, Axis>> = { x: 'y', y: 'z', z: 'x' };
   return after[a] !== b;
 }
 
-function isTurned(axes: readonly [Axis, Axis, Axis], axis: Axis, turn: Turn): boolean {
+function isTurned({ axes, turn }: Held, axis: Axis): boolean {
   const at = axes.indexOf(axis);
   const isBackwards = at === 2 && isMirrored(axes);
   return (turn[at] ?? false) !== isBackwards;
 }
 
-function placeOf(part: Part, axis: Axis, at: Length, turn: Turn): Length {
-  const { start, end } = part.blank[axis];
-  return isTurned(ownAxes(part), axis, turn) ? end.length.minus(at) : at.minus(start.length);
+function placeOf(held: Held, axis: Axis, at: Length): Length {
+  const { start, end } = held.part.blank[axis];
+  return isTurned(held, axis) ? end.length.minus(at) : at.minus(start.length);
 }
 
-function faceWords(part: Part, face: FaceOfPart, turn: Turn): string {
-  const axes = ownAxes(part);
+function faceWords(held: Held, face: FaceOfPart): string {
   const axis = axisOf(face);
-  const isEnd = face.startsWith('+') !== isTurned(axes, axis, turn);
-  return `${isEnd ? '+' : '-'}${axes.indexOf(axis)}`;
+  const isEnd = face.startsWith('+') !== isTurned(held, axis);
+  return `${isEnd ? '+' : '-'}${held.axes.indexOf(axis)}`;
 }
 
-function featureWords(part: Part, { kind, entry, solid }: Feature, turn: Turn): string {
-  return `${kind} ${faceWords(part, entry, turn)} ${solidWords(part, solid, turn)}`;
+function featureWords(held: Held, { kind, entry, solid }: Feature): string {
+  return `${kind} ${faceWords(held, entry)} ${solidWords(held, solid)}`;
 }
 
-function stripWords(part: Part, { at, thickness, corners, veneer, stock }: EdgingStrip, turn: Turn): string {
-  return `strip ${faceWords(part, at, turn)} ${thickness.length.exactInches} ${corners} ${veneer} ${stock?.name ?? ''}`;
+function stripWords(held: Held, { at, thickness, corners, veneer, stock }: EdgingStrip): string {
+  return `strip ${faceWords(held, at)} ${thickness.length.exactInches} ${corners} ${veneer} ${stock?.name ?? ''}`;
 }
 
-function solidWords(part: Part, solid: Solid, turn: Turn): string {
-  const axes = ownAxes(part);
-  const at = (axis: Axis, length: Length) => placeOf(part, axis, length, turn);
+function solidWords(held: Held, solid: Solid): string {
+  const { axes } = held;
+  const at = (axis: Axis, length: Length) => placeOf(held, axis, length);
   const between = (axis: Axis, from: Length, to: Length) => {
     const ends = [at(axis, from), at(axis, to)] as const;
     return `${ends[0].min(ends[1]).exactInches}..${ends[0].max(ends[1]).exactInches}`;
