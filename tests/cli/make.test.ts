@@ -20,6 +20,7 @@ const files = [
   'games-sideboard-inside.svg',
   'games-sideboard-plan.svg',
   'games-sideboard-section.svg',
+  'games-sideboard-setups.csv',
   'games-sideboard-side.svg',
 ];
 const isOfParts = (name: string): boolean => /games-sideboard-parts-\d+\.svg$/.test(name);

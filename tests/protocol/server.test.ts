@@ -50,6 +50,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(piece?.sheets.map(({ id, kind, title }) => [id, kind, title])).toEqual([
       ['elevation', 'drawing', 'Elevation'],
       ['cut-list', 'later', 'Cut list'],
+      ['setups', 'later', 'Set-ups'],
     ]);
     const start = piece?.span.start ?? 0;
     const text = editor.text(sideboard).slice(start);

@@ -8,6 +8,7 @@ import {
   partDrawings,
   partSheets,
   planSection,
+  setupsTable,
   sideElevation,
   type Table,
   toSvg,
@@ -100,6 +101,7 @@ function filesOfPiece(
       content: toSvg(drawing, { standalone: true }),
     })),
     { name: `${name}-cut-list.csv`, content: cutListCsv(table) },
+    { name: `${name}-setups.csv`, content: cutListCsv(warned(setupsTable(evaluation), findings)) },
     {
       name: `${name}-evaluation.json`,
       content: jsonText(evaluationOfPiece(evaluation, fileOf(text), findings)),

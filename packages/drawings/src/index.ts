@@ -10,5 +10,6 @@ export * from './primitives.ts';
 export { type OpeningToCut, openingsToCut, openingToCutFirst } from './sections/openings.ts';
 export { planSection } from './sections/plan-section.ts';
 export { verticalSection } from './sections/vertical-section.ts';
+export { setupsTable } from './setups-table.ts';
 export { shown, unitWords } from './shown-lengths.ts';
 export { type SvgOptions, toSvg } from './svg.ts';

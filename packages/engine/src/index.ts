@@ -28,6 +28,7 @@ export { type Blank, type BlankSize, sizeOfBlank } from './stock/blank.ts';
 export * from './stock/buying/index.ts';
 export type { CutSheet, CuttingNode } from './stock/sheets/sheet-plan.ts';
 export { inPounds } from './stock/weights.ts';
+export * from './setups/index.ts';
 export * from './tables/joinery-habits.ts';
 export * from './tables/trade-habits.ts';
 export { LARGEST_PIECE, limitIn, SMALLEST_PIECE } from './tables/trade-limits.ts';

@@ -1,0 +1,80 @@
+import { type Evaluation, type FeatureKind, type Length, setupsOf } from '@fettle/engine';
+import type { Table, TableRow } from './cut-list-table.ts';
+import { cleanName } from './lettering.ts';
+import { shown, unitWords } from './shown-lengths.ts';
+
+/**
+ * The set-ups of a piece as a table: a row for each setting of a machine, for each row of marks, for each fence with its
+ * strips, and for each diagonal. One does them one after the other and ticks them off.
+ */
+
+const COLUMNS = ['Set-up', 'Width', 'Depth', 'Distance', 'From', 'Notes', 'Parts'] as const;
+
+export function setupsTable(evaluation: Evaluation): Table {
+  const { design, parts } = evaluation;
+  const marks = new Map(parts.map(({ id, mark }) => [id, cleanName(mark)]));
+  const named = (ids: readonly string[]): string => [...new Set(ids.map((id) => marks.get(id) ?? id))].join(', ');
+  const size = (length: Length): string => shown(length, design.units);
+  const setups = setupsOf(evaluation);
+  const row = (ids: readonly string[], cells: readonly string[]): TableRow => ({
+    parts: ids,
+    cells: [...cells, named(ids)],
+  });
+  return {
+    title: `Set-ups of ${cleanName(design.name)}, in ${unitWords(design.units)}`,
+    columns: COLUMNS,
+    rows: [
+      ...setups.machine.map((each) =>
+        row(each.parts, [
+          kindWords[each.kind] ?? each.kind,
+          size(each.width),
+          size(each.depth),
+          each.fence.isZero() ? 'open' : size(each.fence),
+          each.from,
+          '',
+        ]),
+      ),
+      ...setups.marks.map(({ kind, diameter, depth, from, middles, parts: ids }) => {
+        const [first, ...others] = middles.map(size);
+        return row(ids, [
+          `mark for ${kindWords[kind] ?? kind}`,
+          size(diameter),
+          size(depth),
+          first ?? '',
+          from,
+          others.join('; '),
+        ]);
+      }),
+      ...setups.fences.map(({ from, inserts, parts: ids }) => {
+        const [first, ...strips] = inserts.map(size);
+        return row(ids, [
+          'fence to the middle',
+          '',
+          '',
+          first ?? '',
+          from,
+          strips.map((each) => `strip ${each}`).join('; '),
+        ]);
+      }),
+      ...setups.diagonals.map(({ what, parts: ids, width, height, mark, decimal }) =>
+        row(ids, [
+          `square ${cleanName(what)}`,
+          size(width),
+          size(height),
+          size(mark),
+          'corner to corner',
+          `about ${decimal}`,
+        ]),
+      ),
+    ],
+  };
+}
+
+const kindWords: Partial<Readonly<Record<FeatureKind, string>>> = {
+  dado: 'dado',
+  groove: 'groove',
+  rabbet: 'rabbet',
+  mortise: 'mortise',
+  'dowel-hole': 'dowel holes',
+  'screw-hole': 'screw holes',
+};

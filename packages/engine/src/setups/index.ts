@@ -1,0 +1,3 @@
+/** How machines are set for the joints of a piece. */
+export { type Diagonal, diagonalOf } from './diagonals.ts';
+export * from './setups.ts';

@@ -1,0 +1,197 @@
+import type { Evaluation } from '../evaluation.ts';
+import type { Feature, FeatureKind } from '../joinery/feature.ts';
+import type { Length } from '../length/length.ts';
+import type { Part } from '../parts/part.ts';
+import { AXES, type Axis, boundsOf, type Interval } from '../solids/index.ts';
+import { type Diagonal, diagonalsOf } from './diagonals.ts';
+
+/**
+ * The joints of a piece by how one sets a machine for them: each setting once, with all the parts that are cut at it;
+ * where the middles of holes are marked; a fence with strips for rows of dadoes; and the diagonals to square by.
+ */
+export interface Setups {
+  readonly machine: readonly MachineSetup[];
+  readonly marks: readonly CentreMarks[];
+  readonly fences: readonly FencePlan[];
+  readonly diagonals: readonly Diagonal[];
+}
+
+/** An end or edge that a distance is taken from. */
+export type ReferenceEdge = 'lower end' | 'nearer end' | 'front edge' | 'back edge';
+
+export interface MachineSetup {
+  readonly kind: FeatureKind;
+  readonly width: Length;
+  readonly depth: Length;
+  /** From the reference to the nearer side of the cut; zero where it is open there. */
+  readonly fence: Length;
+  readonly from: ReferenceEdge;
+  readonly parts: readonly string[];
+}
+
+export interface CentreMarks {
+  readonly kind: FeatureKind;
+  readonly diameter: Length;
+  readonly depth: Length;
+  readonly from: ReferenceEdge;
+  /** In order, each from the reference. */
+  readonly middles: readonly Length[];
+  readonly parts: readonly string[];
+}
+
+/** A fence is set once; then a strip is laid before it for each further dado. The same for left and right. */
+export interface FencePlan {
+  /** What the distances are taken from. */
+  readonly from: 'the bottom' | 'the lower end';
+  /** From there to the middle of each dado, from below. */
+  readonly middles: readonly Length[];
+  /** The first of them, then what each strip adds. */
+  readonly inserts: readonly Length[];
+  /** From the lower end of the part itself, as it is cut, to the nearer side of the first dado. */
+  readonly fence: Length;
+  readonly parts: readonly string[];
+}
+
+export function setupsOf(evaluation: Evaluation): Setups {
+  return {
+    machine: machineSetups(evaluation.parts),
+    marks: centreMarks(evaluation.parts),
+    fences: fencePlans(evaluation),
+    diagonals: diagonalsOf(evaluation),
+  };
+}
+
+const cutByFence: ReadonlySet<FeatureKind> = new Set<FeatureKind>(['dado', 'groove', 'rabbet']);
+const marked: ReadonlySet<FeatureKind> = new Set<FeatureKind>(['dowel-hole', 'mortise', 'screw-hole']);
+
+function machineSetups(parts: readonly Part[]): readonly MachineSetup[] {
+  const cuts = parts.flatMap((part) =>
+    part.features.flatMap((feature) => {
+      const { width, depth } = feature.measures;
+      if (!cutByFence.has(feature.kind) || width === undefined || depth === undefined) return [];
+      const across = acrossOf(feature);
+      if (across === undefined) return [];
+      const { fence, from } = fenceAt(part, across, boundsOf(feature.solid)[across]);
+      return [{ kind: feature.kind, width: width.length, depth: depth.length, fence, from, part: part.id }];
+    }),
+  );
+  const groups = groupBy(cuts, ({ kind, width, depth, fence, from }) => [kind, width, depth, fence, from]);
+  return groups
+    .map(([first, ...others]) => {
+      const { part, ...setting } = first;
+      return { ...setting, parts: distinct([part, ...others.map((each) => each.part)]) };
+    })
+    .sort((a, b) => b.width.compare(a.width) || b.depth.compare(a.depth) || a.fence.compare(b.fence));
+}
+
+/** The axis along which a cut is as wide as the cutter. */
+function acrossOf({ entry, runs }: Feature): Axis | undefined {
+  return runs === undefined ? undefined : AXES.find((axis) => axis !== runs && axis !== entry.slice(1));
+}
+
+/** Upright from the lower end; from front to back and from left to right from the nearer one, so that pairs agree. */
+function fenceAt(part: Part, across: Axis, cut: Interval): { readonly fence: Length; readonly from: ReferenceEdge } {
+  const { start, end } = part.blank[across];
+  const before = cut.from.minus(start.length);
+  const after = end.length.minus(cut.to);
+  if (across === 'y') return { fence: atLeastNothing(before), from: 'lower end' };
+  const isNearStart = before.compare(after) <= 0;
+  const fence = atLeastNothing(isNearStart ? before : after);
+  if (across === 'x') return { fence, from: 'nearer end' };
+  return { fence, from: isNearStart ? 'front edge' : 'back edge' };
+}
+
+function atLeastNothing(length: Length): Length {
+  return length.isNegative() ? length.minus(length) : length;
+}
+
+function centreMarks(parts: readonly Part[]): readonly CentreMarks[] {
+  const rows = parts.flatMap((part) =>
+    groupBy(
+      part.features.filter(({ kind, measures }) => marked.has(kind) && measures.depth !== undefined),
+      ({ kind, joint, entry, measures }) => [kind, joint, entry, measures.width?.length, measures.depth?.length],
+    ).flatMap((holes) => {
+      const along = lineOf(holes, part);
+      const [first] = holes;
+      const { width, depth } = first.measures;
+      if (along === undefined || width === undefined || depth === undefined) return [];
+      const start = part.blank[along].start.length;
+      const middles = holes
+        .map(({ solid }) => boundsOf(solid)[along])
+        .map(({ from, to }) => from.plus(to).dividedBy(2).minus(start))
+        .sort((a, b) => a.compare(b));
+      const from: ReferenceEdge = along === 'y' ? 'lower end' : along === 'z' ? 'front edge' : 'nearer end';
+      return [{ kind: first.kind, diameter: width.length, depth: depth.length, from, middles, part: part.id }];
+    }),
+  );
+  return groupBy(rows, ({ kind, diameter, depth, from, middles }) => [kind, diameter, depth, from, middles]).map(
+    ([first, ...others]) => {
+      const { part, ...row } = first;
+      return { ...row, parts: distinct([part, ...others.map((each) => each.part)]) };
+    },
+  );
+}
+
+/** The axis along which the holes of a row lie; of one alone, the longer way across its face. */
+function lineOf(holes: readonly Feature[], part: Part): Axis | undefined {
+  const [first, second] = holes;
+  if (first === undefined) return undefined;
+  const free = AXES.filter((axis) => axis !== first.entry.slice(1));
+  if (second !== undefined) {
+    const [a, b] = [boundsOf(first.solid), boundsOf(second.solid)];
+    return free.find((axis) => !a[axis].from.equals(b[axis].from));
+  }
+  return [...free].sort((a, b) => part.blank[b].size.length.compare(part.blank[a].size.length))[0];
+}
+
+const betweenUprights: ReadonlySet<Part['role']> = new Set<Part['role']>(['divider-rail', 'divider-panel', 'shelf']);
+
+/** For uprights that take dividers in dadoes. */
+function fencePlans({ parts, joints, layout, design }: Evaluation): readonly FencePlan[] {
+  const byId = new Map(parts.map((part) => [part.id, part]));
+  const heldBy = new Map(joints.map(({ id, held }) => [id, byId.get(held)]));
+  const hasBottom = design.carcase.bottom !== undefined;
+  const plans = parts.flatMap((part) => {
+    const dadoes = part.features.filter(({ kind, joint, runs }) => {
+      const held = joint === undefined ? undefined : heldBy.get(joint);
+      return kind === 'dado' && runs === 'z' && held !== undefined && betweenUprights.has(held.role);
+    });
+    // Dadoes for what lies on either side of an upright are often at one height.
+    const places = groupBy(
+      dadoes.map(({ solid }) => boundsOf(solid).y),
+      (place) => [place.from, place.to],
+    )
+      .map(([place]) => place)
+      .sort((a, b) => a.from.compare(b.from));
+    const [lowest] = places;
+    const lowerEnd = part.blank.y.start.length;
+    const from = (hasBottom ? layout.carcase?.interior.y.start.length : undefined) ?? lowerEnd;
+    if (lowest === undefined) return [];
+    const middles = places.map((place) => place.from.plus(place.to).dividedBy(2).minus(from));
+    const inserts = middles.map((middle, at) => (at === 0 ? middle : middle.minus(middles[at - 1] as Length)));
+    const named: FencePlan['from'] = hasBottom ? 'the bottom' : 'the lower end';
+    return [{ from: named, middles, inserts, fence: lowest.from.minus(lowerEnd), part: part.id }];
+  });
+  return groupBy(plans, ({ from, middles, fence }) => [from, middles, fence]).map(([first, ...others]) => {
+    const { part, ...plan } = first;
+    return { ...plan, parts: [part, ...others.map((each) => each.part)] };
+  });
+}
+
+function groupBy<Thing>(
+  things: readonly Thing[],
+  key: (thing: Thing) => unknown,
+): readonly (readonly [Thing, ...Thing[]])[] {
+  const groups = new Map<string, [Thing, ...Thing[]]>();
+  for (const thing of things) {
+    const words = JSON.stringify(key(thing));
+    const group = groups.get(words);
+    if (group === undefined) groups.set(words, [thing]);
+    else group.push(thing);
+  }
+  return [...groups.values()];
+}
+
+function distinct(ids: readonly string[]): readonly string[] {
+  return [...new Set(ids)];
+}
