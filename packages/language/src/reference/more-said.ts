@@ -23,6 +23,16 @@ pattern "wall case" {
 }
 piece "A1" from "wall case" with "width" 18
 
+piece "Base" {
+  size 24 wide, 34 high, 24 deep
+  case {
+    top "MDF" between sides { glued down }
+    sides "MDF"
+    bottom "MDF" between sides
+    toe-space 4 high, 3 deep, of "MDF"
+  }
+}
+
 piece "Cabinet" {
   let "stile" be 1-3/4
   size 48 wide, 34 high, 24 deep
