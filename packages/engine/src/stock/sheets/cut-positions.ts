@@ -27,7 +27,7 @@ export function placeAtMost(places: Int32Array, size: number): number {
 }
 
 /**
- * All sums of `sizes` up to the largest of `wholes` (fewer if all are the same), or a coarser grid that is on the safe side for bounds if
+ * Sums of `sizes` up to the largest of `wholes`, or a coarser grid that is on the safe side for bounds if
  * there are more than `most`. Undefined if that grid would be too coarse.
  */
 export function cutPositions(
@@ -40,12 +40,7 @@ export function cutPositions(
   const least = distinct[0];
   if (least === undefined) return undefined;
   const sums = sumsUpTo(distinct, whole, most * 4);
-  const exact =
-    sums === undefined
-      ? undefined
-      : wholes.every((other) => other === whole)
-        ? reduced(sums, whole)
-        : Int32Array.from(sums);
+  const exact = sums === undefined ? undefined : reduced(sums, wholes);
   if (exact !== undefined && exact.length <= most) return { places: exact, ...exactRests(exact), exact: true };
   // Coarse places must lie closer together than the smallest blank, or a rest would be as large as the whole.
   const cells = Math.min(most - 1, whole);
@@ -80,10 +75,12 @@ function sumsUpTo(sizes: readonly number[], whole: number, most: number): readon
  * Only places that are the largest sum beside some other sum (raster points; J. Terno and others, 1987): each piece takes
  * all the room that nothing else can use.
  */
-function reduced(sums: readonly number[], whole: number): Int32Array {
+function reduced(sums: readonly number[], wholes: readonly number[]): Int32Array {
   const all = Int32Array.from(sums);
-  const kept = new Set<number>([0, all[placeAtMost(all, whole)] as number]);
-  for (const sum of sums) kept.add(all[placeAtMost(all, whole - sum)] as number);
+  const kept = new Set<number>([0]);
+  for (const whole of new Set(wholes)) {
+    for (const sum of sums) if (sum <= whole) kept.add(all[placeAtMost(all, whole - sum)] as number);
+  }
   return Int32Array.from([...kept].sort((a, b) => a - b));
 }
 

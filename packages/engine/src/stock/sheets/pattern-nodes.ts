@@ -58,3 +58,14 @@ export function joined(kind: number, width: number, length: number, pieces: read
   if (children.length === 1 && only !== undefined) return only;
   return { kind, width, length, type: 0, children };
 }
+
+/** How many blanks of each type a pattern holds. */
+export function countBlanks(pattern: PatternNode, types: number): Float64Array {
+  const counts = new Float64Array(types);
+  const count = (node: PatternNode): void => {
+    if (node.kind === BLANK) counts[node.type] = (counts[node.type] as number) + 1;
+    else node.children.forEach(count);
+  };
+  count(pattern);
+  return counts;
+}

@@ -1,5 +1,5 @@
 import { SeededRandom } from '../seeded-random.ts';
-import { type FractionalPlan, generatePatterns } from './generate-patterns.ts';
+import { type FractionalPlan, PatternGeneration } from './generate-patterns.ts';
 import type { PreparedSheets } from './prepare-sheets.ts';
 import { RoundedPlan } from './round-patterns.ts';
 import type { StateRecord } from './sheet-state.ts';
@@ -10,58 +10,85 @@ const MOST_PLACES = 300;
 /** Steps on one way to round before the next one is tried. */
 const TURNS_PER_ROUNDING = 250;
 
+/** Rounds of new patterns for each step of a dive. */
+const ROUNDS_OF_A_DIVE = 4;
+
 /** First the fractional plan and its bound, then one whole plan after the other made from it. */
 export class PatternSearch {
-  private readonly problem: PreparedSheets;
-  private readonly areas: Float64Array;
-  private readonly step: number;
-  private readonly random: SeededRandom;
-  private readonly generation: Generator<void, FractionalPlan>;
-  private fractional: FractionalPlan | undefined;
-  private rounded: RoundedPlan | undefined;
-  private turns = 0;
-  private roundings = 0;
+  private readonly work: Generator<StateRecord | undefined, void>;
+  private over = false;
 
   /** `raise` is told every lower bound and answers whether nothing better can be found. */
   constructor(
     problem: PreparedSheets,
     areas: Float64Array,
-    counts: readonly number[],
     step: number,
     seed: number,
     raise: (bound: number) => boolean,
   ) {
-    this.problem = problem;
-    this.areas = areas;
-    this.step = step;
-    this.random = new SeededRandom(seed ^ 0x5bd1e995);
-    this.generation = generatePatterns(problem, counts, MOST_PLACES, raise);
+    this.work = searchPatterns(problem, areas, step, new SeededRandom(seed ^ 0x5bd1e995), raise);
   }
 
   /** False once there is nothing more to do. */
   isAtWork(): boolean {
-    if (this.fractional === undefined) return true;
-    const { limits } = this.problem;
-    const limited = Math.min(limits.longestRip, limits.longestCrosscut, limits.stages) < Number.POSITIVE_INFINITY;
-    // The patterns know nothing of limits. Without one that is cut whole they say nothing either.
-    return !limited && this.fractional.some(({ amount }) => amount >= 1);
+    return !this.over;
   }
 
   /** A small step; answers a plan if it found one. */
   run(): StateRecord | undefined {
-    if (this.fractional === undefined) {
-      const { value, done } = this.generation.next();
-      if (done === true) this.fractional = value;
-      return undefined;
-    }
-    if (this.rounded === undefined || this.turns >= TURNS_PER_ROUNDING) {
-      const release = this.roundings === 0 ? 0 : 0.1 + 0.4 * this.random.fraction();
-      this.rounded = new RoundedPlan(this.problem, this.areas, this.fractional, this.step, this.random, release);
-      this.turns = 0;
-      this.roundings++;
-      return this.rounded.record();
-    }
-    this.turns++;
-    return this.rounded.run(64) ? this.rounded.record() : undefined;
+    const { value, done } = this.work.next();
+    this.over = done === true;
+    return value ?? undefined;
   }
+}
+
+function* searchPatterns(
+  problem: PreparedSheets,
+  areas: Float64Array,
+  step: number,
+  random: SeededRandom,
+  raise: (bound: number) => boolean,
+): Generator<StateRecord | undefined, void> {
+  const generation = PatternGeneration.for(problem, MOST_PLACES);
+  if (generation === undefined) return;
+  yield undefined;
+  const { longestRip, longestCrosscut, stages } = problem.limits;
+  // The patterns know nothing of limits: with them they are only good for the bound.
+  const canBeCut = generation.exact && Math.min(longestRip, longestCrosscut, stages) === Number.POSITIVE_INFINITY;
+  const asked = Int32Array.from(problem.types, ({ count }) => count);
+  const solving = generation.solve(asked, Number.POSITIVE_INFINITY, raise);
+  let solved = solving.next();
+  while (solved.done !== true) {
+    yield undefined;
+    if (solved.value !== undefined && canBeCut && isRepetitive(solved.value)) {
+      const plan = new RoundedPlan(problem, areas, solved.value, random, 0);
+      yield* asSteps(plan.dive(generation, 0, random));
+      yield plan.record();
+    }
+    solved = solving.next();
+  }
+  if (!canBeCut || !isRepetitive(solved.value)) return;
+  for (let rounding = 0; ; rounding++) {
+    const release = rounding === 0 ? 0 : 0.1 + 0.4 * random.fraction();
+    const plan = new RoundedPlan(problem, areas, solved.value, random, release);
+    yield* asSteps(plan.dive(generation, ROUNDS_OF_A_DIVE, random));
+    yield plan.record();
+    const improver = plan.improver(step, random.below(2 ** 30));
+    for (let turn = 0; turn < TURNS_PER_ROUNDING; turn++) {
+      if (!improver.run(64)) yield undefined;
+      else {
+        plan.adopt(improver.best);
+        yield plan.record();
+      }
+    }
+  }
+}
+
+/** Whether some pattern is cut more than once: if not, the fractional plan says nothing of whole ones. */
+function isRepetitive(plan: FractionalPlan): boolean {
+  return plan.some(({ amount }) => amount >= 1);
+}
+
+function* asSteps(work: Generator<void, void>): Generator<undefined, void> {
+  while (work.next().done !== true) yield undefined;
 }

@@ -2,19 +2,21 @@ import type { SeededRandom } from '../seeded-random.ts';
 import { cell } from './cells.ts';
 import { BLANK, NONE, Recording } from './cutting-forest.ts';
 import { planOnce } from './first-plan.ts';
-import type { FractionalPlan, PatternColumn } from './generate-patterns.ts';
+import type { FractionalPlan, PatternColumn, PatternGeneration } from './generate-patterns.ts';
 import { SheetImprover } from './improve-sheets.ts';
 import type { PatternNode } from './pattern-nodes.ts';
 import type { PreparedSheets } from './prepare-sheets.ts';
 import { SheetState, type StateRecord } from './sheet-state.ts';
 
 /**
- * A whole plan from a fractional one: its patterns as often as they are cut whole, and a search of its own for what is
+ * A whole plan from a fractional one: its patterns as often as they are cut whole, and searches of their own for what is
  * then missing, which is few sheets however large the order is.
  */
 export class RoundedPlan {
   private readonly fixed: StateRecord;
-  private readonly rest: SheetImprover;
+  private readonly missing: PreparedSheets;
+  private readonly areas: Float64Array;
+  private best: StateRecord;
 
   /**
    * `release` is how often, of 1, a pattern is cut once less than it might be: what is missing is then found room for in
@@ -24,7 +26,6 @@ export class RoundedPlan {
     problem: PreparedSheets,
     areas: Float64Array,
     plan: FractionalPlan,
-    step: number,
     random: SeededRandom,
     release: number,
   ) {
@@ -33,27 +34,71 @@ export class RoundedPlan {
       state.loose.add(type, count);
     });
     for (const { column, amount } of plan) {
-      const whole = Math.floor(amount + 1e-6) - (random.fraction() < release ? 1 : 0);
+      const whole = wholeOf(amount) - (random.fraction() < release ? 1 : 0);
       for (let left = whole; left > 0; left--) addPattern(state, column);
     }
+    this.areas = areas;
     this.fixed = state.record();
-    const missing: PreparedSheets = {
+    this.missing = {
       ...problem,
       types: problem.types.map((type, index) => ({ ...type, count: cell(state.loose.counts, index) })),
       kinds: problem.kinds.map((kind, index) => ({ ...kind, available: kind.available - cell(state.opened, index) })),
     };
-    const first = planOnce(missing, areas, ({ width, length }) => width * length, 'kept together');
-    this.rest = new SheetImprover(missing, areas, first, step, random.below(2 ** 30));
+    this.best = planOnce(this.missing, areas, ({ width, length }) => width * length, 'kept together');
   }
 
-  /** The fixed sheets and the others as they are now. */
+  /** All sheets, with the others as they are now. */
   record(): StateRecord {
-    return together(this.fixed, this.rest.best);
+    return together(this.fixed, this.best);
   }
 
-  run(steps: number): boolean {
-    return this.rest.run(steps);
+  /**
+   * Solves the program for what is missing, takes its patterns as often as they are whole, or else the one that is
+   * nearest to being so, and goes on with what is then missing. Takes at most `rounds` rounds of new patterns each time.
+   */
+  *dive(generation: PatternGeneration, rounds: number, random: SeededRandom): Generator<void, void> {
+    const state = new SheetState(this.missing, this.areas);
+    this.missing.types.forEach(({ count }, type) => {
+      state.loose.add(type, count);
+    });
+    while (!state.loose.areNone()) {
+      const solving = generation.solve(state.loose.counts.slice(), rounds, () => false);
+      let step = solving.next();
+      while (step.done !== true) {
+        yield;
+        step = solving.next();
+      }
+      const before = state.forest.openCount;
+      let nearest: PatternColumn | undefined;
+      let most = 0;
+      for (const { column, amount } of step.value) {
+        for (let left = wholeOf(amount); left > 0; left--) addPattern(state, column);
+        const near = amount * (0.8 + 0.2 * random.fraction());
+        if (near <= most) continue;
+        most = near;
+        nearest = column;
+      }
+      if (state.forest.openCount === before && nearest !== undefined) addPattern(state, nearest);
+      if (state.forest.openCount === before) return;
+      yield;
+    }
+    const record = state.record();
+    if (record.cost <= this.best.cost) this.best = record;
   }
+
+  /** A search that moves blanks between the sheets that are not fixed; its plans go through `adopt`. */
+  improver(step: number, seed: number): SheetImprover {
+    return new SheetImprover(this.missing, this.areas, this.best, step, seed);
+  }
+
+  adopt(record: StateRecord): void {
+    this.best = record;
+  }
+}
+
+/** The program asks for a little more than is asked for, and rounds a little. */
+function wholeOf(amount: number): number {
+  return Math.floor(amount + 1e-3);
 }
 
 /** Cuts a pattern from one more sheet, without the blanks nobody asks for. */

@@ -76,7 +76,7 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
   if (!done) {
     const improver = new SheetImprover(prepared, areas, best, step, seed);
     const counts = types.map(({ count }) => count);
-    const patterns = new PatternSearch(prepared, areas, counts, step, seed, (to) => {
+    const patterns = new PatternSearch(prepared, areas, step, seed, (to) => {
       raiseBound(to);
       return done;
     });
