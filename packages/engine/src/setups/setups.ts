@@ -97,7 +97,7 @@ function fenceAt(part: Part, across: Axis, cut: Interval): { readonly fence: Len
   if (across === 'y') return { fence: atLeastNothing(before), from: 'lower end' };
   const isNearStart = before.compare(after) <= 0;
   const fence = atLeastNothing(isNearStart ? before : after);
-  if (across === 'x') return { fence, from: 'nearer end' };
+  if (across === 'x' || fence.isZero()) return { fence, from: 'nearer end' };
   return { fence, from: isNearStart ? 'front edge' : 'back edge' };
 }
 

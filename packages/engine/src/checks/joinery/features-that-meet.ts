@@ -17,14 +17,7 @@ import { entryFace, featureWords, isClosed, isHousing, type JoinedCase } from '.
 export function meetingFindings(one: JoinedCase): readonly Finding[] {
   const limit = limitIn(THINNEST_WALL, one.unit);
   const found = one.parts.flatMap((part) => pairsIn(part, limit).map((pair) => ({ part, ...pair })));
-  const alike = groupAlike(found, ({ part, a, b, by }) => [
-    part.role,
-    a.origin,
-    b.origin,
-    a.kind,
-    b.kind,
-    by !== undefined,
-  ]);
+  const alike = groupAlike(found, ({ a, b, by }) => [a.origin, b.origin, a.kind, b.kind, by !== undefined]);
   return alike.map(([{ part, a, b, by, left }]) => {
     const [what, other] = [featureWords(a, one), featureWords(b, one)];
     const related = isSameOrigin(a.origin, b.origin)
