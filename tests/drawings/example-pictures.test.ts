@@ -53,6 +53,15 @@ describe('the examples', () => {
     await looksAsApproved(vanity, 'vanity');
   });
 
+  it('linen press: doors and drawers of 32-5/16 between sides of frame and panel', async () => {
+    const press = await pieceOf('linen-press');
+    // Across: 36 less an overhang of 1 at each end is 34; less two sides of 3/4 32-1/2; less two gaps of 3/32 32-5/16, of
+    // which the middle gap of the doors takes 3/32 more: 32-7/32 in two leaves of 16-7/64.
+    expect(fronts(press, 'drawer-front')).toEqual(['517/16 x 7', '517/16 x 8']);
+    expect(fronts(press, 'door').map((size) => size.split(' x ')[0])).toEqual(['1031/64', '1031/64']);
+    await looksAsApproved(press, 'linen-press');
+  });
+
   it('wall cupboard: doors of 16-9/16 x 19-17/32 on the frame', async () => {
     const cupboard = await pieceOf('wall-cupboard');
     // Across: 36 less stiles 3-1/2 is 32-1/2; with laps of 3/8 33-1/4, less a gap of 1/8 in two: 16-9/16.

@@ -125,7 +125,7 @@ export const constructionMistakes: readonly Mistake[] = [
     slip: 'a plinth under what hangs',
     into: 'wall-cupboard',
     from: 'hung on wall, 54 above floor',
-    to: 'hung on wall, 54 above floor   «plinth» 4 high, set back 3, of "birch ply 3/4"',
+    to: 'hung on wall, 54 above floor   «plinth» 2 high of "birch ply 3/4"',
     code: 'hung-with-base',
   },
   {

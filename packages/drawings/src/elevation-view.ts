@@ -144,7 +144,7 @@ export function composeView(
       name: 'outside',
       children: [{ kind: 'rectangle', surface: 'outside', box: outside }],
     },
-    ...floorLine(outside),
+    ...(evaluation.design.carcase.hung === undefined ? floorLine(outside) : []),
     {
       kind: 'group',
       id: 'parts',

@@ -49,7 +49,7 @@ export function insideElevation(evaluation: Evaluation): Drawing {
           wholeChain(evaluation, 'x'),
         ]),
       },
-      standsOnFloor: true,
+      standsOnFloor: evaluation.design.carcase.hung === undefined,
       wordsOf,
       mayGoWithout: ({ part, seen }) => part.role === 'back' || seen.length === 0,
     },

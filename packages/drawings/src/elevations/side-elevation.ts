@@ -50,7 +50,7 @@ export function sideElevation(evaluation: Evaluation): Drawing {
         above: [],
         below: chains('case', [depthChain(evaluation, seen, undefined), wholeChain(evaluation, 'z')]),
       },
-      standsOnFloor: true,
+      standsOnFloor: evaluation.design.carcase.hung === undefined,
       wordsOf,
       mayGoWithout: ({ seen: edges }) => edges.length === 0,
     },

@@ -53,7 +53,7 @@ export function verticalSection(evaluation: Evaluation, opening?: string): Drawi
       high: { u: realMm(z.end.length), v: realMm(y.end.length) },
       seenAs: 'behind',
       chains: upright(evaluation, viewed, place, chosen?.laid),
-      standsOnFloor: true,
+      standsOnFloor: evaluation.design.carcase.hung === undefined,
       wordsOf: (part) => [cleanName(part.mark)],
       mayGoWithout: ({ cut }) => cut === undefined,
     },
