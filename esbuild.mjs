@@ -6,7 +6,7 @@
  *   node esbuild.mjs            builds everything
  *   node esbuild.mjs --watch    builds again whenever a source changes
  */
-import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as esbuild from 'esbuild';
@@ -37,11 +37,24 @@ const forBrowser = {
   define: { ...common.define, global: 'globalThis' },
 };
 
-/** @type {readonly (import('esbuild').BuildOptions & { entryPoints: [string], outfile: string })[]} */
+/**
+ * The server for Node and the command line are nearly the same code, so they are one bundle: run on its own it is the
+ * server, required by dist/cli.cjs it is the command line. Only the half that is asked for is loaded.
+ */
+const serverOrCommandLine = `
+if (require.main === module) import('./packages/server/src/main-node.ts');
+else import('./packages/cli/src/main.ts');
+`;
+const commandLine = `#!/usr/bin/env node
+'use strict';
+require('./server.cjs');
+`;
+
+/** @type {readonly (import('esbuild').BuildOptions & { outfile: string })[]} */
 const bundles = [
   {
     ...forNode,
-    entryPoints: ['packages/server/src/main-node.ts'],
+    stdin: { contents: serverOrCommandLine, resolveDir: repository, sourcefile: 'server-or-command-line.cjs' },
     outfile: 'dist/server.cjs',
     inject: [objectGroupBy],
   },
@@ -68,23 +81,13 @@ const bundles = [
   },
   { ...forBrowser, format: 'iife', entryPoints: ['packages/preview/src/page.ts'], outfile: 'dist/preview.js' },
   { ...common, entryPoints: ['packages/preview/src/styles.css'], outfile: 'dist/preview.css' },
-  {
-    ...forNode,
-    entryPoints: ['packages/cli/src/main.ts'],
-    outfile: 'dist/cli.cjs',
-    banner: { js: '#!/usr/bin/env node' },
-    inject: [objectGroupBy],
-  },
 ];
 
 async function build() {
-  const missing = bundles
-    .flatMap((bundle) => bundle.entryPoints)
-    .filter((entry) => !existsSync(join(repository, entry)));
-  if (missing.length > 0) throw new Error(`nothing to bundle: missing ${missing.join(', ')}`);
   await generateParser();
   rmSync(join(repository, 'dist'), { recursive: true, force: true });
   mkdirSync(join(repository, 'dist'));
+  writeFileSync(join(repository, 'dist/cli.cjs'), commandLine);
   if (process.argv.includes('--watch')) {
     const contexts = await Promise.all(bundles.map((bundle) => esbuild.context({ ...bundle, logLevel: 'info' })));
     await Promise.all(contexts.map((context) => context.watch()));
