@@ -209,4 +209,12 @@ test('a folder without permission is refused, whether it is there or is to be ma
     );
   }
   expect(readdirSync(bench.path('locked'))).toEqual([]);
+  // May be listed, may not even be entered.
+  chmodSync(bench.path('locked'), 0o444);
+  const ended = bench.run(['make', 'sideboard.fettle', '--out', 'locked'], { asNobody: true });
+  expectRefusal(
+    { ...ended, err: ended.err.replace(/^\d+ notes in 1 file\n/, '') },
+    'locked may not be written: permission is missing; nothing was changed',
+  );
+  chmodSync(bench.path('locked'), 0o755);
 });

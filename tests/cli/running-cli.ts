@@ -97,6 +97,8 @@ export class Bench {
     // The repository may lie where nobody else may look.
     const copy = this.path('cli.cjs');
     copyFileSync(bundle, copy);
+    // The command line is the other half of the server's bundle.
+    copyFileSync(join(bundle, '../server.cjs'), this.path('server.cjs'));
     const becomeNobody = this.path('become-nobody.cjs');
     writeFileSync(becomeNobody, 'process.setgroups([]); process.setgid(65534); process.setuid(65534);');
     return ['--require', becomeNobody, copy];

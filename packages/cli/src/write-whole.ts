@@ -59,8 +59,13 @@ function whyNotInto(folder: string, files: readonly FileToWrite[]): Written | un
   }
   for (const { name } of files) {
     const path = join(folder, name);
-    if (lstatSync(path, { throwIfNoEntry: false })?.isDirectory()) {
-      return { kind: 'refused', name: path, why: 'is a folder and stands in the way' };
+    try {
+      if (lstatSync(path, { throwIfNoEntry: false })?.isDirectory()) {
+        return { kind: 'refused', name: path, why: 'is a folder and stands in the way' };
+      }
+    } catch (error) {
+      // A folder that may be listed but not entered.
+      return { kind: 'refused', name: folder, why: systemReason(error, 'written') };
     }
   }
   return undefined;
