@@ -15,8 +15,11 @@ const ROUNDS_OF_A_DIVE = 4;
 
 /** First the fractional plan and its bound, then one whole plan after the other made from it. */
 export class PatternSearch {
-  private readonly work: Generator<StateRecord | undefined, void>;
+  private readonly work: Generator<StateRecord | undefined, void> | undefined;
   private over = false;
+
+  /** Whether it finds plans; if not, it only raises the bound. */
+  readonly findsPlans: boolean;
 
   /** `raise` is told every lower bound and answers whether nothing better can be found. */
   constructor(
@@ -26,7 +29,17 @@ export class PatternSearch {
     seed: number,
     raise: (bound: number) => boolean,
   ) {
-    this.work = searchPatterns(problem, areas, step, new SeededRandom(seed ^ 0x5bd1e995), raise);
+    const generation = PatternGeneration.for(problem, MOST_PLACES);
+    const { longestRip, longestCrosscut, stages } = problem.limits;
+    // The patterns know nothing of limits: with them they are only good for the bound.
+    const unlimited = Math.min(longestRip, longestCrosscut, stages) === Number.POSITIVE_INFINITY;
+    this.findsPlans = unlimited && generation?.exact === true;
+    const random = new SeededRandom(seed ^ 0x5bd1e995);
+    this.over = generation === undefined;
+    this.work =
+      generation === undefined
+        ? undefined
+        : searchPatterns(problem, generation, this.findsPlans, areas, step, random, raise);
   }
 
   /** False once there is nothing more to do. */
@@ -36,38 +49,34 @@ export class PatternSearch {
 
   /** A small step; answers a plan if it found one. */
   run(): StateRecord | undefined {
-    const { value, done } = this.work.next();
-    this.over = done === true;
-    return value ?? undefined;
+    const next = this.work?.next();
+    this.over = next === undefined || next.done === true;
+    return next?.value ?? undefined;
   }
 }
 
 function* searchPatterns(
   problem: PreparedSheets,
+  generation: PatternGeneration,
+  findsPlans: boolean,
   areas: Float64Array,
   step: number,
   random: SeededRandom,
   raise: (bound: number) => boolean,
 ): Generator<StateRecord | undefined, void> {
-  const generation = PatternGeneration.for(problem, MOST_PLACES);
-  if (generation === undefined) return;
-  yield undefined;
-  const { longestRip, longestCrosscut, stages } = problem.limits;
-  // The patterns know nothing of limits: with them they are only good for the bound.
-  const canBeCut = generation.exact && Math.min(longestRip, longestCrosscut, stages) === Number.POSITIVE_INFINITY;
   const asked = Int32Array.from(problem.types, ({ count }) => count);
   const solving = generation.solve(asked, Number.POSITIVE_INFINITY, raise);
   let solved = solving.next();
   while (solved.done !== true) {
     yield undefined;
-    if (solved.value !== undefined && canBeCut && isRepetitive(solved.value)) {
+    if (solved.value !== undefined && findsPlans && isRepetitive(solved.value)) {
       const plan = new RoundedPlan(problem, areas, solved.value, random, 0);
       yield* asSteps(plan.dive(generation, 0, random));
       yield plan.record();
     }
     solved = solving.next();
   }
-  if (!canBeCut || !isRepetitive(solved.value)) return;
+  if (!findsPlans || !isRepetitive(solved.value)) return;
   for (let rounding = 0; ; rounding++) {
     const release = rounding === 0 ? 0 : 0.1 + 0.4 * random.fraction();
     const plan = new RoundedPlan(problem, areas, solved.value, random, release);

@@ -81,9 +81,9 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
       return done;
     });
     // Orders with many blanks of each size are won by patterns, others by moving blanks.
-    const repeated = total > 0 && counts.reduce((sum, count) => sum + count, 0) >= 1.5 * counts.length;
+    const repeated = patterns.findsPlans && counts.reduce((sum, count) => sum + count, 0) >= 1.5 * counts.length;
     for (let turn = 0; !done; turn++) {
-      const patternsTurn = repeated ? turn % 4 !== 3 : turn % 4 === 3;
+      const patternsTurn = repeated ? turn % 2 === 0 : turn % 6 === 5;
       if (patternsTurn && patterns.isAtWork()) {
         const found = patterns.run();
         if (found !== undefined) offer(found);
