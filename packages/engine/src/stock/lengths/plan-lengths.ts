@@ -42,7 +42,9 @@ export function* planLengths(problem: LengthProblem, seed = 1): Generator<Length
 const MOST_SIZES_RELAXED = 450;
 /** Nodes of a search through whole numbers: in all, and of the first attempt. */
 const MOST_NODES = 30_000;
-const FIRST_NODES = 400;
+const FIRST_NODES = 300;
+/** Each round begins with an attempt that could prove that there is no plan; the others only look for one. */
+const ATTEMPTS_IN_ROUND = 6;
 /** What of the search is spent on the least cost that is possible, before it is content with anything better. */
 const NODES_FOR_LEAST = 1_500;
 
@@ -86,15 +88,19 @@ class LengthSearch {
     const capacity = sizes.stocks.reduce((most, bar) => Math.max(most, bar.capacity), 0);
     const search = new FillingSearch(sizes.size, capacity);
     const correction = new ValueCorrection(sizes, search, this.random);
+    const known: BarPlan[] = [this.best];
     for (let round = 0; round < 4; round += 1) {
-      this.offer(correction.next(sizes.demand, available));
+      const plan = correction.next(sizes.demand, available);
+      known.push(plan);
+      this.offer(plan);
       if (this.isProved) return;
       yield;
     }
     if (sizes.size.length > MOST_SIZES_RELAXED) return;
     this.progress = 0.1;
     const patterns = new PatternProgram(sizes, sizes.demand, available);
-    for (const { stock, filling } of this.best.bars) patterns.add(stock, filling);
+    // The more patterns of use it has at the start, the sooner the relaxation stands.
+    for (const { stock, filling } of known.flatMap(({ bars }) => bars)) patterns.add(stock, filling);
     const relaxing = relax(patterns, search, sizes.demand, available, 'until the bound stands');
     let relaxed = relaxing.next();
     for (let round = 1; relaxed.done !== true; round += 1) {
@@ -162,16 +168,22 @@ class LengthSearch {
     patterns.program.cheapen(20_000);
     const root = patterns.program.standing();
     let spent = 0;
-    let nodes = FIRST_NODES;
     for (let attempt = 0; ; attempt += 1) {
+      const round = Math.floor(attempt / ATTEMPTS_IN_ROUND);
+      const place = attempt % ATTEMPTS_IN_ROUND;
       const patience: Patience =
-        attempt % 2 === 0
-          ? { nodes: nodes / 4, refusals: attempt, order: 'likeliest first', chance: attempt === 0 ? 0 : 0.5 }
-          : {
-              nodes,
+        place === 0
+          ? {
+              nodes: FIRST_NODES * 3 ** round,
               refusals: Number.POSITIVE_INFINITY,
               order: 'most pressing first',
-              chance: attempt === 1 ? 0 : 0.5,
+              chance: round === 0 ? 0 : 0.5,
+            }
+          : {
+              nodes: Math.ceil((FIRST_NODES / 2) * 1.6 ** round),
+              refusals: 1 + place,
+              order: 'likeliest first',
+              chance: 0.3,
             };
       const searching = searchWhole(patterns, sizes.demand, available, target, patience, root, this.random);
       let step = searching.next();
@@ -181,7 +193,6 @@ class LengthSearch {
       }
       patterns.clearBars();
       if (step.value.kind !== 'gave up' || spent >= most) return { outcome: step.value, spent };
-      if (attempt % 2 === 1) nodes = Math.ceil(nodes * 1.6);
     }
   }
 }

@@ -12,7 +12,7 @@ const WORK_PER_STEP = 3_000_000;
  */
 const MOST_SMOOTHING = 0.7;
 /** Steps of a search for a pattern of use, and of one that makes sure that there is none. */
-const QUICK_STEPS = 2_000;
+const QUICK_STEPS = 500;
 /** Patterns beside the best one that are let in at once. */
 const MORE_PATTERNS = 5;
 const MOST_STEPS = 1_000_000;
@@ -97,7 +97,7 @@ export function* relax(
       bestWorths = worths.slice();
     }
     if (entered > 0) {
-      smoothing = MOST_SMOOTHING;
+      smoothing = Math.min(MOST_SMOOTHING, smoothing + 0.1);
       thorough = false;
     } else if (isSmoothed) {
       smoothing = smoothing > 0.3 ? smoothing - 0.3 : 0;
