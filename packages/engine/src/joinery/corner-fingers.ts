@@ -1,5 +1,6 @@
 import type { Length } from '../length/length.ts';
-import { type BoxSolid, boxOf, dovetailOf, type End, prismOf, type Solid } from '../solids/index.ts';
+import { type BoxSolid, boxOf, type End, type Solid } from '../solids/index.ts';
+import { BOX_FACES } from '../solids/polyhedron.ts';
 
 /**
  * What is cut where two boards of a drawer box cross at a corner: `side` runs from front to back, `end` from left to
@@ -51,16 +52,10 @@ export function tails(corner: BoxSolid, { pin, pitch, slope, outer }: TailLayout
   const wide = wideOf(count);
   const narrow = wide.minus(flare.times(2));
   if (!narrow.isPositive()) return { side: [], end: [boxOf(corner.x, corner.y, corner.z)] };
-  const [atEnd, atBase] = outer === 'from' ? [corner.z.from, corner.z.to] : [corner.z.to, corner.z.from];
   const step = height.dividedBy(count);
   const middles = Array.from({ length: count }, (_, at) => corner.y.from.plus(step.times(at)).plus(step.dividedBy(2)));
   const trapezoid = (low: readonly [Length, Length], high: readonly [Length, Length]): Solid =>
-    prismOf('x', corner.x, [
-      [low[0], atEnd],
-      [high[0], atEnd],
-      [high[1], atBase],
-      [low[1], atBase],
-    ]);
+    throughSide(corner, low, high, outer);
   const half = wide.dividedBy(2);
   const halfAtBase = narrow.dividedBy(2);
   // Between the tails, and under the lowest and over the topmost one.
@@ -76,14 +71,27 @@ export function tails(corner: BoxSolid, { pin, pitch, slope, outer }: TailLayout
   return {
     side: spaces,
     end: middles.map((middle) =>
-      dovetailOf({
-        axis: 'x',
-        along: corner.x,
-        across: 'y',
-        middle,
-        narrow: { at: atBase, width: narrow },
-        wide: { at: atEnd, width: wide },
-      }),
+      trapezoid([middle.minus(half), middle.minus(halfAtBase)], [middle.plus(half), middle.plus(halfAtBase)]),
     ),
   };
+}
+
+/**
+ * Through the thickness of the side, between a lower and an upper flank, each given at the end of the side and at its
+ * base line. Listed as the corners of a box are, so that its faces need no turning: a chest has hundreds of these.
+ */
+function throughSide(
+  corner: BoxSolid,
+  low: readonly [Length, Length],
+  high: readonly [Length, Length],
+  outer: End,
+): Solid {
+  const flanks = outer === 'from' ? [low, high] : [low, high].map(([atEnd, atBase]) => [atBase, atEnd] as const);
+  const corners = [corner.x.from, corner.x.to].flatMap((x) =>
+    flanks.flatMap(([before, after]) => [
+      { x, y: before, z: corner.z.from },
+      { x, y: after, z: corner.z.to },
+    ]),
+  );
+  return { kind: 'convex', corners, faces: BOX_FACES };
 }
