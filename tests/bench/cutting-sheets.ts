@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { MaxRectsPacker, PACKING_LOGIC } from 'maxrects-packer';
+import { MaxRectsPacker } from 'maxrects-packer';
 import { SeededRandom } from '../../packages/engine/src/stock/seeded-random.ts';
 import { checkSheetPlan } from '../../packages/engine/src/stock/sheets/check-sheet-plan.ts';
 import { searchSheets } from '../../packages/engine/src/stock/sheets/search-sheets.ts';
@@ -115,6 +115,9 @@ function search(problem: SheetProblem, seconds: number): Outcome {
   return { first, firstMs, cost: value.plan.cost, bound: value.bound, seconds: processorSeconds() - begun };
 }
 
+/** The packer's rules by area and by longest edge: its names for these numbers do not exist when it runs. */
+const PACKING_RULES = [0, 1];
+
 /** The fewest sheets of four runs of the packer: two rules, two orders. The kerf is added to pieces and sheet. */
 function packed({ sheets: [sheet], blanks, kerf }: SheetProblem): number {
   if (sheet === undefined) throw new Error('a problem without sheets');
@@ -123,7 +126,7 @@ function packed({ sheets: [sheet], blanks, kerf }: SheetProblem): number {
   );
   const bySide = [...pieces].sort((a, b) => Math.max(b.width, b.height) - Math.max(a.width, a.height));
   const byArea = [...pieces].sort((a, b) => b.width * b.height - a.width * a.height);
-  const runs = [PACKING_LOGIC.MAX_AREA, PACKING_LOGIC.MAX_EDGE].flatMap((logic) =>
+  const runs = PACKING_RULES.flatMap((logic) =>
     [bySide, byArea].map((order) => {
       const allowRotation = blanks.some(({ mayTurn }) => mayTurn);
       const options = { smart: false, pot: false, square: false, allowRotation, logic };

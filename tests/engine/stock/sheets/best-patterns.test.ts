@@ -1,0 +1,110 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { BestPatterns } from '../../../../packages/engine/src/stock/sheets/best-patterns.ts';
+import { type PreparedSheets, prepareSheets } from '../../../../packages/engine/src/stock/sheets/prepare-sheets.ts';
+
+/** The best worth for a rectangle of every size, by trying every cut at every whole place: slow and plain. */
+function plainWorths({ types }: PreparedSheets, worths: Float64Array, width: number, length: number): number {
+  const table = Array.from({ length: width + 1 }, () => new Array<number>(length + 1).fill(0));
+  const at = (x: number, y: number) => table[x]?.[y] ?? 0;
+  for (let x = 1; x <= width; x++) {
+    for (let y = 1; y <= length; y++) {
+      let best = 0;
+      types.forEach((type, place) => {
+        const straight = type.width <= x && type.length <= y;
+        if (straight || (type.mayTurn && type.length <= x && type.width <= y))
+          best = Math.max(best, worths[place] ?? 0);
+      });
+      for (let cut = 1; 2 * cut <= x; cut++) best = Math.max(best, at(cut, y) + at(x - cut, y));
+      for (let cut = 1; 2 * cut <= y; cut++) best = Math.max(best, at(x, cut) + at(x, y - cut));
+      (table[x] as number[])[y] = best;
+    }
+  }
+  return at(width, length);
+}
+
+const side = fc.integer({ min: 15, max: 55 });
+const anyPatternProblem = fc
+  .record({
+    sheets: fc.array(fc.record({ width: side, length: side }), { minLength: 1, maxLength: 2 }),
+    blanks: fc.array(
+      fc.record({
+        width: fc.integer({ min: 3, max: 30 }),
+        length: fc.integer({ min: 3, max: 30 }),
+        mayTurn: fc.boolean(),
+        worth: fc.integer({ min: 1, max: 900 }),
+      }),
+      { minLength: 1, maxLength: 6 },
+    ),
+  })
+  .map(({ sheets, blanks }) => {
+    const problem = prepareSheets({
+      sheets: sheets.map((sheet, place) => ({ id: `${place}`, cost: 1, ...sheet })),
+      blanks: blanks.map((blank, place) => ({ id: `${place}`, count: 1, ...blank })),
+      kerf: 0,
+    });
+    const worths = Float64Array.from(problem.types, ({ blanks: [one] }) => blanks[Number(one?.id)]?.worth ?? 0);
+    return { problem, worths };
+  })
+  .filter(({ problem }) => problem.types.length > 0);
+
+describe('the most valuable pattern', () => {
+  it('is what every cut at every place gives, and its blanks are worth that', () => {
+    fc.assert(
+      fc.property(anyPatternProblem, ({ problem, worths }) => {
+        const table = BestPatterns.for(problem, 300);
+        if (table === undefined || !table.exact) throw new Error('few places, and yet no exact table');
+        for (const _ of table.fill(worths));
+        problem.kinds.forEach(({ width, length }, kind) => {
+          expect(table.worthOn(kind)).toBe(plainWorths(problem, worths, width, length));
+          const worth = table.countsOn(kind).reduce((sum, count, type) => sum + count * (worths[type] ?? 0), 0);
+          expect(worth).toBe(table.worthOn(kind));
+        });
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('on coarse places is worth at least as much', () => {
+    fc.assert(
+      fc.property(anyPatternProblem, ({ problem, worths }) => {
+        const table = BestPatterns.for(problem, 22);
+        if (table === undefined) return;
+        for (const _ of table.fill(worths));
+        problem.kinds.forEach(({ width, length }, kind) => {
+          expect(table.worthOn(kind)).toBeGreaterThanOrEqual(plainWorths(problem, worths, width, length));
+        });
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('of published problems with limited numbers is never below the proved optimum', () => {
+    const path = join(import.meta.dirname, '../../../fixtures/cutting/g2kp.json');
+    const { instances } = JSON.parse(readFileSync(path, 'utf8')) as {
+      instances: { id: string; sheet: [number, number]; opt: number; items: [number, number, number, number][] }[];
+    };
+    for (const { id, sheet, opt, items } of instances) {
+      const problem = prepareSheets({
+        sheets: [{ id: 'sheet', width: sheet[0], length: sheet[1], cost: 1 }],
+        blanks: items.map(([width, length, , count], place) => ({
+          id: `${place}`,
+          width,
+          length,
+          count,
+          mayTurn: false,
+        })),
+        kerf: 0,
+      });
+      const table = BestPatterns.for(problem, 400);
+      if (table === undefined) continue;
+      const worths = Float64Array.from(problem.types, ({ blanks }) =>
+        Math.max(...blanks.map((blank) => items[Number(blank.id)]?.[2] ?? 0)),
+      );
+      for (const _ of table.fill(worths));
+      expect(table.worthOn(0), id).toBeGreaterThanOrEqual(opt);
+    }
+  });
+});
