@@ -12,6 +12,9 @@ slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free b
 hinge "butt 2-1/2" 2-1/2 long, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
 pull "bar 5" 5-1/2 wide, 5 between screws, costs 9 each
 cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
+dowel "8 mm" 8mm thick, 35mm long
+screw "No. 8" 2 long, pilot 1/8, clearance 3/16
+tenon "6 by 40" 6mm thick, 20mm wide, 40mm long
 machine "table saw" rips at most 30 wide, crosscuts at most 24, least length 6, kerf 1/8
 flitch "walnut A" 24 leaves, 6 wide, 96 long
 thing "record" { 12-3/8 wide, 1/8 deep, 12-3/8 high   weighs 1/2 lb }
