@@ -140,7 +140,10 @@ describe('the search', () => {
       open.page
         .locator(`.overlay .frame.${kind}`)
         .first()
-        .evaluate((frame) => Number.parseFloat(getComputedStyle(frame).strokeWidth));
+        .evaluate((frame) => {
+          const page = globalThis as unknown as { getComputedStyle(of: unknown): { readonly strokeWidth: string } };
+          return Number.parseFloat(page.getComputedStyle(frame).strokeWidth);
+        });
     expect(await width('current')).toBeGreaterThan(2 * (await width('found:not(.current)')));
   });
 });

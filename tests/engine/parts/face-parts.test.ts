@@ -69,12 +69,7 @@ describe('partitions and dividers', () => {
     const parts = ids.map((id) => partWithId(evaluation, id));
     // From the fronts, 1/2 thick, to the back: 15 deep; rails 2-1/2 wide leave 10 between them, and
     // the runners have stub tenons of 11/32 at each end: grooves 3/8 deep, 1/32 short.
-    expect(parts.map(sizeOf)).toEqual([
-      '18 x 5/2 x 3/4',
-      '18 x 5/2 x 3/4',
-      '171/16 x 5/2 x 3/4',
-      '171/16 x 5/2 x 3/4',
-    ]);
+    expect(parts.map(sizeOf)).toEqual(['18 x 5/2 x 3/4', '18 x 5/2 x 3/4', '171/16 x 5/2 x 3/4', '171/16 x 5/2 x 3/4']);
     expect(parts.map((part) => stretch(part, 'z'))).toEqual([
       '5/4 to 15/4',
       '55/4 to 65/4',

@@ -192,7 +192,9 @@ describe('web frames', () => {
 describe('the cut list', () => {
   const box = 'top "ply 3/4" between sides   bottom "ply 3/4" between sides';
   test('keeps a left side and a right one apart where they are mirror images', async () => {
-    const grooved = await evaluationOf(`sides "ply 3/4"   ${box}   back "ply 1/4" in groove 1/4 deep, 1/2 in from back edge`);
+    const grooved = await evaluationOf(
+      `sides "ply 3/4"   ${box}   back "ply 1/4" in groove 1/4 deep, 1/2 in from back edge`,
+    );
     const sidesOf = (evaluation: Evaluation) => cutList(evaluation.parts).filter(({ role }) => role === 'side');
     // A groove from end to end is the same for both: the one is the other upside down.
     expect(sidesOf(grooved).map(({ quantity }) => quantity)).toEqual([2]);

@@ -249,3 +249,18 @@ test('a lap that is too wide is mended in the text', async () => {
     `;
   await checkFix(text('<|>1/2'), 'Lap 5/16"', text('5/16"'));
 });
+
+test.each([
+  ['inches', '3/4"'],
+  ['mm', '18 mm'],
+  ['cm', '18 mm'],
+])('a thickness that nothing tells is proposed in the units of the piece: %s', async (units, thickness) => {
+  const text = (said: string) => `
+      piece "case" {
+        units ${units}
+        size 60 cm wide, 50 cm high, 30 cm deep
+        case { <|>sides${said}   bottom thick 18 mm, between sides }
+      }
+    `;
+  await checkFix(text(''), `Add 'thick ${thickness}'`, text(` thick ${thickness}`).replace('<|>', ''));
+});

@@ -25,8 +25,8 @@ export function readMaterial(reader: Reader<MaterialPattern>, part: string): Mat
             mends: [
               {
                 how: 'say',
-                values: { thickness: '3/4"' },
-                changes: [{ kind: 'insert-words', after: lastWords(reader), words: 'thick 3/4"' }],
+                values: { thickness: usualThickness(reader) },
+                changes: [{ kind: 'insert-words', after: lastWords(reader), words: `thick ${usualThickness(reader)}` }],
               },
             ],
           },
@@ -64,4 +64,10 @@ function actualThickness(stock: Stock | undefined, asked: Figure | undefined): F
 
 function lastWords(reader: Reader<MaterialPattern>) {
   return reader.originOf('<stock>') ?? reader.originOf('of <stock>') ?? reader.origin;
+}
+
+/** What most panels are, in the units of the piece; common practice, no source. */
+function usualThickness(reader: Reader<MaterialPattern>): string {
+  const { unit } = reader.context.units;
+  return unit === 'mm' || unit === 'cm' ? '18 mm' : '3/4"';
 }
