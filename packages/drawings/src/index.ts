@@ -6,6 +6,7 @@ export { insideElevation } from './elevations/inside-elevation.ts';
 export { sideElevation } from './elevations/side-elevation.ts';
 export { explodedView } from './exploded/exploded-view.ts';
 export { partDrawings, partSheets } from './part-drawing/part-drawings.ts';
+export * from './plans/index.ts';
 export * from './primitives.ts';
 export { type OpeningToCut, openingsToCut, openingToCutFirst } from './sections/openings.ts';
 export { planSection } from './sections/plan-section.ts';

@@ -38,7 +38,7 @@ function expectSound(plan: BuyingPlan, parts: readonly Part[]): void {
 }
 
 describe('plans of the examples', () => {
-  for (const name of ['sideboard', 'vanity', 'wall-cupboard', 'chest']) {
+  for (const name of ['sideboard', 'vanity', 'wall-cupboard', 'chest', 'linen-press']) {
     it(`${name}: each part once, as it is in the cut list, and no bound above its plan`, {
       timeout: 120_000,
     }, async () => {

@@ -9,6 +9,8 @@ export {
   type UnplannedPiece,
   type WhyUnplanned,
 } from './buying-request.ts';
+export { cutSequence, laidOut, type NumberedCut } from './cut-sequence.ts';
+export type { LaidArea, LaidPiece, LaidStock, SawCut } from './laid-stock.ts';
 export { type PieceWeight, pieceWeight } from './piece-weight.ts';
 export type { PieceToCut } from './pieces-to-cut.ts';
 export {
@@ -22,4 +24,5 @@ export {
   usualPatience,
 } from './plan-buying.ts';
 export { type HardwareRow, type ShoppingList, type ShoppingRow, shoppingList, type WoodRow } from './shopping-list.ts';
+export { type Reserve, reservesFor, type Spare, sparesOf } from './spares.ts';
 export { type Standing, standingOfBoards, standingOfSheets, standingWords } from './standing.ts';

@@ -70,15 +70,32 @@ export function* planBuying(request: BuyingRequest, patience = usualPatience): G
   for (const order of request.boards) {
     const at = boards.length;
     let steps = 0;
-    for (const { plan, bound, done } of planBoards(order.prepared.problem, patience.seed)) {
+    for (const { plan, bound: found, done } of planBoards(order.prepared.problem, patience.seed)) {
       const best = plan ?? boards[at]?.plan;
+      const bound = boardBound(order, found);
       if (best !== undefined) boards[at] = { order, plan: best, bound };
       steps += 1;
-      if (done || steps >= patience.steps) break;
+      const isLeast = best?.unplaced.length === 0 && best.cost <= bound;
+      if (done || isLeast || steps >= patience.steps) break;
       yield told(steps);
     }
   }
   return now();
+}
+
+/**
+ * What the searches' bound leaves out: boards are bought whole, so that the cost is a multiple of what all their costs are
+ * multiples of, and at least that of the cheapest one.
+ */
+function boardBound({ prepared: { problem } }: BoardOrder, bound: number): number {
+  const costs = problem.boards.map(({ cost }) => cost).filter((cost) => cost > 0);
+  const step = costs.reduce((common, cost) => greatestCommonDivisor(common, cost), 0);
+  if (step === 0 || problem.blanks.length === 0) return bound;
+  return Math.max(Math.ceil(bound / step) * step, Math.min(...problem.boards.map(({ cost }) => cost)));
+}
+
+function greatestCommonDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
 /** The plan at the end of all steps. */

@@ -1,0 +1,36 @@
+import { type BuyingPlan, cutSequence, type Evaluation, type NumberedCut, type Units } from '@fettle/engine';
+import type { Table } from '../cut-list-table.ts';
+import { cleanName } from '../lettering.ts';
+import { shown, unitWords } from '../shown-lengths.ts';
+
+/** The cuts in their order as a table, with what the fence is set to. */
+
+const COLUMNS = ['Cut', 'Stock', 'Number', 'Way', 'Fence', 'Gives', 'Notes'] as const;
+
+export function cuttingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
+  const { design } = evaluation;
+  const sequence = cutSequence(plan);
+  return {
+    title: `Cuts of ${cleanName(design.name)} in their order, settings in ${unitWords(design.units)}`,
+    columns: COLUMNS,
+    rows: sequence.map((each, at) => ({
+      parts: [...new Set(each.cut.blanks)],
+      cells: [
+        `${each.number}`,
+        cleanName(each.from.stock.name),
+        `${each.from.number}`,
+        each.cut.direction === 'rip' ? 'along' : 'across',
+        fence(each, sequence[at - 1], design.units),
+        each.cut.gives === undefined ? 'offcut' : cleanName(each.cut.gives),
+        each.isWithoutWayBack ? 'no way back: too little is left over to make it again' : '',
+      ],
+    })),
+  };
+}
+
+/** Where nothing has to be set anew the figure says so. */
+function fence(each: NumberedCut, before: NumberedCut | undefined, units: Units): string {
+  const figure = shown(each.cut.setting, units);
+  const isSame = before?.cut.direction === each.cut.direction && before.cut.setting.equals(each.cut.setting);
+  return isSame ? `${figure}, as before` : figure;
+}

@@ -1,0 +1,158 @@
+import {
+  type BuyingPlan,
+  cutSequence,
+  type Evaluation,
+  type LaidStock,
+  laidOut,
+  type NumberedCut,
+} from '@fettle/engine';
+import { cleanName } from '../lettering.ts';
+import { PEN_GROUPS } from '../line-types.ts';
+import type { Box, Drawing } from '../primitives.ts';
+import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale } from '../scale.ts';
+import {
+  capital,
+  commonDrawing,
+  commonWords,
+  type DrawingName,
+  errorWords,
+  messageSheet,
+  overallWords,
+} from '../sheet-words.ts';
+import { figureOnSheet, isInch, NEARLY, nearlyWords, realMm, unitWords } from '../shown-lengths.ts';
+import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
+import { BLOCK_FOOT, BLOCK_HEAD, stockBlock } from './stock-block.ts';
+
+/** Each sheet and board to scale with what is cut from it: sheets one to a page, boards of one stock several. */
+
+const BOARDS_ON_A_PAGE = 5;
+const NOTE_LINES = 2;
+
+/** What stands on each page; none while nothing is planned. */
+export function planPages(plan: BuyingPlan): readonly (readonly LaidStock[])[] {
+  const pages: LaidStock[][] = [];
+  for (const laid of laidOut(plan)) {
+    const last = pages[pages.length - 1];
+    const [first] = last ?? [];
+    const isMore =
+      last !== undefined &&
+      first !== undefined &&
+      laid.kind === 'board' &&
+      first.kind === 'board' &&
+      last.length < BOARDS_ON_A_PAGE;
+    if (isMore) last.push(laid);
+    else pages.push([laid]);
+  }
+  return pages;
+}
+
+/** `number` counts from 1; a page that is not there is the first. Never fails: what cannot be drawn is said. */
+export function planDrawing(evaluation: Evaluation, plan: BuyingPlan, number = 1): Drawing {
+  const pages = planPages(plan);
+  const at = pages[number - 1] === undefined ? 1 : number;
+  const of = pages.length < 2 ? '' : ` ${at} of ${pages.length}`;
+  return drawnPage(evaluation, plan, pages[at - 1] ?? [], `Cutting plan${of}`);
+}
+
+/** All that is cut from one stock on one page, by its name. */
+export function planOfStock(evaluation: Evaluation, plan: BuyingPlan, stock: string): Drawing {
+  const page = laidOut(plan).filter((laid) => laid.stock.name === stock);
+  return drawnPage(evaluation, plan, page, 'Cutting plan');
+}
+
+const MOST_COLUMNS = 4;
+/** Between two columns, and beside the first. */
+const GUTTER = 10;
+
+function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly LaidStock[], drawing: string): Drawing {
+  const { units } = evaluation.design;
+  const inch = isInch(units);
+  const [, large] = inch ? INCH_SHEETS : METRIC_SHEETS;
+  if (large === undefined) throw new Error('two sheets are listed for either system of units');
+  const name: DrawingName = { id: 'cutting', words: drawing, description: described(evaluation, page) };
+  if (page.length === 0) return messageSheet(evaluation, name, large, ['Nothing is drawn yet: nothing is planned.']);
+  const room = roomForView(large, NOTE_LINES);
+  const grid = largestGrid(page, room, inch ? INCH_SCALES : METRIC_SCALES);
+  if (grid === undefined) {
+    return messageSheet(evaluation, name, large, ['The stock is larger than any scale can show.']);
+  }
+  const { scale, columns, wide, high } = grid;
+  const cuts = cutsByStock(plan);
+  const blocks = page.map((laid, place) =>
+    stockBlock(laid, cuts.get(laid.number) ?? [], units, {
+      left: room.left + GUTTER / 2 + (place % columns) * wide,
+      top: room.top + Math.floor(place / columns) * high,
+      factor: 1 / scale.denominator,
+    }),
+  );
+  const leftOut = blocks.reduce((sum, block) => sum + block.leftOut, 0);
+  const errors = errorWords(evaluation);
+  const writesNearly = JSON.stringify(blocks).includes(NEARLY);
+  const words: SheetWords = {
+    ...commonWords(evaluation, name),
+    scale: scale.words,
+    overall: overallWords(evaluation),
+    notes: [
+      `Sizes to cut in ${unitWords(units)}, length first; kerf ${figureOnSheet(plan.request.kerf.length, units)}.${
+        writesNearly ? ` ${NEARLY} ${nearlyWords(units)}.` : ''
+      }`,
+      `Numbers in circles: the order of the cuts${leftOut === 0 ? '' : ` (no room for ${leftOut}: see the list of cuts)`}; double arrow: direction of grain; dashed: left over.`,
+    ],
+    warnings: errors === undefined ? [] : [`${capital(errors)}.`],
+  };
+  const [frame, ...rest] = sheetFurniture(large, words);
+  const [, fine] = PEN_GROUPS;
+  return {
+    ...commonDrawing(evaluation, name, large),
+    pens: fine ?? { wide: 0.25, narrow: 0.13 },
+    paperPerReal: 1 / scale.denominator,
+    content: [...(frame === undefined ? [] : [frame]), ...blocks.map(({ group }) => group), ...rest],
+  };
+}
+
+interface Grid {
+  readonly scale: Scale;
+  readonly columns: number;
+  /** Of one place, in mm. */
+  readonly wide: number;
+  readonly high: number;
+}
+
+/** As few columns as the largest scale takes. */
+function largestGrid(page: readonly LaidStock[], room: Box, scales: readonly Scale[]): Grid | undefined {
+  const longest = Math.max(...page.map(({ length }) => realMm(length)));
+  const widest = Math.max(...page.map(({ width }) => realMm(width)));
+  let best: Grid | undefined;
+  for (let columns = 1; columns <= Math.min(MOST_COLUMNS, page.length); columns += 1) {
+    const wide = (room.right - room.left) / columns;
+    const high = (room.bottom - room.top) / Math.ceil(page.length / columns);
+    const scale = scales.find(
+      ({ denominator }) =>
+        longest / denominator <= wide - GUTTER && widest / denominator <= high - BLOCK_HEAD - BLOCK_FOOT,
+    );
+    if (scale !== undefined && scale.denominator < (best?.scale.denominator ?? Number.POSITIVE_INFINITY)) {
+      best = { scale, columns, wide, high };
+    }
+  }
+  return best;
+}
+
+function cutsByStock(plan: BuyingPlan): ReadonlyMap<number, readonly NumberedCut[]> {
+  const cuts = new Map<number, NumberedCut[]>();
+  for (const each of cutSequence(plan)) {
+    const own = cuts.get(each.from.number);
+    if (own === undefined) cuts.set(each.from.number, [each]);
+    else own.push(each);
+  }
+  return cuts;
+}
+
+function described({ design }: Evaluation, page: readonly LaidStock[]): string {
+  const piece = cleanName(design.name);
+  const stocks = page.map(({ number, kind, stock, pieces, length, width }) => {
+    const marks = pieces.map(({ piece: { mark } }) => cleanName(mark)).join(', ');
+    const size = `${figureOnSheet(length, design.units)} × ${figureOnSheet(width, design.units)}`;
+    return `${capital(kind)} ${number} of ${cleanName(stock.name)}, ${size}: ${marks}`;
+  });
+  return `${[`How to cut ${piece === '' ? 'a piece without a name' : piece}`, ...stocks].join('. ')}.`;
+}

@@ -1,0 +1,182 @@
+import {
+  type BuyingPlan,
+  type Evaluation,
+  inPounds,
+  type Length,
+  laidOut,
+  pieceWeight,
+  Rational,
+  reservesFor,
+  type ShoppingRow,
+  shoppingList,
+  standingOfBoards,
+  standingOfSheets,
+  standingWords,
+  type Units,
+  type UnplannedPiece,
+} from '@fettle/engine';
+import type { Table, TableRow } from '../cut-list-table.ts';
+import { cleanName } from '../lettering.ts';
+import { isInch, shown, unitWords } from '../shown-lengths.ts';
+
+/** What to buy for a piece as a table for people; as CSV it goes where the cut list goes. */
+
+const COLUMNS = [
+  'Buy',
+  'Quantity',
+  'Length',
+  'Width',
+  'Thickness',
+  'Board feet',
+  'Tally',
+  'Price',
+  'Cost',
+  'Notes',
+] as const;
+
+export function shoppingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
+  const { design } = evaluation;
+  const { units } = design;
+  const list = shoppingList(evaluation, plan);
+  const total = list.cost === undefined ? [] : [totalRow(list.cost, list.isWholeCost)];
+  return {
+    title: `Shopping list of ${cleanName(design.name)}, sizes in ${unitWords(units)}`,
+    columns: COLUMNS,
+    rows: [
+      ...list.rows.map((row) => rowOf(row, plan, units)),
+      ...total,
+      ...reserveRows(plan, units),
+      ...list.unplanned.map((each) => unplannedRow(each, units)),
+      weightRow(evaluation),
+      {
+        parts: [],
+        cells: cells({ buy: 'Kerf', length: shown(plan.request.kerf.length, units), notes: kerfWords(plan) }),
+      },
+    ],
+  };
+}
+
+interface Said {
+  readonly buy: string;
+  readonly quantity?: string;
+  readonly length?: string;
+  readonly width?: string;
+  readonly thickness?: string;
+  readonly exact?: string;
+  readonly tallied?: string;
+  readonly price?: string;
+  readonly cost?: string;
+  readonly notes?: string;
+}
+
+function cells(said: Said): readonly string[] {
+  const { buy, quantity, length, width, thickness, exact, tallied, price, cost, notes } = said;
+  return [buy, quantity, length, width, thickness, exact, tallied, price, cost, notes].map((cell) => cell ?? '');
+}
+
+function rowOf(row: ShoppingRow, plan: BuyingPlan, units: Units): TableRow {
+  const money = {
+    price:
+      row.price === undefined
+        ? ''
+        : `${decimal(row.price.amount, 2)} ${row.price.per === 'each' ? 'each' : 'a board foot'}`,
+    cost: row.cost === undefined ? '' : decimal(row.cost, 2),
+  };
+  if (row.kind === 'hardware') {
+    const notes = row.what === 'slide' ? 'pairs' : '';
+    const buy = row.entry === undefined ? row.what : cleanName(row.entry);
+    return { parts: row.parts, cells: cells({ buy, quantity: `${row.quantity}`, ...money, notes }) };
+  }
+  const standing = standingOf(row, plan);
+  return {
+    parts: row.parts,
+    cells: cells({
+      buy: cleanName(row.stock.name),
+      quantity: `${row.quantity}`,
+      length: shown(row.length, units),
+      width: shown(row.width, units),
+      thickness: row.thickness === undefined ? '' : shown(row.thickness, units),
+      ...(row.boardFeet === undefined
+        ? {}
+        : { exact: decimal(row.boardFeet.exact, 2), tallied: decimal(row.boardFeet.tallied, 2) }),
+      ...money,
+      notes: [`${decimal(row.waste.times(100), 0)} % waste`, ...(standing === undefined ? [] : [standing])].join('; '),
+    }),
+  };
+}
+
+/** Of boards the plan of all lengths of one stock and thickness has one bound. */
+function standingOf(row: Exclude<ShoppingRow, { kind: 'hardware' }>, plan: BuyingPlan): string | undefined {
+  if (row.kind === 'sheet') {
+    const own = plan.sheets.find(({ order }) => order.stock === row.stock);
+    return own === undefined ? undefined : standingWords(standingOfSheets(own));
+  }
+  const own = plan.boards.find(
+    ({ order }) => order.stock === row.stock && row.thickness?.equals(order.prepared.thickness) === true,
+  );
+  return own === undefined ? undefined : standingWords(standingOfBoards(own));
+}
+
+function totalRow(cost: Rational, isWhole: boolean): TableRow {
+  const notes = isWhole ? '' : 'without what has no price';
+  return { parts: [], cells: cells({ buy: 'Total', cost: decimal(cost, 2), notes }) };
+}
+
+function reserveRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
+  return reservesFor(laidOut(plan)).map(({ like, covers }) => {
+    const marks = [...new Set(covers.map(({ mark }) => cleanName(mark)))];
+    return {
+      parts: [...new Set(covers.map(({ part }) => part.id))],
+      cells: cells({
+        buy: `Spare: ${cleanName(like.stock.name)}`,
+        quantity: '1',
+        length: shown(like.length, units),
+        width: shown(like.width, units),
+        thickness: like.thickness === undefined ? '' : shown(like.thickness, units),
+        notes: `to make again any one of ${marks.join(', ')}, for which too little is left over`,
+      }),
+    };
+  });
+}
+
+function unplannedRow({ piece, why, needs, most }: UnplannedPiece, units: Units): TableRow {
+  const say = (length: Length | undefined) => (length === undefined ? '' : shown(length, units));
+  const sizes = needs === undefined ? '' : `: needs ${say(needs)}, there is ${say(most)}`;
+  return {
+    parts: [piece.part.id],
+    cells: cells({
+      buy: 'Not planned',
+      notes: `${cleanName(piece.label)}, mark ${cleanName(piece.mark)}: ${why}${sizes}`,
+    }),
+  };
+}
+
+function weightRow({ parts, design }: Evaluation): TableRow {
+  const { kilograms, takenFor, unweighed } = pieceWeight(parts);
+  const weight = isInch(design.units) ? `${decimal(inPounds(kilograms), 0)} lb` : `${decimal(kilograms, 0)} kg`;
+  const woods = [...takenFor].map(([stock, wood]) => `${cleanName(stock)} as ${wood}`);
+  const missing = unweighed.length === 0 ? [] : [`without ${unweighed.length} parts of unknown wood`];
+  return {
+    parts: [],
+    cells: cells({
+      buy: 'Weight',
+      quantity: weight,
+      notes: ['about, without hardware', ...missing, ...woods].join('; '),
+    }),
+  };
+}
+
+function kerfWords({ request }: BuyingPlan): string {
+  const { reason } = request.kerf;
+  return reason.kind === 'assumed' ? `assumed: ${reason.because}` : 'as the shop says';
+}
+
+/** Rounded to so many places, a half away from nothing. */
+function decimal(value: Rational, places: number): string {
+  const whole = value
+    .abs()
+    .times(10 ** places)
+    .plus(Rational.of(1, 2))
+    .floor();
+  return (Number(whole.numerator) / 10 ** places).toFixed(places);
+}

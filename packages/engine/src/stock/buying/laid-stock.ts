@@ -1,0 +1,53 @@
+import type { Stock } from '../../design/shop.ts';
+import type { Length } from '../../length/length.ts';
+import type { PieceToCut } from './pieces-to-cut.ts';
+
+/**
+ * A sheet or a board with what is cut from it, in exact lengths: the one thing that drawings, cut sequences and spares are
+ * made of, whatever search found it. `along` counts from the near end, along the grain; `across` from the left edge.
+ */
+export interface LaidStock {
+  /** Counts through all stock of a plan, from 1. */
+  readonly number: number;
+  readonly kind: 'sheet' | 'board';
+  readonly stock: Stock;
+  readonly thickness?: Length;
+  readonly length: Length;
+  readonly width: Length;
+  readonly pieces: readonly LaidPiece[];
+  readonly offcuts: readonly LaidArea[];
+  readonly cuts: readonly SawCut[];
+}
+
+export interface LaidArea {
+  readonly along: Length;
+  readonly across: Length;
+  readonly length: Length;
+  readonly width: Length;
+}
+
+export interface LaidPiece extends LaidArea {
+  readonly piece: PieceToCut;
+  /** Its own length lies across the grain of the stock. */
+  readonly turned: boolean;
+  /** Which stave of a glued-up part it is, from 1; absent where nothing is glued. */
+  readonly stave?: { readonly number: number; readonly of: number };
+}
+
+/** One cut from edge to edge of what is then on the saw. */
+export interface SawCut {
+  /** How many changes of direction come before it. */
+  readonly depth: number;
+  readonly direction: 'rip' | 'crosscut';
+  /** What stands between fence or stop and the blade. */
+  readonly setting: Length;
+  /** Where the kept piece ends: from the left edge for a rip, from the near end for a crosscut. */
+  readonly at: Length;
+  /** The ends of the cut, in the other direction. */
+  readonly from: Length;
+  readonly to: Length;
+  /** What comes off: the mark of a part, a name for what is cut further, or absent for what is trimmed away. */
+  readonly gives?: string;
+  /** Ids of the blanks in what comes off. */
+  readonly blanks: readonly string[];
+}

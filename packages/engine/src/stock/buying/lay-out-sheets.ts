@@ -1,0 +1,94 @@
+import type { Length } from '../../length/length.ts';
+import type { CutPiece, CuttingNode } from '../sheets/sheet-plan.ts';
+import { lengthOf, type SheetOrder } from './buying-request.ts';
+import type { LaidArea, LaidPiece, LaidStock, SawCut } from './laid-stock.ts';
+import { nameInside } from './piece-names.ts';
+import type { PlannedSheets } from './plan-buying.ts';
+
+/** Sheets as they are cut, numbered from `first`. */
+export function layOutSheets({ order, plan }: PlannedSheets, first: number): readonly LaidStock[] {
+  const { stock } = order;
+  const { length, width } = stock;
+  const thickness = stock.actual ?? stock.nominal;
+  if (length === undefined || width === undefined) return [];
+  return plan.sheets.map(({ root }, at): LaidStock => {
+    const read = new SheetReader(order);
+    read.node(root, `${first + at}`, 0);
+    return {
+      number: first + at,
+      kind: 'sheet',
+      stock,
+      ...(thickness === undefined ? {} : { thickness: thickness.length }),
+      length: length.length,
+      width: width.length,
+      pieces: read.pieces,
+      offcuts: read.offcuts,
+      cuts: read.cuts,
+    };
+  });
+}
+
+class SheetReader {
+  readonly pieces: LaidPiece[] = [];
+  readonly offcuts: LaidArea[] = [];
+  readonly cuts: SawCut[] = [];
+  readonly #order: SheetOrder;
+  readonly #byId: ReadonlyMap<string, SheetOrder['pieces'][number]>;
+
+  constructor(order: SheetOrder) {
+    this.#order = order;
+    this.#byId = new Map(order.pieces.map((piece) => [piece.blank.id, piece]));
+  }
+
+  node(node: CuttingNode, name: string, depth: number): void {
+    if (node.kind === 'offcut') this.offcuts.push(this.#area(node));
+    else if (node.kind === 'cut') this.#cut(node, name, depth);
+    else {
+      const piece = this.#byId.get(node.blank);
+      if (piece !== undefined) this.pieces.push({ ...this.#area(node), piece, turned: node.turned });
+    }
+  }
+
+  /** A cut after each piece but the last, and after that where it does not end with what it is cut from. */
+  #cut(cut: CutPiece, name: string, depth: number): void {
+    const rip = cut.direction === 'rip';
+    const end = rip ? cut.x + cut.width : cut.y + cut.length;
+    cut.pieces.forEach((piece, at) => {
+      const inside = nameInside(name, depth, at);
+      const pieceEnd = rip ? piece.x + piece.width : piece.y + piece.length;
+      const isLast = at === cut.pieces.length - 1;
+      if (!isLast || pieceEnd < end) {
+        const gives = piece.kind === 'blank' ? this.#byId.get(piece.blank)?.mark : inside;
+        this.cuts.push({
+          depth,
+          direction: cut.direction,
+          setting: this.#length(rip ? piece.width : piece.length),
+          at: this.#length(pieceEnd),
+          from: this.#length(rip ? cut.y : cut.x),
+          to: this.#length(rip ? cut.y + cut.length : cut.x + cut.width),
+          ...(gives === undefined || piece.kind === 'offcut' ? {} : { gives }),
+          blanks: blanksIn(piece),
+        });
+      }
+      this.node(piece, inside, depth + 1);
+    });
+  }
+
+  #area({ x, y, width, length }: CuttingNode): LaidArea {
+    return {
+      along: this.#length(y),
+      across: this.#length(x),
+      length: this.#length(length),
+      width: this.#length(width),
+    };
+  }
+
+  #length(units: number): Length {
+    return lengthOf(units, this.#order.scale);
+  }
+}
+
+function blanksIn(node: CuttingNode): readonly string[] {
+  if (node.kind === 'blank') return [node.blank];
+  return node.kind === 'cut' ? node.pieces.flatMap(blanksIn) : [];
+}

@@ -1,0 +1,102 @@
+import {
+  cutListCsv,
+  cuttingTable,
+  type Primitive,
+  planDrawing,
+  planPages,
+  shoppingTable,
+  toSvg,
+  walk,
+} from '@fettle/drawings';
+import { type BuyingPlan, cutSequence, type Evaluation, laidOut } from '@fettle/engine';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { pieceOfText, piecesOfExample, planned } from '../../engine/stock/buying/evaluating.ts';
+
+let sideboard: Evaluation;
+let plan: BuyingPlan;
+beforeAll(async () => {
+  const [piece] = await piecesOfExample('sideboard');
+  if (piece === undefined) throw new Error('the sideboard is not there');
+  sideboard = piece;
+  plan = planned(piece);
+}, 120_000);
+
+function groupsOf(content: readonly Primitive[], name: string) {
+  return [...walk(content)].flatMap((each) => (each.kind === 'group' && each.name === name ? [each] : []));
+}
+
+describe('cutting plans drawn', () => {
+  it('every part of the sideboard is on some page, true to scale, and tells a click which part it is', {
+    timeout: 120_000,
+  }, () => {
+    const drawn = new Map<string, number>();
+    planPages(plan).forEach((page, at) => {
+      const drawing = planDrawing(sideboard, plan, at + 1);
+      const scale = (drawing.paperPerReal ?? 0) * 25.4;
+      const pieces = page.flatMap((laid) => laid.pieces);
+      const groups = groupsOf(drawing.content, 'piece');
+      expect(groups.length).toBe(pieces.length);
+      groups.forEach(({ part, children }, turn) => {
+        const laid = pieces[turn];
+        const area = children.find((child) => child.kind === 'rectangle');
+        if (laid === undefined || area?.kind !== 'rectangle') throw new Error('a piece without its area');
+        expect(area.box.right - area.box.left).toBeCloseTo(laid.length.approximateInches * scale, 6);
+        expect(area.box.bottom - area.box.top).toBeCloseTo(laid.width.approximateInches * scale, 6);
+        drawn.set(part?.id ?? '', (drawn.get(part?.id ?? '') ?? 0) + 1);
+      });
+      expect(toSvg(drawing, { standalone: true })).toContain('<svg');
+    });
+    for (const { id } of sideboard.parts) expect([id, (drawn.get(id) ?? 0) > 0]).toEqual([id, true]);
+  });
+
+  it('what is drawn stays on its page', () => {
+    planPages(plan).forEach((_, at) => {
+      const { content, width, height } = planDrawing(sideboard, plan, at + 1);
+      for (const each of walk(content)) {
+        if (each.kind !== 'rectangle' || each.surface === 'paper') continue;
+        expect(each.box.left).toBeGreaterThan(0);
+        expect(each.box.right).toBeLessThan(width);
+        expect(each.box.bottom).toBeLessThan(height);
+      }
+    });
+  });
+
+  it('a piece without parts has a page that says so', async () => {
+    const piece = await pieceOfText('piece "nothing" {\n}');
+    const drawing = planDrawing(piece, planned(piece));
+    expect(JSON.stringify(drawing.content)).toContain('nothing is planned');
+  });
+});
+
+describe('tables of what to buy and how to cut', () => {
+  it('the shopping list tells how good each plan is, what the piece weighs, and what it took for granted', {
+    timeout: 120_000,
+  }, () => {
+    const { columns, rows } = shoppingTable(sideboard, plan);
+    for (const { cells } of rows) expect(cells).toHaveLength(columns.length);
+    const find = (buy: string) => rows.find(({ cells }) => cells[0] === buy)?.cells ?? [];
+    expect(find('ash panel')[columns.indexOf('Notes')]).toMatch(/^\d+ % waste; proved least$/);
+    expect(find('Weight')[columns.indexOf('Quantity')]).toMatch(/^1\d\d lb$/);
+    expect(find('Weight')[columns.indexOf('Notes')]).toContain('ash as white ash');
+    expect(find('Kerf')[columns.indexOf('Notes')]).toContain('assumed');
+  });
+
+  it('what is in no plan stands in the list with its reason', async () => {
+    const piece = await pieceOfText(`units inches to 1/32
+sheet "ply" actual 3/4, 30 long, 20 wide
+piece "box" { size 30 wide, 36 high, 12 deep   case { sides "ply" thick 3/4   bottom "ply" thick 3/4, between sides } }`);
+    const { rows } = shoppingTable(piece, planned(piece));
+    const left = rows.filter(({ cells }) => cells[0] === 'Not planned');
+    expect(left.map(({ cells }) => cells.at(-1))).toEqual([
+      'left side, mark A1: larger than every sheet',
+      'right side, mark A2: larger than every sheet',
+    ]);
+  });
+
+  it('the cuts of the table are those of the sequence, in their order', () => {
+    const { rows } = cuttingTable(sideboard, plan);
+    expect(rows.map(({ cells }) => Number(cells[0]))).toEqual(cutSequence(plan).map(({ number }) => number));
+    expect(cutListCsv(cuttingTable(sideboard, plan)).split('\r\n')).toHaveLength(rows.length + 2);
+    expect(laidOut(plan).length).toBeGreaterThan(5);
+  });
+});
