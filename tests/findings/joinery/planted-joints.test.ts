@@ -22,7 +22,7 @@ describe.each(plantedJoints)('$slip', ({ text, code }) => {
   test(`gives ${code} at its words`, async () => {
     const { findings } = await told(plain);
     expect(findings.map((each) => [each.code, plain.slice(each.start, each.end), each.start, each.sentence])).toEqual([
-      [code, words, start, expect.stringMatching(/\d|takes|meets|is a blade/)],
+      [code, words, start, expect.stringMatching(/\d|takes|meets|is a blade|is asked/)],
     ]);
   });
 

@@ -134,4 +134,9 @@ export const plantedJoints: readonly PlantedJoint[] = [
     text: piece({ box: 'plinth 3 high, thick 3/4   bottom thick 3/4, «in dado 1/4 deep»' }),
     code: 'joint-not-there',
   },
+  { slip: 'a dado without depth', text: bottom('in dado «0» deep'), code: 'joint-without-size' },
+  { slip: 'a tenon shorter than nothing', text: bottom('by tenons «-1/2» long'), code: 'joint-without-size' },
+  { slip: 'fasteners no distance apart', text: bottom('by dowels, «0» apart'), code: 'joint-without-size' },
+  { slip: 'a stop and no dado', text: bottom('«stopped 3/8 from front»'), code: 'detail-without-joint' },
+  { slip: 'a row of nothing', text: bottom('in dado 1/4 deep, «4 apart»'), code: 'detail-without-joint' },
 ];

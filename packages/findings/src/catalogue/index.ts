@@ -7,9 +7,12 @@ import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
 import { crosscutTooLong } from './crosscut-too-long.ts';
 import { crosscutTooWide } from './crosscut-too-wide.ts';
+import { dadoTooDeep } from './dado-too-deep.ts';
+import { detailWithoutJoint } from './detail-without-joint.ts';
 import { dividerOutOfPlace } from './divider-out-of-place.ts';
 import { doorTooWide } from './door-too-wide.ts';
 import { doorWiderThanHigh } from './door-wider-than-high.ts';
+import { dowelDoesNotSuit } from './dowel-does-not-suit.ts';
 import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
@@ -19,6 +22,7 @@ import { edgingLeavesNoCore } from './edging-leaves-no-core.ts';
 import { emptyGroup } from './empty-group.ts';
 import { faceFrameNotSolid } from './face-frame-not-solid.ts';
 import { faceFrameTooThin } from './face-frame-too-thin.ts';
+import { featuresMeet } from './features-meet.ts';
 import { fileNeverNeeded } from './file-never-needed.ts';
 import { fileNotFound } from './file-not-found.ts';
 import { fileUsesItself } from './file-uses-itself.ts';
@@ -30,18 +34,6 @@ import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
 import { frontsMeet } from './fronts-meet.ts';
 import { gapUnusual } from './gap-unusual.ts';
 import { gradingWithoutEffect } from './grading-without-effect.ts';
-import { featuresMeet } from './features-meet.ts';
-import { wallTooThin } from './wall-too-thin.ts';
-import { jointBreaksThrough } from './joint-breaks-through.ts';
-import { jointThroughEdging } from './joint-through-edging.ts';
-import { stoppedCutNeedsBit } from './stopped-cut-needs-bit.ts';
-import { noToolForJoint } from './no-tool-for-joint.ts';
-import { dadoTooDeep } from './dado-too-deep.ts';
-import { tenonOffAThird } from './tenon-off-a-third.ts';
-import { dowelDoesNotSuit } from './dowel-does-not-suit.ts';
-import { stopLeavesNoJoint } from './stop-leaves-no-joint.ts';
-import { tongueTooThick } from './tongue-too-thick.ts';
-import { jointNotThere } from './joint-not-there.ts';
 import { grooveBreaksOut } from './groove-breaks-out.ts';
 import { grooveTooDeep } from './groove-too-deep.ts';
 import { halfMarkedRemark } from './half-marked-remark.ts';
@@ -51,6 +43,10 @@ import { hingeDoorTooWide } from './hinge-door-too-wide.ts';
 import { hingeWrongFit } from './hinge-wrong-fit.ts';
 import { hungWithBase } from './hung-with-base.ts';
 import { hungWithoutNailer } from './hung-without-nailer.ts';
+import { jointBreaksThrough } from './joint-breaks-through.ts';
+import { jointNotThere } from './joint-not-there.ts';
+import { jointThroughEdging } from './joint-through-edging.ts';
+import { jointWithoutSize } from './joint-without-size.ts';
 import { lapBeyondEdge } from './lap-beyond-edge.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
 import { limitsDisagree } from './limits-disagree.ts';
@@ -67,6 +63,7 @@ import { nameMissing } from './name-missing.ts';
 import { nameNotClosed } from './name-not-closed.ts';
 import { nameNotOpened } from './name-not-opened.ts';
 import { noCutterForGroove } from './no-cutter-for-groove.ts';
+import { noToolForJoint } from './no-tool-for-joint.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToMake } from './nothing-to-make.ts';
@@ -102,13 +99,17 @@ import { solidTopCannotMove } from './solid-top-cannot-move.ts';
 import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
 import { stockNeverUsed } from './stock-never-used.ts';
 import { stockThicknessDiffers } from './stock-thickness-differs.ts';
+import { stopLeavesNoJoint } from './stop-leaves-no-joint.ts';
+import { stoppedCutNeedsBit } from './stopped-cut-needs-bit.ts';
 import { strayMark } from './stray-mark.ts';
 import { stretchersTooWide } from './stretchers-too-wide.ts';
+import { tenonOffAThird } from './tenon-off-a-third.ts';
 import { textTooLarge } from './text-too-large.ts';
 import { thicknessAbsurd } from './thickness-absurd.ts';
 import { thicknessIsNominal } from './thickness-is-nominal.ts';
 import { thicknessNotKnown } from './thickness-not-known.ts';
 import { toeSpaceSmall } from './toe-space-small.ts';
+import { tongueTooThick } from './tongue-too-thick.ts';
 import { unitApart } from './unit-apart.ts';
 import { unitsMixedInSum } from './units-mixed-in-sum.ts';
 import { unknownName } from './unknown-name.ts';
@@ -117,6 +118,7 @@ import { valueCircle } from './value-circle.ts';
 import { valueNeverUsed } from './value-never-used.ts';
 import { valueNotGiven } from './value-not-given.ts';
 import { valueNotUnderstood } from './value-not-understood.ts';
+import { wallTooThin } from './wall-too-thin.ts';
 import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 
 // The facts differ from entry to entry; whoever looks one up by its code hands back the facts it was made with.
@@ -178,6 +180,8 @@ const kinds: readonly AnyKind[] = [
   stopLeavesNoJoint,
   tongueTooThick,
   jointNotThere,
+  jointWithoutSize,
+  detailWithoutJoint,
   grooveBreaksOut,
   grooveTooDeep,
   halfMarkedRemark,

@@ -14,6 +14,7 @@ import {
   type ScrewEntry,
   usual,
 } from '@fettle/engine';
+import { detailWithoutJoint } from '@fettle/findings';
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import * as joints from '../schema/joints.ts';
@@ -30,7 +31,33 @@ type AnyPattern = EndPattern | CornerPattern | JoinPattern;
 /** Undefined where nothing is said. Of two joints that are said the first here counts; that both cannot be has its finding. */
 export function readJoinOf(said: Reader<never>): JoinDesign | undefined {
   const reader = said as Reader<AnyPattern>;
-  return readDado(reader) ?? readFastened(reader) ?? readTenoned(reader) ?? readMitre(reader);
+  const join = readDado(reader) ?? readFastened(reader) ?? readTenoned(reader) ?? readMitre(reader);
+  reportDetails(reader, join);
+  return join;
+}
+
+const details: readonly (readonly [AnyPattern, of: string, kinds: readonly JoinDesign['kind'][]])[] = [
+  ['stopped <length> from front', 'a dado', ['dado']],
+  ['tongue <length> thick', 'a dado', ['dado']],
+  ['first <length> in', 'fasteners', ['dowel', 'butt', 'loose-tenon']],
+  ['<length> apart', 'fasteners', ['dowel', 'butt', 'loose-tenon']],
+  ['tenons <length> thick', 'tenons', ['mortise-and-tenon']],
+];
+
+/** Nothing is dropped in silence: what tells of another joint than the one that is asked for says so. */
+function reportDetails(reader: Reader<AnyPattern>, join: JoinDesign | undefined): void {
+  for (const [pattern, of, kinds] of details) {
+    const at = reader.originOf(pattern);
+    if (at === undefined || (join !== undefined && kinds.includes(join.kind))) continue;
+    const words = pattern.replace(/ ?<length> ?/, ' … ').trim();
+    reader.context.findings.push(
+      detailWithoutJoint.at(
+        at,
+        { words: `'${words}'`, of },
+        { mends: [{ how: 'remove', values: {}, changes: [{ kind: 'remove', at }] }] },
+      ),
+    );
+  }
 }
 
 /** The same, as part of a design. */

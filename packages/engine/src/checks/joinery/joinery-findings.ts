@@ -4,6 +4,7 @@ import { depthFindings } from './depths-and-walls.ts';
 import { meetingFindings } from './features-that-meet.ts';
 import type { JoinedCase } from './joined-case.ts';
 import { proportionFindings } from './proportions.ts';
+import { sizeFindings } from './sizes-of-joints.ts';
 import { toolFindings } from './tools-for-joints.ts';
 
 /**
@@ -11,6 +12,9 @@ import { toolFindings } from './tools-for-joints.ts';
  * not also told to be thin or to meet what lies behind it.
  */
 export function joineryFindings(design: PieceDesign, one: JoinedCase): readonly Finding[] {
+  const withoutSize = sizeFindings(design);
+  // What such a joint leads to is no news.
+  if (withoutSize.length > 0) return withoutSize;
   const all = [
     ...proportionFindings(design, one),
     ...depthFindings(one),
