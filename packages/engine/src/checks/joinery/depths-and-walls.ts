@@ -47,7 +47,7 @@ function goesIn({ feature }: Cut): boolean {
 
 function breaksThrough(cut: Cut, one: JoinedCase): Finding | undefined {
   const { part, feature } = cut;
-  if (!goesIn(cut)) return undefined;
+  if (!goesIn(cut) || isOfBack(feature)) return undefined;
   const wood = woodOf(part);
   const entry = entryFace(feature);
   const depth = depthOf(feature.solid, wood, entry);
@@ -79,7 +79,7 @@ function tooDeep(cut: Cut): Finding | undefined {
   const { axis } = entryFace(feature);
   const thickness = part.box[axis].size.length;
   const limit = thickness.times(DEEPEST_GROOVE);
-  if (part.role.startsWith('drawer') || !isDado(feature)) return undefined;
+  if (part.role.startsWith('drawer') || isOfBack(feature)) return undefined;
   if (depth.length.compare(limit) <= 0 || depth.length.compare(thickness) >= 0) return undefined;
   return dadoTooDeep.at(
     feature.origin,
@@ -88,8 +88,8 @@ function tooDeep(cut: Cut): Finding | undefined {
   );
 }
 
-function isDado({ joint }: Feature): boolean {
-  return joint?.startsWith('case/back>') === false;
+function isOfBack({ joint }: Feature): boolean {
+  return joint?.startsWith('case/back') === true;
 }
 
 function thinWall(cut: Cut, one: JoinedCase): Finding | undefined {
