@@ -70,7 +70,7 @@ export function seenStretches(edge: Edge, shadows: readonly Shadow[], from: View
   const hidden: Stretch[] = [];
   let cursor = 0;
   const tell = (list: Stretch[], low: number, high: number): void => {
-    if ((high - low) * length > RIM_MM) list.push({ from: at(low), to: at(high) });
+    if ((high - low) * length > DEEP_MM) list.push({ from: at(low), to: at(high) });
   };
   for (const [low, high] of covered) {
     tell(seen, cursor, low);

@@ -111,7 +111,8 @@ export function composePlan(
   const lanes = layAround(plan, units, factor, wishes, outside, around);
   const writing = [...marks, ...lanes.flatMap(([, laid]) => laneBoxes(laid))];
   const to = { factor, x: 0, y: 0 };
-  const groups: readonly Group[] = [
+  // Drawn only where it is wanted: several scales are tried for one that fits.
+  const draw = (): readonly Group[] => [
     {
       kind: 'group',
       id: 'outside',
@@ -136,7 +137,9 @@ export function composePlan(
   const chains = sides.reduce((sum, side) => sum + Math.max(0, plan.chains[side].length - wishes.mostLanes), 0);
   const writesNearly = lanes.some(([, laid]) => laid.texts.some(({ text }) => text.startsWith(NEARLY)));
   return {
-    groups,
+    get groups() {
+      return draw();
+    },
     extent: extentOf([around, ...writing], lanes),
     crowding: 2 * (marked.leftOut + figures + chains),
     notes: notesOf(marked.leftOut, figures, chains, writesNearly ? nearlyWords(units) : undefined),
