@@ -8,7 +8,7 @@ import {
   solidPanelCannotMove,
 } from '@fettle/findings';
 import type { FramedDesign, FreedomSaid } from '../../design/construction-design.ts';
-import { rootOrigin } from '../../design/derive.ts';
+import { derive, plus, rootOrigin } from '../../design/derive.ts';
 import type { Divider, PanelDesign } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
@@ -199,7 +199,7 @@ function backFindings(one: TradeCase): readonly Finding[] {
   const { back } = one.design.carcase;
   if (back?.shy === undefined || back.fixing === 'applied') return [];
   const { shy, fixing, depth, freedom } = back;
-  const half = { ...shy, length: shy.length.times(Rational.of(1, 2)) };
+  const half = derive('at each edge', [plus('short in all', shy, Rational.of(1, 2))]);
   return heldFindings(one, {
     words: 'back',
     // A frame around panels keeps its size, whatever it is made of.
@@ -207,14 +207,15 @@ function backFindings(one: TradeCase): readonly Finding[] {
     hold: fixing,
     depth,
     shy: half,
-    written:
-      freedom?.kind === 'float'
-        ? half.reason.kind === 'derived'
-          ? (half.reason.operands[0]?.figure ?? shy)
-          : shy
-        : shy,
+    written: asWritten(shy),
     freedom,
   });
+}
+
+/** Float is written for one edge and counted at both; clearance is written in all. */
+function asWritten(shy: Figure): Figure {
+  const { reason } = shy;
+  return reason.kind === 'derived' ? (reason.operands[0]?.figure ?? shy) : shy;
 }
 
 function dustPanelFindings(one: TradeCase): readonly Finding[] {
