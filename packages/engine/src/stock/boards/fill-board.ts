@@ -22,7 +22,7 @@ export interface BlankSizes {
   readonly band: Float64Array;
   /** Along the band. */
   readonly inside: Float64Array;
-  /** Blanks by falling size along the band, as the search along it wants them. */
+  /** The blanks to choose from, by falling size along the band, as the search along it wants them. */
   readonly order: Int32Array;
 }
 
@@ -69,7 +69,8 @@ interface TriedBand {
   readonly next: number;
   readonly value: number;
   readonly rate: number;
-  readonly counts: Int32Array;
+  /** Blank, count, blank, count, … */
+  readonly taken: readonly number[];
 }
 
 /**
@@ -95,9 +96,10 @@ export function fillBoard(
     if (best === undefined) continue;
     bands.push(best.band);
     value += best.value;
-    for (let blank = 0; blank < rest.length; blank += 1) {
-      rest[blank] = (rest[blank] as number) - (best.counts[blank] as number);
-      counts[blank] = (counts[blank] as number) + (best.counts[blank] as number);
+    for (let at = 0; at < best.taken.length; at += 2) {
+      const blank = best.taken[at] as number;
+      rest[blank] = (rest[blank] as number) - (best.taken[at + 1] as number);
+      counts[blank] = (counts[blank] as number) + (best.taken[at + 1] as number);
     }
     if (room.from < best.start) rooms.push({ from: room.from, to: best.start });
     rooms.push({ from: best.next, to: room.to });
@@ -105,10 +107,10 @@ export function fillBoard(
   }
   bands.sort((a, b) => a.at - b.at);
   if (bands.length === 0) return undefined;
-  const used = counts.reduce(
-    (sum, count, blank) => sum + count * (sizes.band[blank] as number) * (sizes.inside[blank] as number),
-    0,
-  );
+  let used = 0;
+  for (const blank of sizes.order) {
+    used += (counts[blank] as number) * (sizes.band[blank] as number) * (sizes.inside[blank] as number);
+  }
   return { space, bands, value, used, counts };
 }
 
@@ -146,7 +148,7 @@ function sizesToTry(
 ): readonly number[] {
   const least = needed === undefined ? 0 : (sizes.band[needed] as number);
   const worth = new Map<number, number>();
-  for (let blank = 0; blank < rest.length; blank += 1) {
+  for (const blank of sizes.order) {
     const size = sizes.band[blank] as number;
     if ((rest[blank] as number) === 0 || size > room || size < least) continue;
     worth.set(size, (worth.get(size) ?? 0) + (values[blank] as number) * (rest[blank] as number));
@@ -176,7 +178,7 @@ function fillBand(
     limits[place] = rest[blank] as number;
     worth[place] = values[blank] as number;
   }
-  const counts = new Int32Array(rest.length);
+  const taken: number[] = [];
   const blanks: BlankInBand[] = [];
   let value = 0;
   let missing = needed;
@@ -187,7 +189,7 @@ function fillBand(
         blanks.push({ blank: sizes.blanks[blank]?.id ?? '', at: place + space.insideFrom });
         place += sizes.inside[blank] as number;
       }
-      counts[blank] = (counts[blank] as number) + count;
+      taken.push(blank, count);
       value += count * (values[blank] as number);
     };
     if (missing !== undefined && (sizes.inside[missing] as number) <= to - from) {
@@ -206,5 +208,5 @@ function fillBand(
   }
   if (missing !== undefined || blanks.length === 0) return undefined;
   const band: Band = { at: start + space.bandsFrom, size: size - space.bandKerf, blanks };
-  return { band, start, next: start + size, value, counts };
+  return { band, start, next: start + size, value, taken };
 }

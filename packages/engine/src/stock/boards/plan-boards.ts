@@ -43,6 +43,8 @@ export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardSte
 }
 
 const ROUNDS = 600;
+/** Of more different blanks a board chooses among some only. */
+const MOST_KINDS_TOGETHER = 120;
 
 interface Found {
   readonly plan: BoardPlan;
@@ -124,16 +126,18 @@ class BoardSearch {
     for (;;) {
       const hardest = this.hardest(waiting);
       if (hardest === undefined) break;
+      const isMany = waiting.length > MOST_KINDS_TOGETHER;
+      const sizes = isMany ? this.nearest(waiting, hardest) : this.sizes;
       let best: FilledBoard | undefined;
       let bestRate = Number.POSITIVE_INFINITY;
       for (const space of spaces) {
         if ((free.get(space.kind.id) ?? 0) <= 0) continue;
         const filled = fillBoard(
           space,
-          this.sizes[space.order],
+          sizes[space.order],
           waiting,
           this.values,
-          this.fills[how][space.order],
+          isMany ? longestFirst(sizes[space.order]) : this.fills[how][space.order],
           hardest,
         );
         if (filled === undefined) continue;
@@ -153,6 +157,17 @@ class BoardSearch {
     }
     const cheaper = boards.map((board) => this.onCheaper(board, free));
     return { boards: cheaper, missing, plan: this.planOf(cheaper) };
+  }
+
+  /** The hardest and those that wait behind it, so that the work for a board does not grow with their number. */
+  private nearest(waiting: Int32Array, hardest: number): Readonly<Record<CuttingOrder, BlankSizes>> {
+    const some: number[] = [hardest];
+    for (let step = 1; step < waiting.length && some.length < MOST_KINDS_TOGETHER; step += 1) {
+      const at = (hardest + step) % waiting.length;
+      if ((waiting[at] as number) > 0) some.push(at);
+    }
+    const of = (sizes: BlankSizes): BlankSizes => ({ ...sizes, order: fallingInside(some, sizes.inside) });
+    return { 'rip first': of(this.sizes['rip first']), 'crosscut first': of(this.sizes['crosscut first']) };
   }
 
   /** What is worth most by its own size, for it goes into the fewest places. */
@@ -218,10 +233,12 @@ class BoardSearch {
 }
 
 function blankSizes(blanks: readonly BoardBlank[], band: Float64Array, inside: Float64Array): BlankSizes {
-  const order = Int32Array.from(blanks, (_, at) => at).sort(
-    (a, b) => (inside[b] as number) - (inside[a] as number) || a - b,
-  );
-  return { blanks, band, inside, order };
+  const all = blanks.map((_, at) => at);
+  return { blanks, band, inside, order: fallingInside(all, inside) };
+}
+
+function fallingInside(some: readonly number[], inside: Float64Array): Int32Array {
+  return Int32Array.from(some).sort((a, b) => (inside[b] as number) - (inside[a] as number) || a - b);
 }
 
 /** How much of its room is blanks, as a share; kerfs count as blanks. */
