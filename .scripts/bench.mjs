@@ -23,6 +23,8 @@ await build({
   bundle: true,
   platform: 'node',
   target: 'node20',
+  // The packer's other file is broken for Node: it calls itself a module and is none.
+  ...(isCutting ? { mainFields: ['module', 'main'] } : {}),
   format: 'cjs',
   logLevel: 'warning',
   inject: [join(repository, 'packages/language/object-group-by.mjs')],

@@ -118,7 +118,7 @@ export class RuinAndRecreate implements PlaceOptions {
   private ruin(): void {
     const { state, random } = this;
     const { forest } = state;
-    const sheets = Math.min(forest.openCount, 1 + random.below(3));
+    const sheets = Math.min(forest.openCount, 1 + random.below(2));
     for (let left = sheets; left > 0 && forest.openCount > 0; left--) {
       const sheet = cell(forest.open, random.below(forest.openCount));
       this.touched(sheet);
