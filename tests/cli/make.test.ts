@@ -1,5 +1,5 @@
 import { chmodSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
-import type { EvaluationJson } from '@fettle/cli';
+import type { EvaluationJson, ShoppingJson } from '@fettle/cli';
 import { DOMParser } from '@xmldom/xmldom';
 import Papa from 'papaparse';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -11,9 +11,10 @@ beforeEach(() => {
 });
 afterEach(() => bench.remove());
 
-/** Besides the sheets of parts, of which there are as many as the parts need. */
+/** Besides the sheets of parts and of cutting plans, of which there are as many as are needed. */
 const files = [
   'games-sideboard-cut-list.csv',
+  'games-sideboard-cuts.csv',
   'games-sideboard-elevation.svg',
   'games-sideboard-evaluation.json',
   'games-sideboard-exploded.svg',
@@ -21,9 +22,11 @@ const files = [
   'games-sideboard-plan.svg',
   'games-sideboard-section.svg',
   'games-sideboard-setups.csv',
+  'games-sideboard-shopping-list.csv',
+  'games-sideboard-shopping-list.json',
   'games-sideboard-side.svg',
 ];
-const isOfParts = (name: string): boolean => /games-sideboard-parts-\d+\.svg$/.test(name);
+const isOfParts = (name: string): boolean => /games-sideboard-(?:parts|cutting)-\d+\.svg$/.test(name);
 const overfull = ['drawer "blankets" rest', 'drawer "blankets" front 11 high'] as const;
 
 function evaluation(name: string): EvaluationJson {
@@ -63,6 +66,23 @@ test('lists and drawings of the sideboard, and their names are told', () => {
   expect(rows).toHaveLength(cutList.length);
   expect(rows.map((row) => Number(row['Quantity'])).reduce((sum, count) => sum + count)).toBe(parts.length);
   expect(rows.map((row) => row['Length'])).toEqual(cutList.map((row) => row.length.shown));
+});
+
+test('what to buy is the same in the table and for machines, and every part of the cut list is planned', () => {
+  expect(bench.run(['make', 'sideboard.fettle', '--out', 'drawn']).code).toBe(0);
+  const list = JSON.parse(bench.read('drawn/games-sideboard-shopping-list.json')) as ShoppingJson;
+  expect(list.notPlanned).toEqual([]);
+  const rows = rowsOf('drawn/games-sideboard-shopping-list.csv').slice(0, list.buy.length);
+  expect(rows.map((row) => [row['Buy'], row['Quantity'], row['Length']])).toEqual(
+    list.buy.map(({ name, quantity, length }) => [name, `${quantity}`, length?.shown]),
+  );
+  const planned = new Set(list.buy.flatMap(({ parts }) => parts));
+  const { parts } = evaluation('drawn/games-sideboard-evaluation.json');
+  expect(parts.map(({ id }) => id).filter((id) => !planned.has(id))).toEqual([]);
+  expect(rowsOf('drawn/games-sideboard-cuts.csv').map((row) => Number(row['Cut']))).toEqual(
+    list.cuts.map(({ number }) => number),
+  );
+  expect(existsSync(bench.path('drawn/games-sideboard-cutting-1.svg'))).toBe(true);
 });
 
 test('the standard input is made, too', () => {

@@ -17,6 +17,7 @@ import {
 import type { Evaluation } from '@fettle/engine';
 import { notCheckedYet } from '@fettle/findings';
 import type { EvaluatedPiece } from '@fettle/language';
+import { buyingFiles } from './buying-files.ts';
 import { type EvaluatedText, evaluateTexts, type NamedText } from './evaluated-texts.ts';
 import { evaluationOfPiece } from './evaluation-of-piece.ts';
 import { fileNames } from './file-names.ts';
@@ -106,6 +107,7 @@ function filesOfPiece(
       name: `${name}-evaluation.json`,
       content: jsonText(evaluationOfPiece(evaluation, fileOf(text), findings)),
     },
+    ...buyingFiles(evaluation, name, (each) => warned(each, findings)),
   ];
 }
 

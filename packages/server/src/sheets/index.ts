@@ -1,3 +1,4 @@
+import { buyingSheets } from './buying-sheets.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
 import { elevationSheet } from './elevation-sheet.ts';
 import { setupsSheet } from './setups-sheet.ts';
@@ -8,4 +9,10 @@ import { workshopSheets } from './workshop-sheets.ts';
  * The sheets of the picture, in the order of their tabs. A further sheet is added by standing here, and nowhere else:
  * the page, the exports and the commands know of sheets only what these makers say.
  */
-export const sheetMakers: readonly SheetMaker[] = [elevationSheet, ...workshopSheets, cutListSheet, setupsSheet];
+export const sheetMakers: readonly SheetMaker[] = [
+  elevationSheet,
+  ...workshopSheets,
+  cutListSheet,
+  setupsSheet,
+  ...buyingSheets,
+];

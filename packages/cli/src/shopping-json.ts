@@ -1,0 +1,137 @@
+import {
+  type BuyingPlan,
+  cutSequence,
+  type Evaluation,
+  laidOut,
+  type NumberedCut,
+  pieceWeight,
+  reservesFor,
+  type ShoppingRow,
+  shoppingList,
+  standingOfBoards,
+  standingOfSheets,
+  standingWords,
+  type Units,
+} from '@fettle/engine';
+import { type LengthJson, lengthJson } from './length-json.ts';
+
+/**
+ * What `fettle make` writes as `NAME-shopping-list.json`: what to buy, and the cuts in their order. A field that is not
+ * known is absent, never zero. Lengths are exact; amounts are exact fractions in the shop's own currency.
+ */
+export interface ShoppingJson {
+  readonly format: 'fettle-shopping-list';
+  /** Rises when a field changes its meaning or goes away; not when one is added. */
+  readonly version: 1;
+  readonly piece: string;
+  readonly buy: readonly BuyJson[];
+  /** Of what has a price. */
+  readonly cost?: string;
+  /** Whether everything has a price. */
+  readonly costIsWhole: boolean;
+  /** One more of each of these, and any single part that is spoiled can be made again. */
+  readonly spares: readonly { readonly stock: string; readonly length: LengthJson; readonly width: LengthJson }[];
+  /** Parts that are in no plan. */
+  readonly notPlanned: readonly { readonly part: string; readonly mark: string; readonly why: string }[];
+  /** About, without hardware. */
+  readonly kilograms: number;
+  readonly kerf: LengthJson;
+  readonly plans: readonly { readonly stock: string; readonly thickness?: LengthJson; readonly standing: string }[];
+  readonly cuts: readonly CutJson[];
+}
+
+export interface BuyJson {
+  readonly kind: 'sheet' | 'board' | 'hardware';
+  readonly name: string;
+  readonly quantity: number;
+  readonly length?: LengthJson;
+  readonly width?: LengthJson;
+  readonly thickness?: LengthJson;
+  readonly boardFeet?: { readonly exact: string; readonly tallied: string };
+  readonly price?: { readonly amount: string; readonly per: 'each' | 'board-foot' };
+  readonly cost?: string;
+  /** Share of the area bought that does not become parts, 0 to 1. */
+  readonly waste?: number;
+  readonly parts: readonly string[];
+}
+
+export interface CutJson {
+  readonly number: number;
+  /** Of the sheet or board, as on the plans. */
+  readonly from: number;
+  readonly stock: string;
+  readonly direction: 'rip' | 'crosscut';
+  readonly fence: LengthJson;
+  readonly gives?: string;
+  readonly withoutWayBack: boolean;
+}
+
+export function shoppingJson(evaluation: Evaluation, plan: BuyingPlan): ShoppingJson {
+  const { design, parts } = evaluation;
+  const { units } = design;
+  const list = shoppingList(evaluation, plan);
+  return {
+    format: 'fettle-shopping-list',
+    version: 1,
+    piece: design.name,
+    buy: list.rows.map((row) => buyJson(row, units)),
+    ...(list.cost === undefined ? {} : { cost: list.cost.toString() }),
+    costIsWhole: list.isWholeCost,
+    spares: reservesFor(laidOut(plan)).map(({ like }) => ({
+      stock: like.stock.name,
+      length: lengthJson(like.length, units),
+      width: lengthJson(like.width, units),
+    })),
+    notPlanned: list.unplanned.map(({ piece, why }) => ({ part: piece.part.id, mark: piece.mark, why })),
+    kilograms: Math.round(pieceWeight(parts).kilograms.toNumber() * 10) / 10,
+    kerf: lengthJson(plan.request.kerf.length, units),
+    plans: [
+      ...plan.sheets.map((each) => ({
+        stock: each.order.stock.name,
+        standing: standingWords(standingOfSheets(each)),
+      })),
+      ...plan.boards.map((each) => ({
+        stock: each.order.stock.name,
+        thickness: lengthJson(each.order.prepared.thickness, units),
+        standing: standingWords(standingOfBoards(each)),
+      })),
+    ],
+    cuts: cutSequence(plan).map((each) => cutJson(each, units)),
+  };
+}
+
+function buyJson(row: ShoppingRow, units: Units): BuyJson {
+  const money = {
+    ...(row.price === undefined ? {} : { price: { amount: row.price.amount.toString(), per: row.price.per } }),
+    ...(row.cost === undefined ? {} : { cost: row.cost.toString() }),
+  };
+  const { quantity, parts } = row;
+  if (row.kind === 'hardware') return { kind: row.kind, name: row.entry ?? row.what, quantity, ...money, parts };
+  const { boardFeet, thickness } = row;
+  return {
+    kind: row.kind,
+    name: row.stock.name,
+    quantity,
+    length: lengthJson(row.length, units),
+    width: lengthJson(row.width, units),
+    ...(thickness === undefined ? {} : { thickness: lengthJson(thickness, units) }),
+    ...(boardFeet === undefined
+      ? {}
+      : { boardFeet: { exact: boardFeet.exact.toString(), tallied: boardFeet.tallied.toString() } }),
+    ...money,
+    waste: Math.round(row.waste.toNumber() * 1000) / 1000,
+    parts,
+  };
+}
+
+function cutJson({ number, from, cut, isWithoutWayBack }: NumberedCut, units: Units): CutJson {
+  return {
+    number,
+    from: from.number,
+    stock: from.stock.name,
+    direction: cut.direction,
+    fence: lengthJson(cut.setting, units),
+    ...(cut.gives === undefined ? {} : { gives: cut.gives }),
+    withoutWayBack: isWithoutWayBack,
+  };
+}
