@@ -19,7 +19,7 @@ export function placeLargestFirst(state: SheetState, order: (type: PreparedType)
     random: undefined,
     blink: 0,
     contrary: 0,
-    window: 256,
+    window: 2048,
     budget: Number.POSITIVE_INFINITY,
     chooseKind,
   };
