@@ -97,6 +97,8 @@ piece "box" { size 30 wide, 36 high, 12 deep   case { sides "ply" thick 3/4   bo
     const { rows } = cuttingTable(sideboard, plan);
     expect(rows.map(({ cells }) => Number(cells[0]))).toEqual(cutSequence(plan).map(({ number }) => number));
     expect(cutListCsv(cuttingTable(sideboard, plan)).split('\r\n')).toHaveLength(rows.length + 2);
+    const known = new Set(sideboard.parts.map(({ id }) => id));
+    expect(rows.flatMap(({ parts }) => parts).filter((id) => !known.has(id))).toEqual([]);
     expect(laidOut(plan).length).toBeGreaterThan(5);
   });
 });

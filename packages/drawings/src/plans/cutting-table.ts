@@ -14,7 +14,7 @@ export function cuttingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
     title: `Cuts of ${cleanName(design.name)} in their order, settings in ${unitWords(design.units)}`,
     columns: COLUMNS,
     rows: sequence.map((each, at) => ({
-      parts: [...new Set(each.cut.blanks)],
+      parts: partsOf(each),
       cells: [
         `${each.number}`,
         cleanName(each.from.stock.name),
@@ -26,6 +26,12 @@ export function cuttingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
       ],
     })),
   };
+}
+
+/** Of a strip of edging the part that it goes on. */
+function partsOf({ from, cut }: NumberedCut): readonly string[] {
+  const own = from.pieces.filter(({ piece }) => cut.blanks.includes(piece.blank.id));
+  return [...new Set(own.map(({ piece }) => piece.part.id))];
 }
 
 /** Where nothing has to be set anew the figure says so. */
