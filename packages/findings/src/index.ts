@@ -76,6 +76,7 @@ export { partLongerThanStock } from './catalogue/part-longer-than-stock.ts';
 export { partTooShortForMachine } from './catalogue/part-too-short-for-machine.ts';
 export { partWiderThanStock } from './catalogue/part-wider-than-stock.ts';
 export { patternNeverUsed } from './catalogue/pattern-never-used.ts';
+export { priceNegative } from './catalogue/price-negative.ts';
 export { railNarrowerThanDivider } from './catalogue/rail-narrower-than-divider.ts';
 export { revealLeavesNoLap } from './catalogue/reveal-leaves-no-lap.ts';
 export { ripTooWide } from './catalogue/rip-too-wide.ts';

@@ -74,6 +74,7 @@ import { partLongerThanStock } from './part-longer-than-stock.ts';
 import { partTooShortForMachine } from './part-too-short-for-machine.ts';
 import { partWiderThanStock } from './part-wider-than-stock.ts';
 import { patternNeverUsed } from './pattern-never-used.ts';
+import { priceNegative } from './price-negative.ts';
 import { railNarrowerThanDivider } from './rail-narrower-than-divider.ts';
 import { revealLeavesNoLap } from './reveal-leaves-no-lap.ts';
 import { ripTooWide } from './rip-too-wide.ts';
@@ -142,6 +143,7 @@ const kinds: readonly AnyKind[] = [
   notchCutsFrame,
   panelFillsFrame,
   panelLeavesGroove,
+  priceNegative,
   railNarrowerThanDivider,
   solidPanelCannotMove,
   solidTopCannotMove,

@@ -3,6 +3,7 @@ import { specOf } from '../names/declarations.ts';
 import { nameFindings } from './names-as-written.ts';
 import { notationFindings } from './notation.ts';
 import { phraseFindings } from './phrases-together.ts';
+import { priceFindings } from './prices-as-written.ts';
 import type { ReadContext } from './reader.ts';
 import { rulerFindings } from './rulers-and-units.ts';
 import { sizeFindings } from './sizes-as-said.ts';
@@ -16,5 +17,6 @@ export function judgeStatement(context: ReadContext, statement: Statement): void
   phraseFindings(context, statement);
   sizeFindings(context, statement);
   rulerFindings(context, statement);
+  priceFindings(context, statement);
   circleFindings(context, statement);
 }
