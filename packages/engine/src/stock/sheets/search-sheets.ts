@@ -83,7 +83,7 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
     // Orders with many blanks of each size are won by patterns, others by moving blanks.
     const repeated = patterns.findsPlans && counts.reduce((sum, count) => sum + count, 0) >= 1.5 * counts.length;
     for (let turn = 0; !done; turn++) {
-      const patternsTurn = repeated ? turn % 2 === 0 : turn % 6 === 5;
+      const patternsTurn = repeated ? turn % 8 !== 7 : turn % 6 === 5;
       if (patternsTurn && patterns.isAtWork()) {
         const found = patterns.run();
         if (found !== undefined) offer(found);
