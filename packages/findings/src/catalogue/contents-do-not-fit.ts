@@ -47,7 +47,7 @@ thing "jar" { 4 wide, 4 deep, 7 high   this way up }
 piece "box" {
   size 21-1/2 wide, 16 high, 12 deep
   case { sides thick 3/4   bottom thick 3/4, between sides }
-  face inset { open "pantry" { holds 30 "jar" } }
+  face inset { open "pantry" { holds 40 "jar" } }
 }
 \`\`\`
 
@@ -56,7 +56,7 @@ thing "jar" { 4 wide, 4 deep, 7 high   this way up }
 piece "box" {
   size 21-1/2 wide, 16 high, 12 deep
   case { sides thick 3/4   bottom thick 3/4, between sides }
-  face inset { open "pantry" { holds 24 "jar" } }
+  face inset { open "pantry" { holds 30 "jar" } }
 }
 \`\`\`
 `,

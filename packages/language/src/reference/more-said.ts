@@ -17,7 +17,7 @@ screw "No. 8" 2 long, pilot 1/8, clearance 3/16
 tenon "6 by 40" 6mm thick, 20mm wide, 40mm long
 machine "table saw" rips at most 30 wide, crosscuts at most 24, least length 6, kerf 1/8
 flitch "walnut A" 24 leaves, 6 wide, 96 long
-thing "record" { 12-3/8 wide, 1/8 deep, 12-3/8 high   weighs 1/2 lb }
+thing "record" { 12-3/8 wide, 1/8 deep, 12-3/8 high   this way up   weighs 1/2 lb }
 
 pattern "wall case" {
   takes "width" or 24

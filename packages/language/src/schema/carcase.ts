@@ -38,9 +38,9 @@ export const top = statement('top', 'The top of the piece.', {
   outlined: true,
   phrases: {
     ...ofStock,
-    ...endJoints,
     'over sides': 'It lies on the sides and may stand out beyond them.',
     'between sides': 'Its ends meet the inner faces of the sides.',
+    ...endJoints,
   },
   body: () => topBody,
 });
@@ -48,9 +48,9 @@ export const plinth = statement('plinth', 'The base the case stands on.', {
   outlined: true,
   phrases: {
     ...ofStock,
-    ...cornerJoints,
     '<length> high': 'Height of the plinth.',
     'set back <length>': 'How far its front stands behind the front of the case.',
+    ...cornerJoints,
   },
 });
 export const sides = statement('sides', 'The two sides of the case.', {
@@ -62,9 +62,9 @@ export const bottom = statement('bottom', 'The bottom of the case.', {
   outlined: true,
   phrases: {
     ...ofStock,
-    ...endJoints,
     'between sides': 'Its ends meet the inner faces of the sides.',
     'under sides': 'The sides stand on it.',
+    ...endJoints,
   },
   body: () => edgedBody,
 });
@@ -72,9 +72,9 @@ export const stretchers = statement('stretchers', 'Two rails, front and back, la
   outlined: true,
   phrases: {
     ...ofStock,
-    ...endJoints,
     '<length> wide': 'Width of each rail.',
     'under top': 'They lie directly under the top.',
+    ...endJoints,
   },
 });
 export const back = statement('back', 'The back of the case.', {
@@ -105,9 +105,9 @@ export const frame = statement('frame', 'A face frame on the front edges of the 
   outlined: true,
   phrases: {
     ...ofStock,
-    ...cornerJoints,
     flush: 'Its ends are flush with the sides. This is assumed where nothing is said.',
     'proud <length>': 'It stands out so far beyond the case at each end.',
+    ...cornerJoints,
   },
   body: () => frameBody,
 });

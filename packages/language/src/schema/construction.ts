@@ -96,9 +96,9 @@ export const feet = statement('feet', 'Four square feet under the corners of the
   outlined: true,
   phrases: {
     ...ofStock,
-    ...cornerJoints,
     '<length> high': 'Height of the feet.',
     'taper to <length>': 'How thick they are at the floor: tapered on the two faces that look inwards.',
+    ...cornerJoints,
   },
   body: () => noun('feet', 'The feet.', [footRails]),
 });

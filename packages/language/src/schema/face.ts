@@ -135,10 +135,10 @@ export const divider = statement('divider', 'A level panel or frame between two 
   phrases: {
     ...fromStock,
     ...covered,
-    ...endJoints,
     'web-frame': 'A frame of rails and runners.',
     panel: 'A full panel.',
     'rails <length> wide': 'Width of the rails of a frame.',
+    ...endJoints,
   },
   body: () => dividerBody,
 });
@@ -147,10 +147,10 @@ export const dividers = statement('dividers', 'What lies between the spaces of t
   phrases: {
     ...fromStock,
     ...covered,
-    ...endJoints,
     'web-frame': 'Frames of rails and runners.',
     panel: 'Full panels.',
     'rails <length> wide': 'Width of the rails of a frame.',
+    ...endJoints,
   },
   body: () => dividerBody,
 });
