@@ -73,6 +73,7 @@ export const mistakes: readonly Mistake[] = [
     code: 'sizes-not-positive',
     at: 'share 1',
   },
+  { slip: 'a minus before a price', into: 'shop', from: 'costs 118', to: 'costs «-118»', code: 'price-negative' },
   { slip: 'a share of nothing', into: 'sideboard', from: 'share 1', to: '«share 0»', code: 'share-not-positive' },
   {
     slip: 'copies in a circle',

@@ -77,8 +77,10 @@ describe('plans of the examples', () => {
       'poplar',
     ]);
     expect(list.unplanned).toEqual([]);
-    // No entry of the shop has a price: no cost is made up.
-    expect(list.cost).toBeUndefined();
+    // Sheets cost what each costs, boards what they are tallied at.
+    const costs = list.rows.map(({ cost }) => cost?.toNumber() ?? 0);
+    expect(list.cost?.toNumber()).toBe(costs.reduce((sum, cost) => sum + cost));
+    expect(costs.slice(0, 3)).toEqual([118, 38, 96]);
     for (const row of list.rows) {
       if (row.kind === 'hardware') continue;
       expect(row.waste.sign()).toBe(1);
