@@ -28,6 +28,20 @@ const better: readonly {
     declared: '',
     piece: ['shelves 2 adjustable', 'shelves 2 adjustable, thick 1/2'],
   },
+  {
+    code: 'face-frame-not-solid',
+    declared: 'board "maple" any thickness, 8 wide, 120 long',
+    piece: ['frame "ply" {', 'frame "ply" thick 3/4 {'],
+  },
+  {
+    code: 'notch-cuts-frame',
+    declared: '',
+    piece: [
+      'stiles 2 wide }\n    bottom "ply" between sides\n    toe-space 4 high, 3 deep',
+      'stiles 4 wide }\n    bottom "ply" between sides\n    toe-space 4 high, 4 deep',
+    ],
+  },
+  { code: 'solid-panel-cannot-move', declared: '', piece: ['glued in', 'float 0 each side'] },
 ];
 
 export const inBetterShops: readonly BetterShop[] = [
