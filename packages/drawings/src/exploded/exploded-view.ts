@@ -5,7 +5,7 @@ import { type Box, boxesOverlap, type Drawing, type Group, type Text } from '../
 import { INCH_SHEETS, METRIC_SHEETS, type Sheet } from '../scale.ts';
 import { listed } from '../sections/describe-section.ts';
 import type { ConvexCell } from '../shapes/convex-cell.ts';
-import { type PartCells, partCells } from '../shapes/part-cells.ts';
+import type { PartCells } from '../shapes/part-cells.ts';
 import { dot, plus, type Vector, vector } from '../shapes/vectors.ts';
 import type { ViewDirection } from '../shapes/view-direction.ts';
 import {
@@ -23,6 +23,7 @@ import { isInch } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
 import { composePlan, markView, movedPlan, type ViewPlan } from '../views/composed-view.ts';
 import { boxAround, onPaper } from '../views/on-paper.ts';
+import { plainNotes } from '../views/plain-parts.ts';
 import { viewedParts } from '../views/viewed-parts.ts';
 import { explodedKey } from './exploded-key.ts';
 import { movesApart } from './moved-apart.ts';
@@ -77,7 +78,7 @@ function drawn(
     parts,
     from: ISOMETRIC,
     showsHidden: (_, isUnseen) => isUnseen,
-    cellsOf: (part) => movedCells(partCells(part), moves.get(part.id) ?? vector(0, 0, 0)),
+    moved: (part, cells) => movedCells(cells, moves.get(part.id) ?? vector(0, 0, 0)),
   });
   const areas = viewed.flatMap((each) => each.areas);
   const plan: ViewPlan = {
@@ -115,6 +116,7 @@ function drawn(
       [
         'Isometric, not to scale.',
         ...(unseen.length === 0 ? [] : [`Dashed, behind other parts: ${marksOf(unseen)}.`]),
+        ...plainNotes(parts),
         ...composed.notes,
       ].join(' '),
     ],

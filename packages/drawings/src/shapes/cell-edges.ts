@@ -22,7 +22,16 @@ interface LineOfEdges {
   readonly turns: { readonly at: number; readonly by: 1 | -1 }[];
 }
 
+/** Of the parts of a piece, for every view of it. */
+const known = new WeakMap<readonly ConvexCell[], readonly Edge[]>();
+
 export function edgesOfCells(cells: readonly ConvexCell[]): readonly Edge[] {
+  const edges = known.get(cells) ?? edgesLeft(cells);
+  known.set(cells, edges);
+  return edges;
+}
+
+function edgesLeft(cells: readonly ConvexCell[]): readonly Edge[] {
   // Around each plane every ring runs one way as seen from its own side, so rims that are shared cancel out.
   const planes = new Map<string, Map<string, LineOfEdges>>();
   for (const { faces } of cells) {
@@ -86,11 +95,11 @@ function planeKey(normal: Vector, offset: number): string {
 
 function rounded({ x, y, z }: Vector, grain: number): string {
   // Adding zero makes one of the two zeros.
-  return [x, y, z].map((value) => Math.round(value / grain) + 0).join(' ');
+  return `${Math.round(x / grain) + 0} ${Math.round(y / grain) + 0} ${Math.round(z / grain) + 0}`;
 }
 
 function firstNotZero({ x, y, z }: Vector): number {
-  return [x, y, z].find((value) => Math.abs(value) > 1e-4) ?? 1;
+  return Math.abs(x) > 1e-4 ? x : Math.abs(y) > 1e-4 ? y : Math.abs(z) > 1e-4 ? z : 1;
 }
 
 function entry<Value>(map: Map<string, Value>, key: string, make: () => Value): Value {

@@ -32,7 +32,8 @@ export interface Extent {
 }
 
 export function boxCell({ x, y, z }: Extent): ConvexCell {
-  const corner = (a: 0 | 1, b: 0 | 1, c: 0 | 1): Vector => vector(x[a], y[b], z[c]);
+  const corners = [0, 1, 2, 3, 4, 5, 6, 7].map((at) => vector(x[at & 1 ? 1 : 0], y[at & 2 ? 1 : 0], z[at & 4 ? 1 : 0]));
+  const corner = (a: 0 | 1, b: 0 | 1, c: 0 | 1): Vector => corners[a + 2 * b + 4 * c] ?? vector(x[a], y[b], z[c]);
   const face = (normal: Vector, ...ring: Vector[]): CellFace => faceThrough(normal, ring);
   return {
     faces: [
@@ -62,25 +63,21 @@ export function heightOver({ normal, offset }: Plane, point: Vector): number {
   return dot(normal, point) - offset;
 }
 
-const knownCorners = new WeakMap<ConvexCell, readonly Vector[]>();
-
-/** Each as often as it has faces. */
+/** Each once, where the faces share it as one object; else as often as it has faces. */
 export function cornersOf(cell: ConvexCell): readonly Vector[] {
-  const known = knownCorners.get(cell);
-  if (known !== undefined) return known;
-  const corners = cell.faces.flatMap(({ ring }) => ring);
-  knownCorners.set(cell, corners);
-  return corners;
+  return [...new Set(cell.faces.flatMap(({ ring }) => ring))];
 }
 
 /** What of a cell lies behind the plane; undefined where nothing of any thickness does. */
 export function behindPlane(cell: ConvexCell, plane: Plane): ConvexCell | undefined {
   let low = 0;
   let high = 0;
-  for (const corner of cornersOf(cell)) {
-    const height = heightOver(plane, corner);
-    low = Math.min(low, height);
-    high = Math.max(high, height);
+  for (const { ring } of cell.faces) {
+    for (const corner of ring) {
+      const height = heightOver(plane, corner);
+      if (height < low) low = height;
+      if (height > high) high = height;
+    }
   }
   if (high <= TOUCHING_MM) return low < -TOUCHING_MM ? cell : undefined;
   if (low >= -TOUCHING_MM) return undefined;
@@ -139,11 +136,16 @@ function ringAround(points: readonly Vector[], normal: Vector): readonly Vector[
   return [...once].sort((a, b) => turn(a) - turn(b));
 }
 
+function liesBefore({ faces }: ConvexCell, plane: Plane): boolean {
+  for (const { ring } of faces) {
+    for (const corner of ring) if (heightOver(plane, corner) < -TOUCHING_MM) return false;
+  }
+  return true;
+}
+
 /** A cell less what lies behind all the planes: the pieces that stay, side by side. */
 export function lessConvex(cell: ConvexCell, planes: readonly Plane[]): readonly ConvexCell[] {
-  const corners = cornersOf(cell);
-  const isClear = planes.some((plane) => corners.every((corner) => heightOver(plane, corner) >= -TOUCHING_MM));
-  if (isClear || planes.length === 0) return [cell];
+  if (planes.length === 0 || planes.some((plane) => liesBefore(cell, plane))) return [cell];
   const pieces: ConvexCell[] = [];
   let rest: ConvexCell | undefined = cell;
   for (const plane of planes) {

@@ -52,5 +52,7 @@ export function isInside(point: Flat, outline: readonly Flat[]): boolean {
 
 /** What of the cells lies behind the plane. */
 export function behind(cells: readonly ConvexCell[], plane: Plane): readonly ConvexCell[] {
-  return cells.flatMap((cell) => behindPlane(cell, plane) ?? []);
+  const kept = cells.flatMap((cell) => behindPlane(cell, plane) ?? []);
+  // The very same where nothing is taken away, so that what is known of it stays known.
+  return kept.length === cells.length && kept.every((cell, at) => cell === cells[at]) ? cells : kept;
 }

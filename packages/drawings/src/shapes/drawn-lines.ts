@@ -1,3 +1,4 @@
+import { joined, type Spans } from './joined-spans.ts';
 import type { Stretch } from './seen-edges.ts';
 import type { Flat } from './view-direction.ts';
 
@@ -7,7 +8,7 @@ import type { Flat } from './view-direction.ts';
  */
 
 interface Line {
-  readonly taken: (readonly [number, number])[];
+  taken: Spans;
 }
 
 /** Lines closer than this, in the unit of the stretches, are one. */
@@ -28,7 +29,7 @@ export class DrawnLines {
     const low = Math.min(along(from, way), along(to, way));
     const line = this.#lineAt(way, aside);
     const free = without([low, low + length], line.taken);
-    line.taken.push([low, low + length]);
+    line.taken = joined(line.taken, [low, low + length]);
     const at = (place: number): Flat => {
       const share = (place - low) / length;
       const [start, end] = isForward ? [from, to] : [to, from];
@@ -54,13 +55,10 @@ function along({ u, v }: Flat, way: Flat): number {
   return u * way.u + v * way.v;
 }
 
-function without(
-  whole: readonly [number, number],
-  taken: readonly (readonly [number, number])[],
-): readonly (readonly [number, number])[] {
+function without(whole: readonly [number, number], taken: Spans): Spans {
   const rest: [number, number][] = [];
   let cursor = whole[0];
-  for (const [from, to] of [...taken].sort((a, b) => a[0] - b[0])) {
+  for (const [from, to] of taken) {
     if (to <= cursor || whole[1] <= from) continue;
     if (from - cursor > ONE_LINE) rest.push([cursor, from]);
     cursor = Math.max(cursor, to);

@@ -24,7 +24,16 @@ type Solid = Feature['solid'];
 /** Sides of the prism that stands for a round hole where a plane cuts it. */
 const ROUND_SIDES = 24;
 
+/** Every sheet of a piece asks for the same parts. */
+const known = new WeakMap<Part, PartCells>();
+
 export function partCells(part: Part): PartCells {
+  const cells = known.get(part) ?? cellsOfPart(part);
+  known.set(part, cells);
+  return cells;
+}
+
+function cellsOfPart(part: Part): PartCells {
   const blank = extentOf(part.blank);
   if (blank === undefined) return { cells: [], bores: [] };
   let cells: readonly ConvexCell[] = [boxCell(blank)];

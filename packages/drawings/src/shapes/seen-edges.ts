@@ -1,5 +1,6 @@
 import type { Edge } from './cell-edges.ts';
 import { type ConvexCell, cornersOf, type Plane } from './convex-cell.ts';
+import { joined, type Spans } from './joined-spans.ts';
 import { dot, plus, scaled, type Vector } from './vectors.ts';
 import { type Flat, flat, hullOf, type ViewDirection } from './view-direction.ts';
 
@@ -18,10 +19,18 @@ export interface SeenStretches {
   readonly hidden: readonly Stretch[];
 }
 
+interface Rim {
+  readonly u: number;
+  readonly v: number;
+  readonly offset: number;
+}
+
 /** All that lies behind a piece of wood, seen from one side. */
 export interface Shadow {
   /** Counter-clockwise. */
   readonly outline: readonly Flat[];
+  /** Half planes that hold the outline, each less a rim: what is inside has across · point < offset. */
+  readonly rims: readonly Rim[];
   readonly facing: readonly Plane[];
   readonly low: Flat;
   readonly high: Flat;
@@ -36,7 +45,7 @@ export interface Shadow {
  */
 const BESIDE_MM = 0.02;
 const RIM_MM = 0.01;
-const DEEP_MM = 0.05;
+export const DEEP_MM = 0.05;
 
 export function shadowOf(cell: ConvexCell, from: ViewDirection): Shadow {
   const corners = cornersOf(cell);
@@ -45,6 +54,7 @@ export function shadowOf(cell: ConvexCell, from: ViewDirection): Shadow {
   const vs = outline.map(({ v }) => v);
   return {
     outline,
+    rims: rimsOf(outline),
     facing: cell.faces.filter(({ normal }) => dot(normal, from.towards) > 1e-6),
     low: { u: Math.min(...us), v: Math.min(...vs) },
     high: { u: Math.max(...us), v: Math.max(...vs) },
@@ -52,6 +62,16 @@ export function shadowOf(cell: ConvexCell, from: ViewDirection): Shadow {
   };
 }
 
+function rimsOf(outline: readonly Flat[]): readonly Rim[] {
+  return outline.map((a, at) => {
+    const b = outline[(at + 1) % outline.length] ?? a;
+    const side = Math.hypot(b.u - a.u, b.v - a.v);
+    const [u, v] = [(b.v - a.v) / side, -(b.u - a.u) / side];
+    return { u, v, offset: a.u * u + a.v * v - RIM_MM };
+  });
+}
+
+/** The shadows nearest first: the search ends with the first that lies behind the edge, or once all of it is covered. */
 export function seenStretches(edge: Edge, shadows: readonly Shadow[], from: ViewDirection): SeenStretches {
   const start = flat(edge.from, from);
   const end = flat(edge.to, from);
@@ -81,9 +101,7 @@ export function seenStretches(edge: Edge, shadows: readonly Shadow[], from: View
   return { seen, hidden };
 }
 
-type Shares = readonly (readonly [number, number])[];
-
-/** Apart from one another and in order, as shares of the edge. */
+/** As shares of the edge. */
 function coveredBeside(
   edge: Edge,
   start: Flat,
@@ -92,28 +110,27 @@ function coveredBeside(
   shadows: readonly Shadow[],
   from: ViewDirection,
   length: number,
-): Shares {
+): Spans {
   const by = plus(scaled(from.right, aside.u), scaled(from.up, aside.v));
   const moved = { from: plus(edge.from, by), to: plus(edge.to, by) };
   const [one, other] = [
     { u: start.u + aside.u, v: start.v + aside.v },
     { u: end.u + aside.u, v: end.v + aside.v },
   ];
-  const found: (readonly [number, number])[] = [];
+  const depth = Math.min(dot(moved.from, from.towards), dot(moved.to, from.towards));
+  let apart: Spans = [];
   for (const shadow of shadows) {
+    if (shadow.nearest <= depth) break;
     const inside = stretchInside(moved, one, other, shadow, length);
-    if (inside !== undefined) found.push(inside);
-  }
-  const apart: [number, number][] = [];
-  for (const [low, high] of found.sort((a, b) => a[0] - b[0])) {
-    const last = apart[apart.length - 1];
-    if (last !== undefined && low <= last[1]) last[1] = Math.max(last[1], high);
-    else apart.push([low, high]);
+    if (inside === undefined) continue;
+    apart = joined(apart, inside);
+    const [first] = apart;
+    if (first !== undefined && first[0] <= 0 && first[1] >= 1) break;
   }
   return apart;
 }
 
-function common(a: Shares, b: Shares): Shares {
+function common(a: Spans, b: Spans): Spans {
   return a.flatMap(([low, high]) =>
     b.flatMap(([from, to]) => {
       const [start, end] = [Math.max(low, from), Math.min(high, to)];
@@ -122,46 +139,46 @@ function common(a: Shares, b: Shares): Shares {
   );
 }
 
-/** As shares of the edge. */
+/** As shares of the edge. Asked for every edge and every shadow over it: it makes nothing but its answer. */
 function stretchInside(
   edge: Edge,
   start: Flat,
   end: Flat,
-  { outline, facing, low, high }: Shadow,
+  { rims, facing, low, high }: Shadow,
   length: number,
 ): readonly [number, number] | undefined {
   const isAside =
-    Math.max(start.u, end.u) <= low.u + RIM_MM ||
-    Math.min(start.u, end.u) >= high.u - RIM_MM ||
-    Math.max(start.v, end.v) <= low.v + RIM_MM ||
-    Math.min(start.v, end.v) >= high.v - RIM_MM;
+    (start.u <= low.u + RIM_MM && end.u <= low.u + RIM_MM) ||
+    (start.u >= high.u - RIM_MM && end.u >= high.u - RIM_MM) ||
+    (start.v <= low.v + RIM_MM && end.v <= low.v + RIM_MM) ||
+    (start.v >= high.v - RIM_MM && end.v >= high.v - RIM_MM);
   if (isAside) return undefined;
   let from = 0;
   let to = 1;
-  /** Keeps where `a` at the start and `b` at the end are below nothing. */
-  const keep = (a: number, b: number): boolean => {
-    if (a >= 0 && b >= 0) return false;
-    if (a < 0 && b < 0) return true;
+  const sides = facing.length + rims.length;
+  for (let at = 0; at < sides; at++) {
+    // Keeps where `a` at the start and `b` at the end are below nothing.
+    let a = 0;
+    let b = 0;
+    const plane = facing[at];
+    const rim = rims[at - facing.length];
+    if (plane !== undefined) {
+      a = heightBehind(plane, edge.from);
+      b = heightBehind(plane, edge.to);
+    } else if (rim !== undefined) {
+      a = start.u * rim.u + start.v * rim.v - rim.offset;
+      b = end.u * rim.u + end.v * rim.v - rim.offset;
+    }
+    if (a >= 0 && b >= 0) return undefined;
+    if (a < 0 && b < 0) continue;
     const crossing = a / (a - b);
     if (a < 0) to = Math.min(to, crossing);
     else from = Math.max(from, crossing);
-    return from < to;
-  };
-  for (const plane of facing) {
-    if (!keep(heightBehind(plane, edge.from), heightBehind(plane, edge.to))) return undefined;
-  }
-  for (let at = 0; at < outline.length; at++) {
-    const a = outline[at];
-    const b = outline[(at + 1) % outline.length];
-    if (a === undefined || b === undefined) continue;
-    const side = Math.hypot(b.u - a.u, b.v - a.v);
-    const outside = (point: Flat): number =>
-      ((point.u - a.u) * (b.v - a.v) - (point.v - a.v) * (b.u - a.u)) / side + RIM_MM;
-    if (!keep(outside(start), outside(end))) return undefined;
+    if (from >= to) return undefined;
   }
   return (to - from) * length > RIM_MM ? [from, to] : undefined;
 }
 
 function heightBehind({ normal, offset }: Plane, point: Vector): number {
-  return dot(normal, point) - offset + DEEP_MM;
+  return normal.x * point.x + normal.y * point.y + normal.z * point.z - offset + DEEP_MM;
 }

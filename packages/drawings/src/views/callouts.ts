@@ -1,5 +1,14 @@
 import { centredText, LETTER_HEIGHTS_MM, textBox, textWidth } from '../lettering.ts';
-import { type Box, boxesOverlap, grown, type Line, type Point, type Primitive, type Text } from '../primitives.ts';
+import {
+  type Box,
+  boxesOverlap,
+  grown,
+  type Line,
+  type Point,
+  type Primitive,
+  type Text,
+  unionOf,
+} from '../primitives.ts';
 
 /**
  * Writes the marks of parts into a picture: on the part where it has room, else beside it with a short leader that ends
@@ -58,14 +67,15 @@ export function placeCallouts(
   const placed: Callout[] = [];
   const leftOut: string[] = [];
   const isCrowded = wishes.length > MOST_LEADERS;
+  const lines = { firm: room.firm.map(boxed), soft: room.soft.map(boxed) };
   // Parts without a choice before those with one.
   for (const wish of [...wishes].sort((a, b) => Number(b.mustStandOn !== true) - Number(a.mustStandOn !== true))) {
-    const onPart = onThePart(wish, nearTo(wish, room, ON_PART), taken, leaders);
+    const onPart = onThePart(wish, nearTo(wish, room.within, lines, ON_PART), taken, leaders);
     const found =
       onPart ??
       (wish.mustStandOn === true || isCrowded
         ? undefined
-        : withLeader(wish, nearTo(wish, room, FARTHEST), taken, leaders));
+        : withLeader(wish, nearTo(wish, room.within, lines, FARTHEST), taken, leaders));
     if (found === undefined) {
       if (wish.mustStandOn !== true) leftOut.push(wish.id);
       continue;
@@ -81,7 +91,7 @@ export function placeCallouts(
 
 function onThePart(
   { id, words, spots, holds }: CalloutWish,
-  room: CalloutRoom,
+  room: NearLines,
   taken: readonly Box[],
   leaders: readonly Line[],
 ): Callout | undefined {
@@ -103,7 +113,7 @@ function onThePart(
 /** Off all wide lines, or across them where there is no such place. */
 function withLeader(
   wish: CalloutWish,
-  room: CalloutRoom,
+  room: NearLines,
   taken: readonly Box[],
   leaders: readonly Line[],
 ): Callout | undefined {
@@ -114,24 +124,48 @@ function withLeader(
   );
 }
 
-/** Without the lines that lie farther than that from all spots. */
-function nearTo({ spots }: CalloutWish, room: CalloutRoom, reach: number): CalloutRoom {
-  const around = spots.map(({ x, y }) => grown({ left: x, right: x, top: y, bottom: y }, reach));
-  const isNear = ({ from, to }: Line): boolean => {
-    const box = {
-      left: Math.min(from.x, to.x),
-      right: Math.max(from.x, to.x),
-      top: Math.min(from.y, to.y),
-      bottom: Math.max(from.y, to.y),
-    };
-    return around.some((each) => boxesOverlap(box, each, 0.01));
+interface BoxedLine {
+  readonly line: Line;
+  readonly box: Box;
+}
+
+function boxed(line: Line): BoxedLine {
+  const { from, to } = line;
+  const box = {
+    left: Math.min(from.x, to.x),
+    right: Math.max(from.x, to.x),
+    top: Math.min(from.y, to.y),
+    bottom: Math.max(from.y, to.y),
   };
-  return { ...room, firm: room.firm.filter(isNear), soft: room.soft.filter(isNear) };
+  return { line, box };
+}
+
+interface NearLines {
+  readonly within: Box;
+  readonly firm: readonly Line[];
+  readonly soft: readonly Line[];
+}
+
+/** Without the lines that lie farther than that from all spots. */
+function nearTo(
+  { spots }: CalloutWish,
+  within: Box,
+  { firm, soft }: { readonly firm: readonly BoxedLine[]; readonly soft: readonly BoxedLine[] },
+  reach: number,
+): NearLines {
+  const around = spots.map(({ x, y }) => grown({ left: x, right: x, top: y, bottom: y }, reach));
+  const whole = unionOf(around);
+  if (whole === undefined) return { within, firm: [], soft: [] };
+  const near = (lines: readonly BoxedLine[]): readonly Line[] =>
+    lines
+      .filter(({ box }) => boxesOverlap(box, whole, 0.01) && around.some((each) => boxesOverlap(box, each, 0.01)))
+      .map(({ line }) => line);
+  return { within, firm: near(firm), soft: near(soft) };
 }
 
 function besideThePart(
   { id, words, spots }: CalloutWish,
-  room: CalloutRoom,
+  room: NearLines,
   taken: readonly Box[],
   leaders: readonly Line[],
 ): Callout | undefined {

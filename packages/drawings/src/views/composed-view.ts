@@ -57,9 +57,15 @@ export interface MarkedView {
   readonly outside: Box;
 }
 
-export function markView(plan: ViewPlan, factor: number): MarkedView {
+export function bareView(plan: ViewPlan, factor: number): MarkedView {
   const to = { factor, x: 0, y: 0 };
   const outside = boxAround([onPaper(plan.low, to), onPaper(plan.high, to)]);
+  return { callouts: [], leftOut: 0, hatches: new Map(), outside };
+}
+
+export function markView(plan: ViewPlan, factor: number): MarkedView {
+  const to = { factor, x: 0, y: 0 };
+  const { outside } = bareView(plan, factor);
   const hatches = hatchesOf(plan.viewed, plan.from);
   const stretches = (list: readonly Stretch[], role: LineRole): Line[] => list.map((each) => paperLine(each, role, to));
   const wishes = [...plan.viewed].reverse().flatMap((each) => {

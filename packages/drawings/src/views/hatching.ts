@@ -1,7 +1,7 @@
 import type { Part } from '@fettle/engine';
 import type { Projection } from '../parts-in-view.ts';
-import { type Line, line, type Point } from '../primitives.ts';
-import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
+import { type Box, boxesOverlap, type Line, line, type Point } from '../primitives.ts';
+import type { ViewDirection } from '../shapes/view-direction.ts';
 import { boxAround, onPaper } from './on-paper.ts';
 import type { ViewedPart } from './viewed-parts.ts';
 
@@ -38,14 +38,15 @@ export function cutWood(part: Part, from: ViewDirection): CutWood {
 /** By the id of the part. */
 export function hatchesOf(viewed: readonly ViewedPart[], from: ViewDirection): ReadonlyMap<string, Hatch> {
   const hatches = new Map<string, Hatch>();
-  const done: { readonly part: Part; readonly pieces: readonly (readonly Flat[])[]; readonly hatch: Hatch }[] = [];
+  const done: { readonly places: readonly Box[]; readonly hatch: Hatch }[] = [];
   for (const { part, cut } of [...viewed].sort((a, b) => (a.part.id < b.part.id ? -1 : 1))) {
     if (cut === undefined) continue;
     const wood = cutWood(part, from);
-    const beside = done.filter((other) => touch(other.pieces, cut.pieces)).map((other) => other.hatch);
+    const places = cut.pieces.map((piece) => boxAround(piece.map(({ u, v }) => ({ x: u, y: v }))));
+    const beside = done.filter((other) => touch(other.places, places)).map((other) => other.hatch);
     const hatch = wood === 'sheet' ? { wood, slant: sheetSlant(part, from), spacing: PLY_MM } : slanting(wood, beside);
     hatches.set(part.id, hatch);
-    done.push({ part, pieces: cut.pieces, hatch });
+    done.push({ places, hatch });
   }
   return hatches;
 }
@@ -64,19 +65,8 @@ function slanting(wood: Exclude<CutWood, 'sheet'>, beside: readonly Hatch[]): Ha
   return choices.find(isFree) ?? { wood, slant: 45, spacing: SPACING_MM[wood] };
 }
 
-function touch(a: readonly (readonly Flat[])[], b: readonly (readonly Flat[])[]): boolean {
-  return a.some((one) => b.some((other) => near(one, other)));
-}
-
-function near(a: readonly Flat[], b: readonly Flat[]): boolean {
-  const reach = (outline: readonly Flat[], along: 'u' | 'v'): readonly [number, number] => {
-    const places = outline.map((point) => point[along]);
-    return [Math.min(...places), Math.max(...places)];
-  };
-  return (['u', 'v'] as const).every((along) => {
-    const [one, other] = [reach(a, along), reach(b, along)];
-    return one[0] <= other[1] + NEIGHBOURS_MM && other[0] <= one[1] + NEIGHBOURS_MM;
-  });
+function touch(a: readonly Box[], b: readonly Box[]): boolean {
+  return a.some((one) => b.some((other) => boxesOverlap(one, other, NEIGHBOURS_MM)));
 }
 
 export function hatchLines({ cut }: ViewedPart, hatch: Hatch, to: Projection, pen: number): readonly Line[] {

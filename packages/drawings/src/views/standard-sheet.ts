@@ -16,13 +16,16 @@ import {
 import { isInch } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
 import {
+  bareView,
   type ComposedPlan,
   composePlan,
   type MarkedView,
   markView,
   movedPlan,
+  type PlanWishes,
   type ViewPlan,
 } from './composed-view.ts';
+import { plainNotes } from './plain-parts.ts';
 
 /**
  * One view on a standard sheet at the largest standard scale at which it fits with its dimensions; on the larger sheet
@@ -95,20 +98,19 @@ function fittedWith(
     const factor = 1 / scale.denominator;
     if (wide * factor > roomWide || high * factor > roomHigh) continue;
     const pens = pensFor(plan, factor);
+    const laid = (figures: PlanWishes['figures'], marked: MarkedView): ComposedPlan =>
+      composePlan(plan, units, factor, pens, { roomWide, roomHigh, mostLanes: lanes, figures }, marked);
+    const fits = ({ extent: { left, right, top, bottom } }: ComposedPlan): boolean =>
+      bottom - top <= roomHigh && right - left <= roomWide;
+    // The marks take longest: they are not asked for where the dimensions alone have no room.
+    const bare = bareView(plan, factor);
+    if (!fits(laid('lying', bare)) && !fits(laid('along', bare))) continue;
     const marked = known.get(scale.denominator) ?? markView(plan, factor);
     known.set(scale.denominator, marked);
     for (const figures of ['lying', 'along'] as const) {
-      const composed = composePlan(
-        plan,
-        units,
-        factor,
-        pens,
-        { roomWide, roomHigh, mostLanes: lanes, figures },
-        marked,
-      );
+      const composed = laid(figures, marked);
+      if (!fits(composed)) continue;
       const { left, right, top, bottom } = composed.extent;
-      if (bottom - top > roomHigh) break;
-      if (right - left > roomWide) continue;
       const x = (room.left + room.right - left - right) / 2;
       const y = (room.top + room.bottom - top - bottom) / 2;
       const fills = Math.max((wide * factor) / roomWide, (high * factor) / roomHigh);
@@ -135,7 +137,9 @@ function finished(evaluation: Evaluation, subject: SheetSubject, { sheet, scale,
     ...commonWords(evaluation, name),
     scale: scale.words,
     overall: overallWords(evaluation),
-    notes: [...subject.notes(composed.groups), ...composed.notes],
+    notes: [...subject.notes(composed.groups), [...plainNotes(evaluation.parts), ...composed.notes].join(' ')].filter(
+      (note) => note !== '',
+    ),
     warnings: errors === undefined ? [] : [`${capital(errors)}.`],
   };
   const [frame, ...rest] = sheetFurniture(sheet, words);

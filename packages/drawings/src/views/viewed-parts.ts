@@ -1,6 +1,7 @@
 import type { Part } from '@fettle/engine';
 import { edgesOfCells } from '../shapes/cell-edges.ts';
 import type { ConvexCell, Plane } from '../shapes/convex-cell.ts';
+import { coveringShadows } from '../shapes/covering-shadows.ts';
 import { behind, type CutFace, cutFace } from '../shapes/cut-face.ts';
 import { DrawnLines } from '../shapes/drawn-lines.ts';
 import { type PartCells, partCells } from '../shapes/part-cells.ts';
@@ -8,6 +9,7 @@ import { type Shadow, type Stretch, seenStretches, shadowOf } from '../shapes/se
 import { dot } from '../shapes/vectors.ts';
 import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
 import { withBores } from './cut-bores.ts';
+import { isDrawnPlain, plainCells } from './plain-parts.ts';
 
 /**
  * What of a piece is seen from a side, or laid open by a plane through it: in real millimetres, v upwards. Knows nothing
@@ -34,7 +36,7 @@ export interface WhatToView {
   /** Whether hidden edges of a part are wanted; of one that is not seen at all perhaps rather than of others. */
   readonly showsHidden: (part: Part, isUnseen: boolean) => boolean;
   /** Where the parts stand apart from their places. */
-  readonly cellsOf?: (part: Part) => PartCells;
+  readonly moved?: (part: Part, cells: PartCells) => PartCells;
 }
 
 /** Farthest first, as one paints. */
@@ -43,15 +45,21 @@ export function viewedParts({
   from,
   plane,
   showsHidden,
-  cellsOf = partCells,
+  moved = (_, cells) => cells,
 }: WhatToView): readonly ViewedPart[] {
+  const isPlain = isDrawnPlain(parts);
   const standing = parts.map((part) => {
-    const whole = cellsOf(part);
+    const plain = isPlain ? plainCells(part) : undefined;
+    const isCut = plane !== undefined && plain !== undefined && cutFace(plain.cells, plane, from) !== undefined;
+    const whole = moved(part, plain === undefined || isCut ? partCells(part) : plain);
     const cells = plane === undefined ? whole.cells : behind(whole.cells, plane);
     const cut = plane === undefined ? undefined : cutFace(withBores(whole, plane), plane, from);
     return { part, cells, cut, areas: cells.map((cell) => shadowOf(cell, from)) };
   });
-  const shadows = standing.flatMap(({ areas }) => areas);
+  const shadows = coveringShadows(
+    standing.flatMap(({ areas }) => areas).sort((a, b) => b.nearest - a.nearest),
+    from,
+  );
   const lines = new DrawnLines();
   for (const { cut } of standing) for (const stretch of cut?.outline ?? []) lines.take(stretch);
   const nearestFirst = standing
@@ -85,7 +93,11 @@ function stretchesOf(
   from: ViewDirection,
   showsHidden: WhatToView['showsHidden'],
 ) {
-  const near = shadows.filter((shadow) => areas.some((area) => overlaps(area, shadow)));
+  const around = {
+    low: { u: Math.min(...areas.map(({ low }) => low.u)), v: Math.min(...areas.map(({ low }) => low.v)) },
+    high: { u: Math.max(...areas.map(({ high }) => high.u)), v: Math.max(...areas.map(({ high }) => high.v)) },
+  };
+  const near = shadows.filter((shadow) => overlaps(around, shadow));
   const seen: Stretch[] = [];
   const hidden: Stretch[] = [];
   for (const edge of edgesOfCells(cells)) {
@@ -96,7 +108,7 @@ function stretchesOf(
   return { seen, hidden: showsHidden(part, seen.length === 0) ? hidden : [] };
 }
 
-function overlaps(a: Shadow, b: Shadow): boolean {
+function overlaps(a: Pick<Shadow, 'low' | 'high'>, b: Pick<Shadow, 'low' | 'high'>): boolean {
   return a.low.u <= b.high.u && b.low.u <= a.high.u && a.low.v <= b.high.v && b.low.v <= a.high.v;
 }
 
@@ -104,42 +116,50 @@ interface OwnedArea extends Shadow {
   readonly owner: ViewedPart;
 }
 
-/** The areas over each of so many equal columns of the picture, nearest first. */
-interface Columns {
+/** The areas over each of so many equal bands across the longer side of the picture, nearest first. */
+interface Bands {
+  readonly along: 'u' | 'v';
   readonly low: number;
   readonly width: number;
   readonly areas: readonly (readonly OwnedArea[])[];
 }
 
-const COLUMNS = 64;
+const BANDS = 64;
 
 /** Asked at thousands of points of one picture. */
-const knownColumns = new WeakMap<readonly ViewedPart[], Columns>();
+const knownBands = new WeakMap<readonly ViewedPart[], Bands>();
 
-function columnsOf(viewed: readonly ViewedPart[]): Columns {
-  const known = knownColumns.get(viewed);
+function bandsOf(viewed: readonly ViewedPart[], from: ViewDirection): Bands {
+  const known = knownBands.get(viewed);
   if (known !== undefined) return known;
-  const all = viewed
-    .flatMap((owner) => owner.areas.map((area) => ({ ...area, owner })))
-    .sort((a, b) => b.nearest - a.nearest);
-  const low = all.reduce((least, area) => Math.min(least, area.low.u), Number.POSITIVE_INFINITY);
-  const high = all.reduce((most, area) => Math.max(most, area.high.u), Number.NEGATIVE_INFINITY);
-  const width = (high - low) / COLUMNS;
-  const areas = Array.from({ length: COLUMNS }, (_, at) =>
-    all.filter((area) => area.low.u <= low + (at + 1) * width && area.high.u >= low + at * width),
+  const all = coveringShadows(
+    viewed
+      .flatMap((owner) => owner.areas.map((area): OwnedArea => ({ ...area, owner })))
+      .sort((a, b) => b.nearest - a.nearest),
+    from,
   );
-  const columns = { low, width, areas };
-  knownColumns.set(viewed, columns);
-  return columns;
+  const reach = (along: 'u' | 'v'): readonly [number, number] => [
+    all.reduce((least, area) => Math.min(least, area.low[along]), Number.POSITIVE_INFINITY),
+    all.reduce((most, area) => Math.max(most, area.high[along]), Number.NEGATIVE_INFINITY),
+  ];
+  const [across, upright] = [reach('u'), reach('v')];
+  const along = across[1] - across[0] >= upright[1] - upright[0] ? 'u' : 'v';
+  const [low, high] = along === 'u' ? across : upright;
+  const width = (high - low) / BANDS;
+  const areas = Array.from({ length: BANDS }, (_, at) =>
+    all.filter((area) => area.low[along] <= low + (at + 1) * width && area.high[along] >= low + at * width),
+  );
+  const bands = { along, low, width, areas } as const;
+  knownBands.set(viewed, bands);
+  return bands;
 }
 
 /** Which part one sees at a point of the picture; undefined where one sees none. */
 export function partSeenAt(viewed: readonly ViewedPart[], point: Flat, from: ViewDirection): ViewedPart | undefined {
   let nearest: ViewedPart | undefined;
   let depth = Number.NEGATIVE_INFINITY;
-  const columns = columnsOf(viewed);
-  const column = Math.min(COLUMNS - 1, Math.floor((point.u - columns.low) / columns.width));
-  for (const area of columns.areas[column] ?? []) {
+  const { along, low: start, width, areas } = bandsOf(viewed, from);
+  for (const area of areas[Math.min(BANDS - 1, Math.floor((point[along] - start) / width))] ?? []) {
     // What lies wholly behind what was found is not seen.
     if (area.nearest <= depth) break;
     const { low, high } = area;
