@@ -180,7 +180,8 @@ const cases: Readonly<Record<string, Case>> = {
   codeLensProvider: async (walker) => {
     const [lens, ...others] = await walker.ask<CodeLens[]>('codeLens');
     expect(others).toEqual([]);
-    expect(lens?.command?.title).toMatch(/^\d+ parts · fits$/);
+    // Notes keep nothing from fitting, and are counted.
+    expect(lens?.command?.title).toMatch(/^\d+ parts · fits, \d+ notes$/);
     expect(lens?.command?.command).toBe('fettle.showPicture');
   },
   documentLinkProvider: async (walker) => {

@@ -37,10 +37,15 @@ describe.each(bundles)('the server as a %s', (bundle) => {
   test('draws what is looked at and nothing else, and sends a piece again only when it changed', async () => {
     const picture = await open(name, 'Second');
     const kinds = (which: Picture) => which.pieces.map(({ sheets }) => sheets.map(({ kind }) => kind));
-    expect(kinds(picture)).toEqual([
-      ['later', 'later'],
-      ['drawing', 'later'],
-    ]);
+    const drawn = (which: Picture) =>
+      which.pieces.map(({ sheets }) => sheets.filter(({ kind }) => kind !== 'later').map(({ id }) => id));
+    expect(drawn(picture)).toEqual([[], ['elevation']]);
+    // Both pieces have all their sheets in the list, drawn or not.
+    const listed = picture.pieces.map(({ sheets }) => sheets.map(({ id }) => id));
+    expect(listed[0]).toEqual(listed[1]);
+    expect(listed[0]).toEqual(
+      expect.arrayContaining(['elevation', 'inside', 'side', 'exploded', 'parts:1', 'cut-list', 'setups', 'shopping']),
+    );
     expect(editor.frames[0]?.since).toBeUndefined();
     // The first piece changes; the second one, which is looked at, moves.
     await editor.edit(
@@ -62,9 +67,14 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     await open(name, 'Second');
     await editor.look({ name, piece: 'Second', sheet: 'cut-list' });
     const picture = await editor.until('the table', () =>
-      editor.pictures.find(({ pieces }) => pieces[1]?.sheets[1]?.kind === 'table'),
+      editor.pictures.find(({ pieces }) => pieces[1]?.sheets.some(({ kind }) => kind === 'table')),
     );
-    expect(picture.pieces[1]?.sheets[0]?.kind).toBe('drawing');
+    const there = picture.pieces[1]?.sheets.filter(({ kind }) => kind !== 'later').map(({ id, kind }) => [id, kind]);
+    expect(there).toEqual([
+      ['elevation', 'drawing'],
+      ['cut-list', 'table'],
+    ]);
+    // What was there is named and not sent again.
     expect(editor.frames.at(-1)?.pieces[1]?.sheets?.[0]).toBe('elevation');
     expect(editor.frames.at(-1)?.pieces[0]?.sheets).toBeUndefined();
   });
@@ -162,7 +172,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(svg.kind === 'file' && svg.text).toMatch(/width="[\d.]+mm"/);
     const csv = await ask('', 'csv');
     expect(csv.kind === 'file' && csv.text.split('\r\n')[0]).toBe(
-      'Mark,Part,Quantity,Length,Width,Thickness,Material,Grain,Notes',
+      'Mark,Part,Quantity,Length,Width,Thickness,Material,Grain,Core,Rough,Edges,Notes',
     );
     expect(await ask('elevation', 'csv')).toEqual({ kind: 'refused', sentence: 'This sheet has no form as CSV' });
     expect((await ask('', 'svg', 'Nobody')).kind).toBe('refused');
