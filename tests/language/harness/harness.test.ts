@@ -85,7 +85,7 @@ describe('check', () => {
   });
 
   test('notes may go unmarked where the fixture says so, and only there', async () => {
-    const text = 'piece "a" { size 20 wide, 30 high, 15 deep   case { sides thick 3/4 }   thing "ball" { 9 wide } }';
+    const text = 'piece "a" { size 20 wide, 30 high, 15 deep   case { sides thick 3/4 }   site { alcove 30 wide } }';
     await check(`// notes not shown\n${text}`);
     await expect(check(text)).rejects.toThrow('note not-checked-yet');
   });
