@@ -51,7 +51,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     await editor.edit(
       name,
       'piece "Games sideboard" {\n  units inches to 1/32\n  size 60',
-      'piece "Games sideboard" {\n  units inches to 1/32\n\n  size 61',
+      'piece "Games sideboard" {\n  units inches to 1/32\n    size 61',
     );
     const after = await editor.pictureNow(name);
     const frame = editor.frames.at(-1);
@@ -61,6 +61,17 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(after.pieces[1]?.span.start).toBe(editor.text(name).indexOf('piece "Second"'));
     expect(kinds(after)).toEqual(kinds(picture));
     expect(JSON.stringify(frame).length).toBeLessThan(JSON.stringify(editor.frames[0]).length / 2);
+    // Sums name the lines they were written in: a further line above tells them anew, and draws nothing again.
+    const firstLineNamed = (which: Picture) =>
+      Number(
+        /written in line (\d+)/.exec(which.pieces[1]?.parts.map(({ derivation }) => derivation).join() ?? '')?.[1],
+      );
+    await editor.edit(name, '    size 61', '\n    size 61');
+    const lower = await editor.pictureNow(name);
+    expect(firstLineNamed(after)).toBeGreaterThan(1);
+    expect(firstLineNamed(lower)).toBe(firstLineNamed(after) + 1);
+    expect(editor.frames.at(-1)?.pieces[1]?.parts).toBeDefined();
+    expect(editor.frames.at(-1)?.pieces[1]?.sheets).toBeUndefined();
   });
 
   test('a look at another sheet brings just that sheet', async () => {
