@@ -81,6 +81,16 @@ export function missingSizes(evaluation: Evaluation): readonly string[] {
   return [`Nothing is drawn yet: the piece still lacks ${what}.`];
 }
 
+/** Why the piece cannot be drawn at all; undefined where it can. */
+export function whyNotDrawn(evaluation: Evaluation): readonly string[] | undefined {
+  const { carcase } = evaluation.layout;
+  if (carcase === undefined) return missingSizes(evaluation);
+  const { x, y, z } = carcase.outside;
+  return [x, y, z].every(({ size }) => size.length.isPositive())
+    ? undefined
+    : ['Nothing is drawn yet: width, height and depth must be more than nothing.'];
+}
+
 /** Whether anything is to be built from the sheet; undefined where nothing stands against it. */
 export function errorWords(evaluation: Evaluation): string | undefined {
   const errors = evaluation.findings.filter((finding) => finding.severity === 'error').length;

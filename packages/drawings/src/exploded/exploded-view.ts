@@ -16,8 +16,8 @@ import {
   errorWords,
   marksOf,
   messageSheet,
-  missingSizes,
   overallWords,
+  whyNotDrawn,
 } from '../sheet-words.ts';
 import { isInch } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
@@ -46,7 +46,8 @@ export function explodedView(evaluation: Evaluation): Drawing {
         ? `Exploded view of ${piece}. Nothing is drawn yet.`
         : `Exploded view of ${piece === '' ? 'a piece without a name' : piece}, from the front, the right and above. Parts: ${listed(parts)}.`,
   };
-  if (evaluation.layout.carcase === undefined) return messageSheet(evaluation, name, small, missingSizes(evaluation));
+  const lacking = whyNotDrawn(evaluation);
+  if (lacking !== undefined) return messageSheet(evaluation, name, small, lacking);
   const moves = movesApart(parts);
   const apart = parts.filter(({ id }) => moves.has(id));
   if (apart.length === 0) return messageSheet(evaluation, name, small, ['Nothing is drawn yet: no part is known.']);

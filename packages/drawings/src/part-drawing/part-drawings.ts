@@ -11,8 +11,8 @@ import {
   type DrawingName,
   errorWords,
   messageSheet,
-  missingSizes,
   overallWords,
+  whyNotDrawn,
 } from '../sheet-words.ts';
 import { isInch, NEARLY, nearlyWords, unitWords } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
@@ -47,7 +47,8 @@ export function partDrawings(evaluation: Evaluation, number = 1): Drawing {
   const shown = sheets[number - 1] ?? sheets[0] ?? [];
   const of = sheets.length < 2 ? '' : ` ${sheets[number - 1] === undefined ? 1 : number} of ${sheets.length}`;
   const name: DrawingName = { id: 'parts', words: `Parts${of}`, description: described(evaluation, shown) };
-  if (evaluation.layout.carcase === undefined) return messageSheet(evaluation, name, small, missingSizes(evaluation));
+  const lacking = whyNotDrawn(evaluation);
+  if (lacking !== undefined) return messageSheet(evaluation, name, small, lacking);
   if (shown.length === 0) return messageSheet(evaluation, name, small, ['Nothing is drawn yet: no part is known.']);
   const scales = inch ? INCH_SCALES : METRIC_SCALES;
   const blocks = shown.map((alike, at) => partBlock(alike, evaluation, roomOf(roomForView(large, 2), at), scales));

@@ -9,9 +9,9 @@ import {
   type DrawingName,
   errorWords,
   messageSheet,
-  missingSizes,
   NOTE_LINES,
   overallWords,
+  whyNotDrawn,
 } from '../sheet-words.ts';
 import { isInch } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
@@ -49,7 +49,8 @@ export function onStandardSheet(evaluation: Evaluation, subject: SheetSubject): 
   const [small, large] = isInch(evaluation.design.units) ? INCH_SHEETS : METRIC_SHEETS;
   if (small === undefined || large === undefined) throw new Error('two sheets are listed for either system of units');
   const { name, plan, why } = subject;
-  if (evaluation.layout.carcase === undefined) return messageSheet(evaluation, name, small, missingSizes(evaluation));
+  const lacking = whyNotDrawn(evaluation);
+  if (lacking !== undefined) return messageSheet(evaluation, name, small, lacking);
   if (plan === undefined || plan.viewed.length === 0) {
     return messageSheet(evaluation, name, small, [why ?? 'Nothing is drawn yet: no part is known.']);
   }
