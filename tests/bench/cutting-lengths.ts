@@ -1,9 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { checkLengthPlan } from '../../packages/engine/src/stock/lengths/check-length-plan.ts';
-import type { LengthPlan, LengthProblem } from '../../packages/engine/src/stock/lengths/length-problem.ts';
+import type { LengthPlan } from '../../packages/engine/src/stock/lengths/length-problem.ts';
 import { planLengths } from '../../packages/engine/src/stock/lengths/plan-lengths.ts';
+import { type LengthInstance, lengthInstances, problemOf } from '../fixtures/cutting/length-instances.ts';
 
 /**
  * Published problems of cutting lengths, one second of processor time each, every one in a process of its own: nothing is
@@ -12,19 +12,6 @@ import { planLengths } from '../../packages/engine/src/stock/lengths/plan-length
 
 const SETS = ['1d', 'kerf-1d', '1d-multistock'] as const;
 const MILLISECONDS = 1000;
-
-interface Instance {
-  readonly set?: string;
-  readonly base?: string;
-  readonly id: string;
-  readonly c?: number;
-  readonly kerf?: number;
-  readonly stocks?: readonly (readonly [length: number, available: number | null])[];
-  readonly items: readonly (readonly [length: number, count: number])[];
-  readonly opt?: number;
-  readonly lb?: number;
-  readonly ub?: number;
-}
 
 interface Outcome {
   readonly set: string;
@@ -40,23 +27,8 @@ interface Outcome {
   readonly wrong: readonly string[];
 }
 
-function instancesOf(repository: string, set: string): readonly Instance[] {
-  return JSON.parse(readFileSync(join(repository, 'tests/fixtures/cutting', `${set}.json`), 'utf8')).instances;
-}
-
-/** With one length of stock the fewest are asked, with several the least length. */
-function problemOf({ c = 0, kerf = 0, stocks, items }: Instance): LengthProblem {
-  return {
-    stocks: (stocks ?? [[c, null]]).map(([length, available], at) => ({
-      id: `stock ${at}`,
-      length,
-      cost: stocks === undefined ? 1 : length,
-      ...(available === null ? {} : { available }),
-    })),
-    items: items.map(([length, count], at) => ({ id: `item ${at}`, length, count })),
-    kerf,
-    trim: 0,
-  };
+function instancesOf(repository: string, set: string): readonly LengthInstance[] {
+  return lengthInstances(join(repository, 'tests/fixtures/cutting'), set);
 }
 
 /** Runs in the process of one problem: prints its outcome. */

@@ -5,6 +5,7 @@ import { pageHtml } from '@fettle/extension';
 import type { FromPage, PageMemory, ToPage } from '@fettle/protocol';
 import { build } from 'esbuild';
 import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { browserArguments, ensureChromium } from '../editor/set-up/browser.mjs';
 
 /**
@@ -89,6 +90,28 @@ export class PageOpener {
     await page.goto(this.#address);
     return new OpenPage(page, problems);
   }
+}
+
+/** One opener for all tests of a file. `open`: the page that the test at hand opened; it is watched and closed. */
+export function openerOfFile(open: () => OpenPage): Pick<PageOpener, 'open'> {
+  let opener: PageOpener | undefined;
+  beforeAll(async () => {
+    opener = await PageOpener.start();
+  });
+  afterAll(async () => {
+    await opener?.stop();
+  });
+  afterEach(async () => {
+    // Whatever a test did, the page never failed and never tried what its policy forbids.
+    expect(open().problems()).toEqual([]);
+    await open().close();
+  });
+  return {
+    open: (memory, theme) => {
+      if (opener === undefined) throw new Error('no page can be opened before the tests begin');
+      return opener.open(memory, theme);
+    },
+  };
 }
 
 export type Theme = Readonly<Record<string, string>>;

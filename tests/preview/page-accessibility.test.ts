@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Picture } from '@fettle/protocol';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { dark, highContrast, highContrastLight, light, type OpenPage, PageOpener, type Theme } from './open-page.ts';
+import { describe, expect, test } from 'vitest';
+import { dark, highContrast, highContrastLight, light, type OpenPage, openerOfFile, type Theme } from './open-page.ts';
 import { chest, message, picture, tooHigh, uri } from './pictures.ts';
 
 /**
@@ -13,21 +13,8 @@ import { chest, message, picture, tooHigh, uri } from './pictures.ts';
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const criteria = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
-let opener: PageOpener;
 let open: OpenPage;
-
-beforeAll(async () => {
-  opener = await PageOpener.start();
-});
-
-afterAll(async () => {
-  await opener?.stop();
-});
-
-afterEach(async () => {
-  expect(open.problems()).toEqual([]);
-  await open.close();
-});
+const opener = openerOfFile(() => open);
 
 interface Verdict {
   readonly violations: readonly string[];

@@ -1,26 +1,12 @@
 import type { FromPage, Picture } from '@fettle/protocol';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { type OpenPage, PageOpener } from './open-page.ts';
+import { describe, expect, test } from 'vitest';
+import { type OpenPage, openerOfFile } from './open-page.ts';
 import { message, picture, tooHigh, uri } from './pictures.ts';
 
 /** The page without a pointer, and without seeing it. */
 
-let opener: PageOpener;
 let open: OpenPage;
-
-beforeAll(async () => {
-  opener = await PageOpener.start();
-});
-
-afterAll(async () => {
-  await opener?.stop();
-});
-
-afterEach(async () => {
-  // Whatever a test did, the page never failed and never tried what its policy forbids.
-  expect(open.problems()).toEqual([]);
-  await open.close();
-});
+const opener = openerOfFile(() => open);
 
 function show(shown: Picture): Promise<void> {
   return open.give(message(shown));

@@ -1,26 +1,12 @@
 import type { Picture, PieceView } from '@fettle/protocol';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { type OpenPage, PageOpener } from './open-page.ts';
+import { describe, expect, test } from 'vitest';
+import { type OpenPage, openerOfFile } from './open-page.ts';
 import { chest, message, picture, tooHigh, uri } from './pictures.ts';
 
 /** What hides what, what stands where, and what is told by more than colour. */
 
-let opener: PageOpener;
 let open: OpenPage;
-
-beforeAll(async () => {
-  opener = await PageOpener.start();
-});
-
-afterAll(async () => {
-  await opener?.stop();
-});
-
-afterEach(async () => {
-  // Whatever a test did, the page never failed and never tried what its policy forbids.
-  expect(open.problems()).toEqual([]);
-  await open.close();
-});
+const opener = openerOfFile(() => open);
 
 function show(shown: Picture): Promise<void> {
   return open.give(message(shown));

@@ -1,26 +1,12 @@
 import type { Picture } from '@fettle/protocol';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { dark, highContrast, highContrastLight, light, type OpenPage, PageOpener, type Theme } from './open-page.ts';
+import { describe, expect, test } from 'vitest';
+import { dark, highContrast, highContrastLight, light, type OpenPage, openerOfFile, type Theme } from './open-page.ts';
 import { message, picture, tooHigh, uri } from './pictures.ts';
 
 /** The page in the colours of four kinds of theme. */
 
-let opener: PageOpener;
 let open: OpenPage;
-
-beforeAll(async () => {
-  opener = await PageOpener.start();
-});
-
-afterAll(async () => {
-  await opener?.stop();
-});
-
-afterEach(async () => {
-  // Whatever a test did, the page never failed and never tried what its policy forbids.
-  expect(open.problems()).toEqual([]);
-  await open.close();
-});
+const opener = openerOfFile(() => open);
 
 function show(shown: Picture): Promise<void> {
   return open.give(message(shown));

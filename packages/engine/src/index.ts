@@ -14,6 +14,7 @@ export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts'
 export { type MovedDivision, moveDivision, type WhyNot } from './divisions/move-division.ts';
 export { evaluatePiece, type ShopOffer } from './evaluate-piece.ts';
 export * from './evaluation.ts';
+export { groupedBy } from './grouping.ts';
 export * from './hardware/placed-hardware.ts';
 export * from './joinery/feature.ts';
 export * from './joinery/joint.ts';

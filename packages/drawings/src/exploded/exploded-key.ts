@@ -1,15 +1,10 @@
-import type { Part } from '@fettle/engine';
+import { groupedBy, type Part } from '@fettle/engine';
 import { cleanName } from '../lettering.ts';
 
 /** What the marks stand for: 'A  top', 'L1 to L8  drawer sides'. In the order of the marks. */
 export function explodedKey(parts: readonly Part[]): readonly string[] {
-  const groups = new Map<string, Part[]>();
-  for (const part of [...parts].sort((a, b) => a.mark.localeCompare(b.mark, 'en', { numeric: true }))) {
-    const letters = /^\D*/.exec(part.mark)?.[0] ?? part.mark;
-    const known = groups.get(letters);
-    if (known === undefined) groups.set(letters, [part]);
-    else known.push(part);
-  }
+  const inOrder = [...parts].sort((a, b) => a.mark.localeCompare(b.mark, 'en', { numeric: true }));
+  const groups = groupedBy(inOrder, ({ mark }) => /^\D*/.exec(mark)?.[0] ?? mark);
   return [...groups.values()].sort(byMark).map((group) => {
     const [first] = group;
     const last = group[group.length - 1];

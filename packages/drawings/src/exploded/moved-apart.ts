@@ -1,4 +1,4 @@
-import type { Part, PartRole } from '@fettle/engine';
+import { groupedBy, type Part, type PartRole } from '@fettle/engine';
 import { FRONTS } from '../parts-in-view.ts';
 import type { Extent } from '../shapes/convex-cell.ts';
 import { extentOf } from '../shapes/part-cells.ts';
@@ -62,18 +62,10 @@ const NOWHERE = vector(0, 0, 0);
 
 /** A drawer is one thing, and so is a frame that is glued up by itself. */
 function unitsOf(parts: readonly Part[]): readonly (readonly Part[])[] {
-  const units = new Map<string, Part[]>();
-  for (const part of parts) {
-    const isOfDrawer = part.cell !== undefined && (BOXES.includes(part.role) || part.role === 'drawer-front');
-    const key = isOfDrawer
-      ? `drawer ${part.cell}`
-      : part.frame === undefined
-        ? `part ${part.id}`
-        : `frame ${part.frame}`;
-    const known = units.get(key);
-    if (known === undefined) units.set(key, [part]);
-    else known.push(part);
-  }
+  const units = groupedBy(parts, ({ id, role, cell, frame }) => {
+    if (cell !== undefined && (BOXES.includes(role) || role === 'drawer-front')) return `drawer ${cell}`;
+    return frame === undefined ? `part ${id}` : `frame ${frame}`;
+  });
   return [...units.values()];
 }
 

@@ -1,8 +1,16 @@
-import type { Evaluation, FeatureKind, Length, Units } from '@fettle/engine';
+import {
+  axisOf,
+  type Evaluation,
+  type FaceOfPart,
+  type FeatureKind,
+  groupedBy,
+  type Length,
+  type Units,
+} from '@fettle/engine';
 import { cleanName } from '../lettering.ts';
 import { figureOnSheet } from '../shown-lengths.ts';
 import type { AlikeParts } from './alike-parts.ts';
-import type { PartFrame, PlacedCut, Reach } from './part-frame.ts';
+import { FACE_WORDS, type PartFrame, type PlacedCut, type Reach } from './part-frame.ts';
 
 /** What is cut into a part, in words: '3 dadoes 3/4" wide, 1/4" deep, for J1, J5, J9'. Cuts that are made alike stand together. */
 
@@ -10,13 +18,7 @@ const PLURALS: Readonly<Partial<Record<FeatureKind, string>>> = { dado: 'dadoes'
 
 export function cutWords({ frame, same }: AlikeParts, evaluation: Evaluation): readonly string[] {
   const { units } = evaluation.design;
-  const groups = new Map<string, PlacedCut[]>();
-  for (const cut of frame.cuts) {
-    const key = oneWords(cut, frame, units);
-    const known = groups.get(key);
-    if (known === undefined) groups.set(key, [cut]);
-    else known.push(cut);
-  }
+  const groups = groupedBy(frame.cuts, (cut) => oneWords(cut, frame, units));
   const marks = new Map(evaluation.parts.map((part) => [part.id, cleanName(part.mark)]));
   return [...groups].map(([words, cuts]) => {
     const { kind } = cuts[0]?.feature ?? { kind: 'notch' as const };
@@ -45,16 +47,8 @@ function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
   return `${across}, ${figure(depth)} deep${long}${where}`;
 }
 
-function edgeWords(entry: string, frame: PartFrame): string {
-  const sides: Readonly<Record<string, string>> = {
-    '-x': 'left',
-    '+x': 'right',
-    '-y': 'lower',
-    '+y': 'upper',
-    '-z': 'front',
-    '+z': 'back',
-  };
-  return `${sides[entry] ?? ''} ${entry.slice(1) === frame.along ? 'end' : 'edge'}`;
+function edgeWords(at: FaceOfPart, frame: PartFrame): string {
+  return `${FACE_WORDS[at]} ${axisOf(at) === frame.along ? 'end' : 'edge'}`;
 }
 
 function lengthOf({ from, to }: Reach): Length {
@@ -93,19 +87,11 @@ function marksOf(marks: readonly string[]): string {
 }
 
 /** 'edged 1/4" at front edge'; undefined without any. */
-export function edgingWords({ part, along }: PartFrame, units: Units): string | undefined {
-  if (part.edging.length === 0) return undefined;
-  const sides: Readonly<Record<string, string>> = {
-    '-x': 'left',
-    '+x': 'right',
-    '-y': 'lower',
-    '+y': 'upper',
-    '-z': 'front',
-    '+z': 'back',
-  };
-  const strips = part.edging.map(
-    ({ at, thickness }) =>
-      `${figureOnSheet(thickness.length, units)} at ${sides[at] ?? ''} ${at.slice(1) === along ? 'end' : 'edge'}`,
+export function edgingWords(frame: PartFrame, units: Units): string | undefined {
+  const { edging } = frame.part;
+  if (edging.length === 0) return undefined;
+  const strips = edging.map(
+    ({ at, thickness }) => `${figureOnSheet(thickness.length, units)} at ${edgeWords(at, frame)}`,
   );
   return `edged ${strips.join(', ')}, in its size`;
 }

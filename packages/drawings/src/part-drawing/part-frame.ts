@@ -38,7 +38,8 @@ export interface PlacedCut extends Readonly<Record<Local, Reach>> {
   readonly isOnFace: boolean;
 }
 
-const WORDS: Readonly<Record<FaceOfPart, string>> = {
+/** Which face of a part it is. */
+export const FACE_WORDS: Readonly<Record<FaceOfPart, string>> = {
   '-x': 'left',
   '+x': 'right',
   '-y': 'lower',
@@ -61,9 +62,9 @@ export function frameOf(part: Part): PartFrame {
     across,
     thin,
     face,
-    endWords: `${WORDS[`-${along}`]} end`,
-    edgeWords: `${WORDS[`-${across}`]} edge`,
-    faceWords: `${WORDS[face]} face`,
+    endWords: `${FACE_WORDS[`-${along}`]} end`,
+    edgeWords: `${FACE_WORDS[`-${across}`]} edge`,
+    faceWords: `${FACE_WORDS[face]} face`,
     size: { along: blank[along].size.length, across: blank[across].size.length, thin: blank[thin].size.length },
     cuts: part.features.flatMap((feature) => placedCut(part.blank, { along, across, thin }, face, feature)),
   };

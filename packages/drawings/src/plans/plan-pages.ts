@@ -2,6 +2,7 @@ import {
   type BuyingPlan,
   cutSequence,
   type Evaluation,
+  groupedBy,
   type LaidStock,
   laidOut,
   type NumberedCut,
@@ -138,13 +139,7 @@ function largestGrid(page: readonly LaidStock[], room: Box, scales: readonly Sca
 }
 
 function cutsByStock(plan: BuyingPlan): ReadonlyMap<number, readonly NumberedCut[]> {
-  const cuts = new Map<number, NumberedCut[]>();
-  for (const each of cutSequence(plan)) {
-    const own = cuts.get(each.from.number);
-    if (own === undefined) cuts.set(each.from.number, [each]);
-    else own.push(each);
-  }
-  return cuts;
+  return groupedBy(cutSequence(plan), ({ from }) => from.number);
 }
 
 function described({ design }: Evaluation, page: readonly LaidStock[]): string {

@@ -1,6 +1,7 @@
 import { derive, plus } from '../design/derive.ts';
 import type { Cell, DrawerDesign, FaceDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
+import { groupedBy } from '../grouping.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { AXES, type Axis, type BoxSolid, boxOf, type End, type Interval, type Solid } from '../solids/index.ts';
@@ -22,13 +23,9 @@ export function drawerPlans(
 ): readonly JointPlan[] {
   if (face === undefined) return [];
   const designs = drawersOf(face);
-  const boxes = new Map<string, UnmarkedPart[]>();
-  for (const part of parts) {
-    if (part.cell === undefined || !part.role.startsWith('drawer-') || part.role === 'drawer-front') continue;
-    const box = boxes.get(part.cell);
-    if (box === undefined) boxes.set(part.cell, [part]);
-    else box.push(part);
-  }
+  const boxes = groupedBy(parts, ({ cell, role }) =>
+    role.startsWith('drawer-') && role !== 'drawer-front' ? cell : undefined,
+  );
   return [...boxes].flatMap(([cell, box]) => {
     const drawer = designs.get(cell);
     return drawer === undefined ? [] : boxPlans(drawer, box, facts);

@@ -3,6 +3,7 @@ import type { DustPanelDesign, FramedDesign, TenonDesign } from '../design/const
 import { derive, less, plus } from '../design/derive.ts';
 import type { Cell, PieceDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
+import { groupedBy } from '../grouping.ts';
 import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
@@ -50,13 +51,7 @@ const none: FrameJoints = { frames: new Set(), joints: [], growth: [], cut: () =
 export function joinFrames(design: PieceDesign, parts: readonly UnmarkedPart[]): FrameJoints {
   const frames = framesOf(design);
   if (frames.size === 0) return none;
-  const members = new Map<string, UnmarkedPart[]>();
-  for (const part of parts) {
-    if (part.frame === undefined || !frames.has(part.frame)) continue;
-    const known = members.get(part.frame);
-    if (known === undefined) members.set(part.frame, [part]);
-    else known.push(part);
-  }
+  const members = groupedBy(parts, ({ frame }) => (frame !== undefined && frames.has(frame) ? frame : undefined));
   const meetings = [...members].flatMap(([id, own]) => meetingsIn(frames.get(id) as FrameJoinery, own));
   return {
     frames: new Set(frames.keys()),

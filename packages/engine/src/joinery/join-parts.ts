@@ -1,5 +1,6 @@
 import type { PieceDesign } from '../design/design.ts';
 import type { ShopOffer } from '../design/shop.ts';
+import { groupedBy } from '../grouping.ts';
 import type { LengthUnit } from '../length/length.ts';
 import { type UnmarkedPart, withBlank } from '../parts/slab.ts';
 import { type Solid, whyNotSolid } from '../solids/index.ts';
@@ -68,12 +69,7 @@ function factsOf(design: PieceDesign, parts: readonly UnmarkedPart[], shop: Shop
 }
 
 function grow(parts: readonly UnmarkedPart[], growth: readonly Growth[]): readonly UnmarkedPart[] {
-  const byPart = new Map<string, Growth[]>();
-  for (const each of growth) {
-    const known = byPart.get(each.part);
-    if (known === undefined) byPart.set(each.part, [each]);
-    else known.push(each);
-  }
+  const byPart = groupedBy(growth, ({ part }) => part);
   if (byPart.size === 0) return parts;
   return parts.map((part) => {
     const own = byPart.get(part.id);

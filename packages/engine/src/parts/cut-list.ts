@@ -1,3 +1,4 @@
+import { groupAlike } from '../grouping.ts';
 import type { Length, LengthUnit } from '../length/length.ts';
 import { type CoreSize, coreOf, type RoughSize, roughOf } from './core-and-rough.ts';
 import { cutSignature } from './cut-signature.ts';
@@ -33,27 +34,16 @@ export interface CutListRow {
 
 /** `unit`: allowances are round figures of the maker's system. */
 export function cutList(parts: readonly Part[], unit: LengthUnit = 'in'): readonly CutListRow[] {
-  const groups = new Map<string, Part[]>();
-  for (const part of parts) {
-    const key = JSON.stringify([
-      part.stock?.name ?? null,
-      part.role,
-      part.grain === 'none',
-      part.length.length.exactInches,
-      part.width.length.exactInches,
-      part.thickness.length.exactInches,
-      cutSignature(part),
-    ]);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [part]);
-    else group.push(part);
-  }
-  const rows: CutListRow[] = [];
-  for (const group of groups.values()) {
-    const first = group[0];
-    if (first !== undefined) rows.push(rowOf(first, group, unit));
-  }
-  return rows.sort(asOneCuts);
+  const groups = groupAlike(parts, (part) => [
+    part.stock?.name ?? null,
+    part.role,
+    part.grain === 'none',
+    part.length.length.exactInches,
+    part.width.length.exactInches,
+    part.thickness.length.exactInches,
+    cutSignature(part),
+  ]);
+  return groups.map((group) => rowOf(group[0], group, unit)).sort(asOneCuts);
 }
 
 function rowOf(first: Part, group: readonly Part[], unit: LengthUnit): CutListRow {

@@ -1,4 +1,5 @@
-import type { Part, PartRole } from './part.ts';
+import { groupedBy } from '../grouping.ts';
+import type { Part } from './part.ts';
 import type { UnmarkedPart } from './slab.ts';
 
 /**
@@ -6,12 +7,7 @@ import type { UnmarkedPart } from './slab.ts';
  * several of the kind: 'A', 'B1', 'B2'.
  */
 export function markParts(parts: readonly UnmarkedPart[]): readonly Part[] {
-  const kinds = new Map<PartRole, UnmarkedPart[]>();
-  for (const part of parts) {
-    const alike = kinds.get(part.role);
-    if (alike === undefined) kinds.set(part.role, [part]);
-    else alike.push(part);
-  }
+  const kinds = groupedBy(parts, ({ role }) => role);
   const marks = new Map<UnmarkedPart, string>();
   let kindNumber = 0;
   for (const alike of kinds.values()) {

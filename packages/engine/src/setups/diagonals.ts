@@ -1,4 +1,5 @@
 import type { Evaluation, Span } from '../evaluation.ts';
+import { groupedBy } from '../grouping.ts';
 import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import type { Part } from '../parts/part.ts';
@@ -43,10 +44,12 @@ type Make = (what: string, ids: readonly string[], width: Length, height: Length
 
 /** From end to end of the rails, and from the outer edge of the one to that of the other. */
 function frames(parts: readonly Part[], make: Make): readonly Diagonal[] {
-  return groupsBy(
-    parts.filter(({ role }) => role === 'divider-rail'),
-    ({ frame }) => frame,
-  ).flatMap((members) => {
+  return [
+    ...groupedBy(
+      parts.filter(({ role }) => role === 'divider-rail'),
+      ({ frame }) => frame,
+    ).values(),
+  ].flatMap((members) => {
     const [first] = members;
     const place = first?.label.replace(/^[a-z]+ (?:rail|runner) ?/, '') ?? '';
     const [x, z] = [reach(members, 'x'), reach(members, 'z')];
@@ -60,10 +63,12 @@ function frames(parts: readonly Part[], make: Make): readonly Diagonal[] {
 }
 
 function boxes(parts: readonly Part[], make: Make): readonly Diagonal[] {
-  return groupsBy(
-    parts.filter(({ role }) => role === 'drawer-side'),
-    ({ cell }) => cell,
-  ).flatMap((sides) => {
+  return [
+    ...groupedBy(
+      parts.filter(({ role }) => role === 'drawer-side'),
+      ({ cell }) => cell,
+    ).values(),
+  ].flatMap((sides) => {
     const of = /( of ".*")$/.exec(sides[0]?.label ?? '')?.[1] ?? '';
     return make(
       `the drawer box${of}`,
@@ -81,18 +86,6 @@ function reach(parts: readonly Part[], axis: 'x' | 'z'): Length {
   const from = spans.reduce((least, { start }) => least.min(start.length), first.start.length);
   const to = spans.reduce((most, { end }) => most.max(end.length), first.end.length);
   return to.minus(from);
-}
-
-function groupsBy(parts: readonly Part[], key: (part: Part) => string | undefined): readonly (readonly Part[])[] {
-  const groups = new Map<string, Part[]>();
-  for (const part of parts) {
-    const of = key(part);
-    if (of === undefined) continue;
-    const known = groups.get(of);
-    if (known === undefined) groups.set(of, [part]);
-    else known.push(part);
-  }
-  return [...groups.values()];
 }
 
 /** `step`: from one mark to the next; where it is not positive the thousandth of the unit serves. Halfway the lower. */

@@ -1,4 +1,5 @@
 import type { Evaluation } from '../evaluation.ts';
+import { groupAlike } from '../grouping.ts';
 import type { Feature, FeatureKind } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
 import type { Part } from '../parts/part.ts';
@@ -75,7 +76,7 @@ function machineSetups(parts: readonly Part[]): readonly MachineSetup[] {
       return [{ kind: feature.kind, width: width.length, depth: depth.length, fence, from, part: part.id }];
     }),
   );
-  const groups = groupBy(cuts, ({ kind, width, depth, fence, from }) => [kind, width, depth, fence, from]);
+  const groups = groupAlike(cuts, ({ kind, width, depth, fence, from }) => [kind, width, depth, fence, from]);
   return groups
     .map(([first, ...others]) => {
       const { part, ...setting } = first;
@@ -107,7 +108,7 @@ function atLeastNothing(length: Length): Length {
 
 function centreMarks(parts: readonly Part[]): readonly CentreMarks[] {
   const rows = parts.flatMap((part) =>
-    groupBy(
+    groupAlike(
       part.features.filter(({ kind, measures }) => marked.has(kind) && measures.depth !== undefined),
       ({ kind, joint, entry, measures }) => [kind, joint, entry, measures.width?.length, measures.depth?.length],
     ).flatMap((holes) => {
@@ -124,7 +125,7 @@ function centreMarks(parts: readonly Part[]): readonly CentreMarks[] {
       return [{ kind: first.kind, diameter: width.length, depth: depth.length, from, middles, part: part.id }];
     }),
   );
-  return groupBy(rows, ({ kind, diameter, depth, from, middles }) => [kind, diameter, depth, from, middles]).map(
+  return groupAlike(rows, ({ kind, diameter, depth, from, middles }) => [kind, diameter, depth, from, middles]).map(
     ([first, ...others]) => {
       const { part, ...row } = first;
       return { ...row, parts: distinct([part, ...others.map((each) => each.part)]) };
@@ -157,7 +158,7 @@ function fencePlans({ parts, joints, layout, design }: Evaluation): readonly Fen
       return kind === 'dado' && runs === 'z' && held !== undefined && betweenUprights.has(held.role);
     });
     // Dadoes for what lies on either side of an upright are often at one height.
-    const places = groupBy(
+    const places = groupAlike(
       dadoes.map(({ solid }) => boundsOf(solid).y),
       (place) => [place.from, place.to],
     )
@@ -172,24 +173,10 @@ function fencePlans({ parts, joints, layout, design }: Evaluation): readonly Fen
     const named: FencePlan['from'] = hasBottom ? 'the bottom' : 'the lower end';
     return [{ from: named, middles, inserts, fence: lowest.from.minus(lowerEnd), part: part.id }];
   });
-  return groupBy(plans, ({ from, middles, fence }) => [from, middles, fence]).map(([first, ...others]) => {
+  return groupAlike(plans, ({ from, middles, fence }) => [from, middles, fence]).map(([first, ...others]) => {
     const { part, ...plan } = first;
     return { ...plan, parts: [part, ...others.map((each) => each.part)] };
   });
-}
-
-function groupBy<Thing>(
-  things: readonly Thing[],
-  key: (thing: Thing) => unknown,
-): readonly (readonly [Thing, ...Thing[]])[] {
-  const groups = new Map<string, [Thing, ...Thing[]]>();
-  for (const thing of things) {
-    const words = JSON.stringify(key(thing));
-    const group = groups.get(words);
-    if (group === undefined) groups.set(words, [thing]);
-    else group.push(thing);
-  }
-  return [...groups.values()];
 }
 
 function distinct(ids: readonly string[]): readonly string[] {

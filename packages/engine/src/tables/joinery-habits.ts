@@ -1,6 +1,6 @@
 import { assumed, derive, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
-import { Length, type LengthUnit } from '../length/length.ts';
+import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import type { TradeHabit } from './trade-habits.ts';
 

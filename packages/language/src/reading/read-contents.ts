@@ -1,7 +1,8 @@
-import { type Figure, fromShop, type HeldDesign, type ThingDesign } from '@fettle/engine';
+import type { Figure, HeldDesign, ThingDesign } from '@fettle/engine';
 import type { Statement } from '../generated/ast.ts';
 import * as face from '../schema/face.ts';
 import * as vocabulary from '../schema/piece.ts';
+import { shopFigure } from './read-shop.ts';
 import { bodyStatements, type ReadContext, Reader, unitsAt } from './reader.ts';
 import { entryUnit } from './text-units.ts';
 
@@ -39,7 +40,7 @@ function readThing(context: ReadContext, statement: Statement, name: string): Th
   const sizes = bodyStatements(statement, '').map((each) => new Reader(each, vocabulary.thingSize, quiet));
   const length = (pattern: '<length> wide' | '<length> deep' | '<length> high'): Figure | undefined => {
     const figure = sizes.map((each) => each.length(pattern)).find((each) => each !== undefined);
-    return figure?.reason.kind === 'given' ? fromShop(figure.length, name, figure.reason.origin) : figure;
+    return shopFigure(figure, statement);
   };
   const [width, depth, height] = [length('<length> wide'), length('<length> deep'), length('<length> high')];
   if (width === undefined || depth === undefined || height === undefined) return undefined;

@@ -2,7 +2,6 @@ import {
   DOWEL_DIAMETER,
   DOWEL_LENGTH,
   type DowelEntry,
-  type Figure,
   type JoinDesign,
   LOOSE_TENON_LENGTH,
   LOOSE_TENON_THICKNESS,
@@ -18,7 +17,7 @@ import { detailWithoutJoint } from '@fettle/findings';
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import * as joints from '../schema/joints.ts';
-import { entryReader, shopFigure } from './read-shop.ts';
+import { entryReader, optional, shopFigure } from './read-shop.ts';
 import type { Reader } from './reader.ts';
 
 /** How parts are joined, as the case says it for all of its panels or a statement for its own part. */
@@ -75,16 +74,16 @@ function readDado(reader: Reader<AnyPattern>): JoinDesign | undefined {
   return {
     kind: 'dado',
     origin,
-    ...present('depth', depth),
-    ...present('stopped', stopped),
-    ...present('tongue', tongue),
+    ...optional('depth', depth),
+    ...optional('stopped', stopped),
+    ...optional('tongue', tongue),
   };
 }
 
 function readFastened(reader: Reader<AnyPattern>): JoinDesign | undefined {
   const row = {
-    ...present('first', reader.length('first <length> in')),
-    ...present('apart', reader.length('<length> apart')),
+    ...optional('first', reader.length('first <length> in')),
+    ...optional('apart', reader.length('<length> apart')),
   };
   const dowels = firstOf(reader, 'by dowels <dowel>', 'dowels <dowel>', 'by dowels', 'dowels');
   if (dowels !== undefined) {
@@ -92,7 +91,7 @@ function readFastened(reader: Reader<AnyPattern>): JoinDesign | undefined {
       kind: 'dowel',
       origin: dowels,
       ...row,
-      ...present('dowel', entryOf(reader, readDowel, 'by dowels <dowel>', 'dowels <dowel>')),
+      ...optional('dowel', entryOf(reader, readDowel, 'by dowels <dowel>', 'dowels <dowel>')),
     };
   }
   const screws = firstOf(reader, 'by screws <screw>', 'screws <screw>', 'by screws', 'screws');
@@ -103,7 +102,7 @@ function readFastened(reader: Reader<AnyPattern>): JoinDesign | undefined {
   const tenons = firstOf(reader, 'by loose tenons <tenon>', 'loose tenons <tenon>', 'by loose tenons', 'loose tenons');
   if (tenons === undefined) return undefined;
   const tenon = entryOf(reader, readLooseTenon, 'by loose tenons <tenon>', 'loose tenons <tenon>');
-  return { kind: 'loose-tenon', origin: tenons, ...row, ...present('tenon', tenon) };
+  return { kind: 'loose-tenon', origin: tenons, ...row, ...optional('tenon', tenon) };
 }
 
 function readTenoned(reader: Reader<AnyPattern>): JoinDesign | undefined {
@@ -112,8 +111,8 @@ function readTenoned(reader: Reader<AnyPattern>): JoinDesign | undefined {
   return {
     kind: 'mortise-and-tenon',
     origin,
-    ...present('length', reader.length('by tenons <length> long')),
-    ...present('thickness', reader.length('tenons <length> thick')),
+    ...optional('length', reader.length('by tenons <length> long')),
+    ...optional('thickness', reader.length('tenons <length> thick')),
   };
 }
 
@@ -182,11 +181,4 @@ export function readLooseTenon(statement: Statement, documents: LangiumDocuments
     width: shopFigure(reader.length('<length> wide'), statement) ?? usual(LOOSE_TENON_WIDTH, unit),
     length: shopFigure(reader.length('<length> long'), statement) ?? usual(LOOSE_TENON_LENGTH, unit),
   };
-}
-
-function present<Key extends string, Value extends Figure | object>(
-  key: Key,
-  value: Value | undefined,
-): { readonly [key in Key]?: Value } {
-  return value === undefined ? {} : ({ [key]: value } as { readonly [key in Key]?: Value });
 }

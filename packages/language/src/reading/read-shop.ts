@@ -139,7 +139,11 @@ export function readMachine(statement: Statement, documents: LangiumDocuments): 
   };
 }
 
-function optional<Key extends string, Value>(key: Key, value: Value | undefined): { readonly [key in Key]?: Value } {
+/** A field that is there only where its value is. */
+export function optional<Key extends string, Value>(
+  key: Key,
+  value: Value | undefined,
+): { readonly [key in Key]?: Value } {
   return value === undefined ? {} : ({ [key]: value } as { readonly [key in Key]?: Value });
 }
 

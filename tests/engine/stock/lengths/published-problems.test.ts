@@ -1,7 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { LengthProblem } from '../../../../packages/engine/src/stock/lengths/length-problem.ts';
+import { type LengthInstance, lengthInstances, problemOf } from '../../../fixtures/cutting/length-instances.ts';
 import { type Planned, planWithin } from './planning.ts';
 
 /**
@@ -10,50 +9,23 @@ import { type Planned, planWithin } from './planning.ts';
  * least. How far one gets in a second is for `npm run bench -- cutting`.
  */
 
-interface Instance {
-  readonly id: string;
-  readonly c?: number;
-  readonly kerf?: number;
-  readonly stocks?: readonly (readonly [length: number, available: number | null])[];
-  readonly items: readonly (readonly [length: number, count: number])[];
-  readonly opt?: number;
-  readonly lb?: number;
-  readonly ub?: number;
-}
-
-function instancesOf(file: string): readonly Instance[] {
-  return JSON.parse(readFileSync(join(import.meta.dirname, '../../../fixtures/cutting', file), 'utf8')).instances;
-}
-
-function problemOf({ c = 0, kerf = 0, stocks, items }: Instance): LengthProblem {
-  return {
-    stocks: (stocks ?? [[c, null]]).map(([length, available], at) => ({
-      id: `stock ${at}`,
-      length,
-      cost: stocks === undefined ? 1 : length,
-      ...(available === null ? {} : { available }),
-    })),
-    items: items.map(([length, count], at) => ({ id: `item ${at}`, length, count })),
-    kerf,
-    trim: 0,
-  };
-}
+const folder = join(import.meta.dirname, '../../../fixtures/cutting');
 
 const STEPS = 110;
 
-const planned = new Map<Instance, Planned>();
+const planned = new Map<LengthInstance, Planned>();
 
 /** Each problem is planned once, however many tests look at it. */
-function planOf(instance: Instance): Planned {
+function planOf(instance: LengthInstance): Planned {
   const done = planned.get(instance) ?? planWithin(problemOf(instance), STEPS);
   planned.set(instance, done);
   return done;
 }
 
-const classic = instancesOf('1d.json');
+const classic = lengthInstances(folder, '1d');
 
 describe('one length of stock', () => {
-  for (const instance of [...classic, ...instancesOf('kerf-1d.json')]) {
+  for (const instance of [...classic, ...lengthInstances(folder, 'kerf-1d')]) {
     test(`${instance.id} is planned with at most one length more than the least`, () => {
       const { plan, bound, isDone } = planOf(instance);
       const least = instance.opt ?? expect.fail('the fixture has no optimum');
@@ -72,7 +44,7 @@ describe('one length of stock', () => {
 });
 
 describe('several lengths of stock', () => {
-  for (const instance of instancesOf('1d-multistock.json')) {
+  for (const instance of lengthInstances(folder, '1d-multistock')) {
     test(`${instance.id} is planned within a hundredth of the bound, which is at least as strong as the published one`, () => {
       const { plan, bound } = planWithin(problemOf(instance), 160);
       expect(plan.unplaced).toEqual([]);

@@ -12,13 +12,14 @@ import {
 import { rootOrigin } from '../../design/derive.ts';
 import type { CarcaseDesign } from '../../design/design.ts';
 import type { LaidCell } from '../../evaluation.ts';
+import { groupAlike } from '../../grouping.ts';
 import { axisOf } from '../../joinery/feature.ts';
 import { plainCellLabel } from '../../layout/cell-names.ts';
 import { Length } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { THINNEST_FACE_FRAME } from '../../tables/construction-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
-import { cellsIn, groupAlike } from '../trade/alike.ts';
+import { cellsIn } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
 

@@ -11,13 +11,14 @@ import type { FramedDesign, FreedomSaid } from '../../design/construction-design
 import { derive, plus, rootOrigin } from '../../design/derive.ts';
 import type { Divider, PanelDesign } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
+import { groupAlike } from '../../grouping.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import { dividersAt } from '../../parts/framed-panel.ts';
 import { WIDEST_GROOVE_IN_FRAME } from '../../tables/construction-limits.ts';
 import { PANEL_FLOAT, SHEET_CLEARANCE, TENON_SHORT, usual } from '../../tables/trade-habits.ts';
-import { cellsIn, groupAlike } from '../trade/alike.ts';
+import { cellsIn } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
 

@@ -7,6 +7,7 @@ import {
   wallTooThin,
 } from '@fettle/findings';
 import type { Figure } from '../../design/figure.ts';
+import { groupAlike } from '../../grouping.ts';
 import type { Feature } from '../../joinery/feature.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
@@ -14,7 +15,6 @@ import type { UnmarkedPart } from '../../parts/slab.ts';
 import { AXES, depthOf, meets, wallTo } from '../../solids/index.ts';
 import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
 import { DEEPEST_GROOVE, GROOVE_DEPTH, limitIn } from '../../tables/trade-limits.ts';
-import { groupAlike } from '../trade/alike.ts';
 import { givenAt } from '../written-sizes.ts';
 import { entryFace, featureWords, isClosed, isHousing, type JoinedCase, woodOf } from './joined-case.ts';
 

@@ -1,4 +1,5 @@
 import { type Finding, featuresMeet, wallTooThin } from '@fettle/findings';
+import { groupAlike } from '../../grouping.ts';
 import type { Feature } from '../../joinery/feature.ts';
 import type { Length } from '../../length/length.ts';
 import { Length as Lengths } from '../../length/length.ts';
@@ -6,7 +7,6 @@ import type { UnmarkedPart } from '../../parts/slab.ts';
 import { meets, overlapOf, pairsNearer, thinnestGap } from '../../solids/index.ts';
 import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
-import { groupAlike } from '../trade/alike.ts';
 import { isSameOrigin } from '../written-sizes.ts';
 import { entryFace, featureWords, isClosed, isHousing, type JoinedCase } from './joined-case.ts';
 

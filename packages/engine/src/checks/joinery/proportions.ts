@@ -8,10 +8,10 @@ import {
 } from '@fettle/findings';
 import type { PieceDesign } from '../../design/design.ts';
 import type { JoinDesign } from '../../design/join-design.ts';
+import { groupAlike } from '../../grouping.ts';
 import { originKey, saidJoins } from '../../joinery/said-joins.ts';
 import { Rational } from '../../length/rational.ts';
 import { THICKEST_DOWEL, THICKEST_TENON, THINNEST_DOWEL, THINNEST_TENON } from '../../tables/joinery-limits.ts';
-import { groupAlike } from '../trade/alike.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { JoinedCase } from './joined-case.ts';
 

@@ -1,10 +1,10 @@
 import { type Finding, noToolForJoint, stoppedCutNeedsBit } from '@fettle/findings';
 import type { CutterEntry } from '../../design/shop.ts';
+import { groupAlike } from '../../grouping.ts';
 import type { Feature } from '../../joinery/feature.ts';
 import { Length } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { boundsOf } from '../../solids/index.ts';
-import { groupAlike } from '../trade/alike.ts';
 import { featureWords, type JoinedCase, woodOf } from './joined-case.ts';
 
 /** Whether the shop has a tool for each dado and each mortise: wide enough, long enough, and able to stop. */

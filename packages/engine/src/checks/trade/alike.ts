@@ -3,21 +3,7 @@ import type { Cell, GroupCell } from '../../design/design.ts';
 import type { LaidCell } from '../../evaluation.ts';
 import { cellWord, plainCellLabel } from '../../layout/cell-names.ts';
 
-/** Things that are wrong in the same way for the same reason are one finding, with the others beside it. */
-
-/** In the order in which the first of each group comes. */
-export function groupAlike<Thing>(things: readonly Thing[], key: (thing: Thing) => unknown): readonly Group<Thing>[] {
-  const groups = new Map<string, [Thing, ...Thing[]]>();
-  for (const thing of things) {
-    const words = JSON.stringify(key(thing));
-    const group = groups.get(words);
-    if (group === undefined) groups.set(words, [thing]);
-    else group.push(thing);
-  }
-  return [...groups.values()];
-}
-
-export type Group<Thing> = readonly [Thing, ...Thing[]];
+/** The cells of a face, and how a finding names them: what is wrong in the same way is one finding, the others beside it. */
 
 export interface NamedCell {
   readonly laid: LaidCell;

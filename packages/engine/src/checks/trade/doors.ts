@@ -10,11 +10,12 @@ import {
 } from '@fettle/findings';
 import type { FaceDesign, FrontCell, FrontFit } from '../../design/design.ts';
 import type { HingeEntry } from '../../design/shop.ts';
+import { type Group, groupAlike } from '../../grouping.ts';
 import { frontThickness } from '../../layout/front-thickness.ts';
 import { fitOf } from '../../layout/touching-fronts.ts';
 import type { Length } from '../../length/length.ts';
 import { limitIn, WIDEST_DOOR } from '../../tables/trade-limits.ts';
-import { alsoRelated, cellsIn, distinctOrigins, type Group, groupAlike, type NamedCell, whoIs } from './alike.ts';
+import { alsoRelated, cellsIn, distinctOrigins, type NamedCell, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Doors: their proportions, and what their hinges are made for. One door, one finding: the gravest. */

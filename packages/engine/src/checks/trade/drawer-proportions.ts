@@ -1,11 +1,12 @@
 import { drawersWithoutSlides, drawerTooWideForItsDepth, type Finding, frontTooLow, type Mend } from '@fettle/findings';
 import type { Cell, Divider, GroupCell } from '../../design/design.ts';
 import type { SlideEntry } from '../../design/shop.ts';
+import { type Group, groupAlike } from '../../grouping.ts';
 import type { Length } from '../../length/length.ts';
 import { LOWEST_FRONT, limitIn, WIDEST_DRAWER_BY_DEPTH } from '../../tables/trade-limits.ts';
 import { depthNeeded, type LaidDrawer, laidDrawers } from '../drawers.ts';
 import { givenAt } from '../written-sizes.ts';
-import { alsoRelated, cellsIn, distinctOrigins, type Group, groupAlike, type NamedCell, whoIs } from './alike.ts';
+import { alsoRelated, cellsIn, distinctOrigins, type NamedCell, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Drawers that will not run, fronts too low for a box, and drawers that say nothing of what they run on. */

@@ -1,12 +1,12 @@
 import { type Finding, slidesNeedPacking, stileNarrowerThanSide, stretchersTooWide } from '@fettle/findings';
 import { rootOrigin } from '../../design/derive.ts';
 import type { PieceDesign } from '../../design/design.ts';
+import { groupAlike } from '../../grouping.ts';
 import { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { STRETCHER_WIDTH, usual } from '../../tables/trade-habits.ts';
 import { laidDrawers } from '../drawers.ts';
 import { givenAt } from '../written-sizes.ts';
-import { groupAlike } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Whether a face frame covers the sides, what slides behind it need, and whether stretchers lie in the body. */

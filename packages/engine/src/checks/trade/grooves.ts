@@ -9,6 +9,7 @@ import {
 import { rootOrigin } from '../../design/derive.ts';
 import type { BackDesign, CarcaseDesign, PanelDesign, PieceDesign } from '../../design/design.ts';
 import type { CutterEntry } from '../../design/shop.ts';
+import { groupAlike } from '../../grouping.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import {
@@ -22,7 +23,6 @@ import {
 } from '../../tables/trade-limits.ts';
 import { depthNeeded, laidDrawers } from '../drawers.ts';
 import { givenAt } from '../written-sizes.ts';
-import { groupAlike } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Grooves and rabbets: what they leave of the wood they are cut in, and whether the shop can cut them. */

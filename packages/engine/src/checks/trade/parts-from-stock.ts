@@ -2,9 +2,9 @@ import { type Finding, type Mend, type Origin, partLongerThanStock, partWiderTha
 import type { PieceDesign } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
 import type { Stock } from '../../design/shop.ts';
+import { groupAlike } from '../../grouping.ts';
 import type { Length } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
-import { groupAlike } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 import { materialsOf } from './materials.ts';
 

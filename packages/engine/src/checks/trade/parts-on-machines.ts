@@ -7,9 +7,9 @@ import {
   ripTooWide,
 } from '@fettle/findings';
 import type { MachineEntry } from '../../design/shop.ts';
+import { type Group, groupAlike } from '../../grouping.ts';
 import type { Length } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
-import { type Group, groupAlike } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 import { beyondStock } from './parts-from-stock.ts';
 

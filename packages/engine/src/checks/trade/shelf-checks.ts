@@ -1,5 +1,6 @@
 import { type Finding, type Mend, shelfTooLong, shelvesFillOpening } from '@fettle/findings';
 import type { FrontCell, OpenCell, ShelfDesign } from '../../design/design.ts';
+import { type Group, groupAlike } from '../../grouping.ts';
 import { Length } from '../../length/length.ts';
 import { shelfCount, shelfSpacing } from '../../parts/shelves.ts';
 import {
@@ -11,7 +12,7 @@ import {
   type ShelfMaterial,
 } from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
-import { alsoRelated, cellsIn, type Group, groupAlike, type NamedCell, whoIs } from './alike.ts';
+import { alsoRelated, cellsIn, type NamedCell, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Shelves: whether anything goes between them, and a screening of their length. No strength is computed. */

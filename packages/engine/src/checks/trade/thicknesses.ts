@@ -3,10 +3,10 @@ import { rootOrigin } from '../../design/derive.ts';
 import type { PieceDesign } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
 import type { Stock } from '../../design/shop.ts';
+import { groupAlike } from '../../grouping.ts';
 import type { Length, LengthUnit } from '../../length/length.ts';
 import { limitIn, surfacedBoard, THICKEST_PART, THINNEST_PART } from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
-import { groupAlike } from './alike.ts';
 import { materialsOf, type NamedMaterial } from './materials.ts';
 import { otherUnitMends } from './other-unit.ts';
 

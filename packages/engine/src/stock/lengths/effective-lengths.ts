@@ -1,4 +1,5 @@
-import type { LengthItem, LengthPlan, LengthProblem, Pieces, StockLength } from './length-problem.ts';
+import { groupedBy } from '../../grouping.ts';
+import type { LengthPlan, LengthProblem, Pieces, StockLength } from './length-problem.ts';
 
 /**
  * The problem as the search sees it. With the kerf added to every piece and to every stock a plan needs no cuts between
@@ -63,12 +64,7 @@ export function effectiveLengths(problem: LengthProblem): Effective {
   const longest = usable.reduce((most, { length }) => Math.max(most, length - trim), 0);
   const impossible = problem.items.filter(({ length }) => !fits(length, longest));
   const items = problem.items.filter(({ length, count }) => fits(length, longest) && count > 0);
-  const byLength = new Map<number, LengthItem[]>();
-  for (const item of items) {
-    const same = byLength.get(item.length);
-    if (same === undefined) byLength.set(item.length, [item]);
-    else same.push(item);
-  }
+  const byLength = groupedBy(items, ({ length }) => length);
   const lengths = [...byLength.keys()].sort((a, b) => b - a);
   const unit = Math.max(
     1,
