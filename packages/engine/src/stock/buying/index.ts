@@ -15,14 +15,20 @@ export { type PieceWeight, pieceWeight } from './piece-weight.ts';
 export type { PieceToCut } from './pieces-to-cut.ts';
 export {
   type BuyingPlan,
-  type BuyingProgress,
-  type Patience,
+  buyingPlanOf,
   type PlannedBoards,
   type PlannedSheets,
-  planBuying,
   planBuyingAtOnce,
-  usualPatience,
+  planQuestions,
 } from './plan-buying.ts';
+export {
+  type Patience,
+  type PlanAnswer,
+  type PlanQuestion,
+  type PlansSoFar,
+  searchPlans,
+  usualPatience,
+} from './search-plans.ts';
 export { type HardwareRow, type ShoppingList, type ShoppingRow, shoppingList, type WoodRow } from './shopping-list.ts';
 export { type Reserve, reservesFor, type Spare, sparesOf } from './spares.ts';
 export { type Standing, standingOfBoards, standingOfSheets, standingWords } from './standing.ts';

@@ -1,8 +1,7 @@
 import type { BoardPlan } from '../boards/board-problem.ts';
-import { planBoards } from '../boards/plan-boards.ts';
-import { searchSheets } from '../sheets/search-sheets.ts';
 import type { SheetPlan, WhyUnplaced } from '../sheets/sheet-plan.ts';
 import type { BoardOrder, BuyingRequest, SheetOrder, UnplannedPiece, WhyUnplanned } from './buying-request.ts';
+import { type PlanQuestion, type PlansSoFar, searchPlans, usualPatience } from './search-plans.ts';
 
 /** The cutting plans of a piece, with how good each is. */
 export interface BuyingPlan {
@@ -27,92 +26,40 @@ export interface PlannedBoards {
   readonly bound: number;
 }
 
-export interface BuyingProgress {
-  /** 0 to 1, never falling. */
-  readonly progress: number;
-  /** What is known so far: an order that was not reached yet is not in it. */
-  readonly plan: BuyingPlan;
+/** What the searches are asked: sheets, then boards, in the order of the request. */
+export function planQuestions({ sheets, boards }: BuyingRequest): readonly PlanQuestion[] {
+  return [
+    ...sheets.map(({ problem }): PlanQuestion => ({ kind: 'sheets', problem })),
+    ...boards.map(({ prepared }): PlanQuestion => ({ kind: 'boards', problem: prepared.problem })),
+  ];
 }
 
-/** How long each order is thought about. In steps, not in seconds, so that every machine finds the same plan. */
-export interface Patience {
-  readonly steps: number;
-  readonly seed: number;
-}
-
-export const usualPatience: Patience = { steps: 40, seed: 1 };
-
-/** Plans one order after the other and tells after each step how far it is; whoever waits may stop at any step. */
-export function* planBuying(request: BuyingRequest, patience = usualPatience): Generator<BuyingProgress, BuyingPlan> {
+/** The plans that answer a request; undefined as long as one is missing, for then parts would be left out. */
+export function buyingPlanOf(request: BuyingRequest, answers: PlansSoFar['answers']): BuyingPlan | undefined {
   const sheets: PlannedSheets[] = [];
   const boards: PlannedBoards[] = [];
-  const orders = request.sheets.length + request.boards.length;
-  const now = (): BuyingPlan => ({
-    request,
-    sheets: [...sheets],
-    boards: [...boards],
-    unplanned: [...request.unplanned, ...sheets.flatMap(unplacedOnSheets), ...boards.flatMap(unplacedOnBoards)],
-  });
-  const told = (steps: number): BuyingProgress => ({
-    progress: (sheets.length + boards.length - 1 + Math.min(1, steps / patience.steps)) / Math.max(1, orders),
-    plan: now(),
-  });
-  for (const order of request.sheets) {
-    const at = sheets.length;
-    let steps = 0;
-    for (const { plan, bound, done } of withLast(searchSheets(order.problem, patience.seed))) {
-      sheets[at] = { order, plan, bound };
-      steps += 1;
-      if (done || steps >= patience.steps) break;
-      yield told(steps);
-    }
+  const orders = [...request.sheets, ...request.boards];
+  for (const [at, order] of orders.entries()) {
+    const answer = answers[at];
+    if (answer?.kind === 'sheets' && 'problem' in order) {
+      sheets.push({ order, plan: answer.plan, bound: answer.bound });
+    } else if (answer?.kind === 'boards' && 'prepared' in order) {
+      boards.push({ order, plan: answer.plan, bound: answer.bound });
+    } else return undefined;
   }
-  for (const order of request.boards) {
-    const at = boards.length;
-    let steps = 0;
-    for (const { plan, bound: found, done } of planBoards(order.prepared.problem, patience.seed)) {
-      const best = plan ?? boards[at]?.plan;
-      const bound = boardBound(order, found);
-      if (best !== undefined) boards[at] = { order, plan: best, bound };
-      steps += 1;
-      const isLeast = best?.unplaced.length === 0 && best.cost <= bound;
-      if (done || isLeast || steps >= patience.steps) break;
-      yield told(steps);
-    }
-  }
-  return now();
-}
-
-/**
- * What the searches' bound leaves out: boards are bought whole, so that the cost is a multiple of what all their costs are
- * multiples of, and at least that of the cheapest one.
- */
-function boardBound({ prepared: { problem } }: BoardOrder, bound: number): number {
-  const costs = problem.boards.map(({ cost }) => cost).filter((cost) => cost > 0);
-  const step = costs.reduce((common, cost) => greatestCommonDivisor(common, cost), 0);
-  if (step === 0 || problem.blanks.length === 0) return bound;
-  return Math.max(Math.ceil(bound / step) * step, Math.min(...problem.boards.map(({ cost }) => cost)));
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
+  const unplanned = [...request.unplanned, ...sheets.flatMap(unplacedOnSheets), ...boards.flatMap(unplacedOnBoards)];
+  return { request, sheets, boards, unplanned };
 }
 
 /** The plan at the end of all steps. */
 export function planBuyingAtOnce(request: BuyingRequest, patience = usualPatience): BuyingPlan {
-  const search = planBuying(request, patience);
+  const search = searchPlans(planQuestions(request), patience);
   for (;;) {
     const step = search.next();
-    if (step.done === true) return step.value;
-  }
-}
-
-/** A generator's last answer is one of its answers, too. */
-function* withLast<Answer>(answers: Generator<Answer, Answer>): Generator<Answer, void> {
-  for (;;) {
-    const { value, done } = answers.next();
-    yield value;
-    if (done === true) return;
+    if (step.done !== true) continue;
+    const plan = buyingPlanOf(request, step.value.answers);
+    if (plan === undefined) throw new Error('every search has an answer once it has taken a step');
+    return plan;
   }
 }
 
