@@ -14,3 +14,6 @@ export const THICKEST_TENON = Rational.of(1, 2);
 /** A dowel is a third to half as thick as the stock. */
 export const THINNEST_DOWEL = Rational.of(1, 3);
 export const THICKEST_DOWEL = Rational.of(1, 2);
+
+/** A packer fills up to so much between hardware and wood; wood farther off is none. Common practice, no source. */
+export const THICKEST_PACKER: TradeLimit = { inches: Length.inches(3), metric: Length.millimetres(75) };
