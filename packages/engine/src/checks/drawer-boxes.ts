@@ -3,7 +3,7 @@ import { rootOrigin } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { SlideEntry } from '../design/shop.ts';
 import { Length } from '../length/length.ts';
-import type { LaidDrawer } from './drawers.ts';
+import type { LaidDrawer } from '../parts/laid-drawers.ts';
 import { givenAt } from './written-sizes.ts';
 
 /**

@@ -1,25 +1,14 @@
 import { type Finding, type Origin, slideTooLong } from '@fettle/findings';
 import { rootOrigin } from '../design/derive.ts';
-import type { DrawerDesign, FaceDesign, FrontCell, GroupCell, PieceDesign } from '../design/design.ts';
+import type { DrawerDesign, FaceDesign, PieceDesign } from '../design/design.ts';
 import type { SlideEntry } from '../design/shop.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
-import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
-import { reachBehind } from '../layout/front-thickness.ts';
 import type { Length } from '../length/length.ts';
-import { type DrawerBox, drawerBox } from '../parts/drawer-box.ts';
+import { type LaidDrawer, laidDrawers } from '../parts/laid-drawers.ts';
 import { boxFindings } from './drawer-boxes.ts';
 import { givenAt } from './written-sizes.ts';
 
 /** Whether each drawer's box and slides fit the opening and the depth they stand in. */
-
-export interface LaidDrawer {
-  readonly cell: FrontCell;
-  readonly drawer: DrawerDesign;
-  readonly laid: LaidCell;
-  readonly box: DrawerBox;
-  /** What it is called where it has no name. */
-  readonly words: string;
-}
 
 /** `slides`: what the shop has besides those chosen; mends pick from it. Openings without size are left to others. */
 export function drawerFindings(
@@ -31,39 +20,6 @@ export function drawerFindings(
 ): readonly Finding[] {
   const drawers = laidDrawers(face, layout, root);
   return [...slideFindings(design, drawers, slides), ...boxFindings(drawers, slides)];
-}
-
-/** Every drawer that has a box and an opening, in the order they are written. */
-export function laidDrawers(face: FaceDesign, layout: CarcaseLayout, root: LaidCell): readonly LaidDrawer[] {
-  const drawers: LaidDrawer[] = [];
-  collect(face, layout, root, undefined, drawers);
-  return drawers;
-}
-
-function collect(
-  face: FaceDesign,
-  layout: CarcaseLayout,
-  laid: LaidCell,
-  group: GroupCell | undefined,
-  drawers: LaidDrawer[],
-): void {
-  const cell = laid.cell;
-  if (cell.kind === 'row' || cell.kind === 'stack') {
-    for (const inner of laid.cells) collect(face, layout, inner, cell, drawers);
-    return;
-  }
-  if (cell.kind !== 'front' || cell.what !== 'drawer') return;
-  const drawer = cell.drawer ?? face.drawers;
-  const { x, y } = laid.opening;
-  if (drawer === undefined || !x.size.length.isPositive() || !y.size.length.isPositive()) return;
-  const words = group === undefined ? `the ${cellWord(cell)}` : plainCellLabel(cell, group);
-  drawers.push({
-    cell,
-    drawer,
-    laid,
-    box: drawerBox(drawer, reachBehind(cell, face, layout), layout, laid.opening),
-    words,
-  });
 }
 
 /** One finding for all drawers that run on the same choice of slides and have the same depth to run in. */

@@ -1,8 +1,8 @@
 import { drawerBottomTooThick, type Finding } from '@fettle/findings';
 import { rootOrigin } from '../../design/derive.ts';
 import { groupAlike } from '../../grouping.ts';
+import { laidDrawers } from '../../parts/laid-drawers.ts';
 import { BOX_BOTTOM, BOX_BOTTOM_UP, usual } from '../../tables/trade-habits.ts';
-import { laidDrawers } from '../drawers.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Whether the bottom of each drawer, in its groove, lies within the height of the box. */

@@ -4,8 +4,8 @@ import type { PieceDesign } from '../../design/design.ts';
 import { groupAlike } from '../../grouping.ts';
 import { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
+import { laidDrawers } from '../../parts/laid-drawers.ts';
 import { STRETCHER_WIDTH, usual } from '../../tables/trade-habits.ts';
-import { laidDrawers } from '../drawers.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
 

@@ -12,6 +12,7 @@ import type { CutterEntry } from '../../design/shop.ts';
 import { groupAlike } from '../../grouping.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
+import { laidDrawers } from '../../parts/laid-drawers.ts';
 import {
   DEEPEST_GROOVE,
   GROOVE_DEPTH,
@@ -21,7 +22,7 @@ import {
   sheetRange,
   USUAL_BEHIND_GROOVE,
 } from '../../tables/trade-limits.ts';
-import { depthNeeded, laidDrawers } from '../drawers.ts';
+import { depthNeeded } from '../drawers.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
 

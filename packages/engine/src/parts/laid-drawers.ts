@@ -1,0 +1,49 @@
+import type { DrawerDesign, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
+import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
+import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
+import { reachBehind } from '../layout/front-thickness.ts';
+import { type DrawerBox, drawerBox } from './drawer-box.ts';
+
+/** The drawers of a face, each with its opening and the box that stands in it. */
+
+export interface LaidDrawer {
+  readonly cell: FrontCell;
+  readonly drawer: DrawerDesign;
+  readonly laid: LaidCell;
+  readonly box: DrawerBox;
+  /** What it is called where it has no name. */
+  readonly words: string;
+}
+
+/** Every drawer that has a box and an opening, in the order they are written. Openings without size are left out. */
+export function laidDrawers(face: FaceDesign, layout: CarcaseLayout, root: LaidCell): readonly LaidDrawer[] {
+  const drawers: LaidDrawer[] = [];
+  collect(face, layout, root, undefined, drawers);
+  return drawers;
+}
+
+function collect(
+  face: FaceDesign,
+  layout: CarcaseLayout,
+  laid: LaidCell,
+  group: GroupCell | undefined,
+  drawers: LaidDrawer[],
+): void {
+  const cell = laid.cell;
+  if (cell.kind === 'row' || cell.kind === 'stack') {
+    for (const inner of laid.cells) collect(face, layout, inner, cell, drawers);
+    return;
+  }
+  if (cell.kind !== 'front' || cell.what !== 'drawer') return;
+  const drawer = cell.drawer ?? face.drawers;
+  const { x, y } = laid.opening;
+  if (drawer === undefined || !x.size.length.isPositive() || !y.size.length.isPositive()) return;
+  const words = group === undefined ? `the ${cellWord(cell)}` : plainCellLabel(cell, group);
+  drawers.push({
+    cell,
+    drawer,
+    laid,
+    box: drawerBox(drawer, reachBehind(cell, face, layout), layout, laid.opening),
+    words,
+  });
+}
