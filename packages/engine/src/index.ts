@@ -10,6 +10,7 @@ export { explain, type TellPlace } from './design/explain.ts';
 export * from './design/figure.ts';
 export * from './design/join-design.ts';
 export * from './design/shop.ts';
+export * from './design/slide-design.ts';
 export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts';
 export { type MovedDivision, moveDivision, type WhyNot } from './divisions/move-division.ts';
 export { evaluatePiece, type ShopOffer } from './evaluate-piece.ts';

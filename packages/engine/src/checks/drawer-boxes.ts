@@ -1,7 +1,7 @@
 import { type BoxClash, drawerBoxDoesNotFit, type Finding, type Mend, type Origin } from '@fettle/findings';
 import { rootOrigin } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
-import type { SlideEntry } from '../design/shop.ts';
+import type { SlideEntry } from '../design/slide-design.ts';
 import { Length } from '../length/length.ts';
 import type { LaidDrawer } from '../parts/laid-drawers.ts';
 import { givenAt } from './written-sizes.ts';

@@ -1,7 +1,7 @@
 import { type Finding, type Origin, slideTooLong } from '@fettle/findings';
 import { rootOrigin } from '../design/derive.ts';
 import type { DrawerDesign, FaceDesign, PieceDesign } from '../design/design.ts';
-import type { SlideEntry } from '../design/shop.ts';
+import type { SlideEntry } from '../design/slide-design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import type { Length } from '../length/length.ts';
 import { type LaidDrawer, laidDrawers } from '../parts/laid-drawers.ts';

@@ -15,7 +15,8 @@ import type {
 import type { HeldDesign } from './contents-design.ts';
 import type { Figure } from './figure.ts';
 import type { JoinDesign } from './join-design.ts';
-import type { HingeEntry, SlideEntry, Stock } from './shop.ts';
+import type { HingeEntry, Stock } from './shop.ts';
+import type { PackersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
 
 /**
  * The Design: what the maker asked for, as plain readonly data. Names of stock and hardware are already resolved to
@@ -284,6 +285,11 @@ export interface DrawerDesign {
   readonly cornersOrigin?: Origin;
   readonly slides?: SlideEntry;
   readonly slidesOrigin?: Origin;
+  /** The whole statement that chooses them, after which another may be written. */
+  readonly slidesStatement?: Origin;
+  /** Where they are set; their lower edges level with that of the box where it is absent. */
+  readonly slidesAt?: SlideDatum;
+  readonly packers?: PackersDesign;
   /** The last statement about these drawers, after which another may be written. */
   readonly lastStatement?: Origin;
   /** Free height under and over the box inside its opening. */

@@ -1,6 +1,7 @@
 import type { Origin } from '@fettle/findings';
 import type { Rational } from '../length/rational.ts';
 import type { Figure } from './figure.ts';
+import type { SlideEntry } from './slide-design.ts';
 
 /** What a shop file tells: stock, hardware, cutters and machines, with the figures of the real thing. */
 
@@ -23,23 +24,6 @@ export interface Stock {
   readonly width?: Figure;
   readonly grain: 'along-length' | 'none';
   readonly species?: string;
-  readonly price?: Price;
-}
-
-export interface SlideEntry {
-  readonly name: string;
-  readonly origin: Origin;
-  readonly mounting: 'side';
-  /** Closed length; also the depth of the box it carries. */
-  readonly length: Figure;
-  /** Space each slide takes beside the box. */
-  readonly clearanceEachSide: Figure;
-  /** Depth needed behind the inside of the front beyond `length`. */
-  readonly extraDepth: Figure;
-  /** Height of the slide itself; the box side must be at least this high. */
-  readonly height?: Figure;
-  /** What its maker rates the pair for. */
-  readonly carries?: { readonly load: Rational; readonly unit: 'lb' | 'kg' };
   readonly price?: Price;
 }
 

@@ -1,6 +1,6 @@
 import { drawersWithoutSlides, drawerTooWideForItsDepth, type Finding, frontTooLow, type Mend } from '@fettle/findings';
 import type { Cell, Divider, GroupCell } from '../../design/design.ts';
-import type { SlideEntry } from '../../design/shop.ts';
+import type { SlideEntry } from '../../design/slide-design.ts';
 import { type Group, groupAlike } from '../../grouping.ts';
 import type { Length } from '../../length/length.ts';
 import { type LaidDrawer, laidDrawers } from '../../parts/laid-drawers.ts';

@@ -1,0 +1,67 @@
+import type { Origin } from '@fettle/findings';
+import type { Rational } from '../length/rational.ts';
+import type { Figure } from './figure.ts';
+import type { Price, Stock } from './shop.ts';
+
+/** Slides as their data sheet has them, and where a maker wants them. Limits that are absent are not known. */
+
+export interface SlideEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  /**
+   * `side`: between the box and the case. `under`: below the box, screwed to the case beside it. `centre`: one runner
+   * below the middle of the box.
+   */
+  readonly mounting: 'side' | 'under' | 'centre';
+  /** Closed length; also the depth of the box it carries. */
+  readonly length: Figure;
+  /** Space each slide takes beside the box. */
+  readonly clearanceEachSide: Figure;
+  /** Depth needed behind the inside of the front beyond `length` and `setBack`. */
+  readonly extraDepth: Figure;
+  /** From the back of the front to the front end of the slide. */
+  readonly setBack?: Figure;
+  /** Height of the slide itself; the box side must be at least this high. */
+  readonly height?: Figure;
+  /** Free height it needs under the box, where it lies there. */
+  readonly below?: Figure;
+  /** How far the box is lifted to be hooked in. */
+  readonly lift?: Figure;
+  /** The thickest sides that its member under the box takes. */
+  readonly thickestSides?: Figure;
+  /** The holes of the member on the case, from the front; empty while the entry does not tell. */
+  readonly holes?: readonly SlideHole[];
+  readonly screws?: SlideScrews;
+  /** What its maker rates the pair for. */
+  readonly carries?: { readonly load: Rational; readonly unit: 'lb' | 'kg' };
+  readonly price?: Price;
+}
+
+export interface SlideHole {
+  /** From the front end of the slide to the middle of the hole. */
+  readonly fromFront: Figure;
+  /** From the lower edge of the slide; the middle of its height where it is absent. */
+  readonly up?: Figure;
+}
+
+/** What the slides are fastened with. */
+export interface SlideScrews {
+  /** How far they reach into the wood behind the slide. */
+  readonly length: Figure;
+  readonly diameter: Figure;
+}
+
+/** The line of a slide that is set, and what it is measured from; the same for every drawer that it is said of. */
+export interface SlideDatum {
+  readonly line: 'lower-edge' | 'screw-line';
+  /** The lower edge of this. */
+  readonly from: 'front' | 'opening' | 'box';
+  readonly above: Figure;
+}
+
+/** Pieces between slides and whatever stands back behind them. */
+export interface PackersDesign {
+  readonly origin: Origin;
+  readonly thickness: Figure;
+  readonly stock?: Stock;
+}
