@@ -8,6 +8,7 @@ export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } fr
 export * from './design/design.ts';
 export { explain, type TellPlace } from './design/explain.ts';
 export * from './design/figure.ts';
+export * from './design/hanging-design.ts';
 export * from './design/join-design.ts';
 export * from './design/shop.ts';
 export * from './design/slide-design.ts';

@@ -14,6 +14,7 @@ import type {
 } from './construction-design.ts';
 import type { HeldDesign } from './contents-design.ts';
 import type { Figure } from './figure.ts';
+import type { HangingDesign, PullsDesign } from './hanging-design.ts';
 import type { JoinDesign } from './join-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
 import type { PackersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
@@ -144,6 +145,8 @@ export interface FaceDesign {
   /** How thick fronts are of which nothing is said; 3/4 inch where it is absent. */
   readonly usualFront?: Figure;
   readonly drawers?: DrawerDesign;
+  /** Of every drawer, door and lid that has none of its own. */
+  readonly pulls?: PullsDesign;
 }
 
 /** How a front sits in or on the case. layout/front-edges.ts tells what follows from it at each edge of the front. */
@@ -228,6 +231,11 @@ export interface FrontCell extends CellCommon {
   readonly hingeSide?: 'left' | 'right';
   readonly hinges?: HingeEntry;
   readonly hingesOrigin?: Origin;
+  /** What else is said of its hinges. */
+  readonly hanging?: HangingDesign;
+  readonly hingeSideOrigin?: Origin;
+  /** Overrides the pulls of the face. */
+  readonly pulls?: PullsDesign;
   /** The word `door`, where `doors` would make a pair of it. */
   readonly singleOrigin?: Origin;
   readonly shelves?: ShelfDesign;

@@ -39,6 +39,53 @@ export interface HingeEntry {
   readonly highestDoor?: Figure;
   /** Empty while the entry does not say. */
   readonly madeFor: readonly ('inset' | 'overlay')[];
+  /** `butt`: leaves in edges. `knife`: leaves in ends. `concealed`: a cup in the back of the door, a plate on the case. */
+  readonly form?: 'butt' | 'knife' | 'concealed';
+  /** Of a leaf, along the edge or end that it is let into. */
+  readonly length?: Figure;
+  /** Of one leaf, from the middle of the pin. */
+  readonly leafWidth?: Figure;
+  /** Thickness of both leaves together, closed. */
+  readonly closed?: Figure;
+  readonly screwLength?: Figure;
+  readonly screwsEachLeaf?: number;
+  readonly cup?: CupFigures;
+  readonly price?: Price;
+}
+
+/** Of a concealed hinge. */
+export interface CupFigures {
+  readonly diameter: Figure;
+  readonly depth: Figure;
+  /** The cup distance: wood between the edge of the door and the cup. */
+  readonly leastDistance?: Figure;
+  readonly mostDistance?: Figure;
+  /** An overlay is so much more than the cup distance, or an inset door's gap is what it leaves of this. */
+  readonly reach?: { readonly kind: 'overlay' | 'gap'; readonly figure: Figure };
+  /** The two fixing holes beside the cup: from one to the other, and how far behind its middle. */
+  readonly holesApart?: Figure;
+  readonly holesBehind?: Figure;
+  /** From the front of the case, or the back of an inset door, to the middle of the plate's screws. */
+  readonly plateFrom?: Figure;
+}
+
+/** What fronts are opened by. What is absent is not known and not checked. */
+export interface PullEntry {
+  readonly name: string;
+  readonly origin: Origin;
+  /** Along its longer side, and across it. */
+  readonly width?: Figure;
+  readonly height?: Figure;
+  /** From screw to screw; a knob has none. */
+  readonly betweenScrews?: Figure;
+  /** How far it stands before the front. */
+  readonly projection?: Figure;
+  /** The length of the screws that come with it, and how deep its thread is. */
+  readonly screwLength?: Figure;
+  readonly thread?: Figure;
+  /** It lies in a recess of this depth instead of being screwed through the front. */
+  readonly letIn?: Figure;
+  readonly isRound: boolean;
   readonly price?: Price;
 }
 

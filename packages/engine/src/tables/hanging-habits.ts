@@ -1,0 +1,53 @@
+import { Length } from '../length/length.ts';
+import { Rational } from '../length/rational.ts';
+import type { TradeLimit } from './trade-limits.ts';
+
+/** How doors are hung and what opens them. Where nothing else is said it is common practice, no source. */
+
+interface HingeStep {
+  readonly highest: TradeLimit;
+  /** Kilograms. */
+  readonly heaviest: Rational;
+  readonly count: number;
+}
+
+/** Common practice, no source: how many hinges carry a door of this height and weight; beyond the last there are five. */
+export const HINGES_NEEDED: readonly HingeStep[] = [
+  { highest: { inches: Length.inches(40), metric: Length.millimetres(1000) }, heaviest: Rational.of(9), count: 2 },
+  { highest: { inches: Length.inches(60), metric: Length.millimetres(1500) }, heaviest: Rational.of(15), count: 3 },
+  { highest: { inches: Length.inches(80), metric: Length.millimetres(2000) }, heaviest: Rational.of(22), count: 4 },
+];
+export const MOST_HINGES_NEEDED = 5;
+
+/** Common practice, no source: less wood than this between a gain and the back of the door splits out. */
+export const LEAST_BACKSET: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(3) };
+
+/** Common practice, no source: less wood than this in front of a cup shows through or breaks. */
+export const LEAST_BEFORE_CUP: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(3) };
+
+/** Common practice, no source: from the end of a door to the middle of a cup. */
+export const CUP_FROM_END: TradeLimit = { inches: Length.inches(4), metric: Length.millimetres(100) };
+
+/**
+ * Trade convention, from memory: the middle of a plate stands 37 mm behind the front of the case, its two screws 32 mm
+ * apart.
+ */
+export const PLATE_FROM_FRONT = Length.millimetres(37);
+export const PLATE_SCREWS_APART = Length.millimetres(32);
+
+/** Common practice, no source: what hinge screws and plates take where the shop file does not say how thick they are. */
+export const HINGE_SCREW: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(7, 2) };
+
+/** Common practice, no source: a screw that holds in solid edging alone pulls it off; so much of it is in what lies behind. */
+export const LEAST_BEYOND_EDGING: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };
+
+/** Common practice, no source: from the closing edge of a door to the middle of its pull, and from the nearer end. */
+export const PULL_FROM_EDGE: TradeLimit = { inches: Length.inches(3, 2), metric: Length.millimetres(40) };
+export const PULL_FROM_END: TradeLimit = { inches: Length.inches(3), metric: Length.millimetres(80) };
+
+/** Common practice, no source: the pulls of doors below this height are near the upper ends, of others near the lower. */
+export const HAND_HEIGHT: TradeLimit = { inches: Length.inches(42), metric: Length.millimetres(1050) };
+
+/** Common practice, no source: the least of a pull's screw that has to be in its thread, and the thread it has. */
+export const LEAST_THREAD: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };
+export const USUAL_THREAD: TradeLimit = { inches: Length.inches(3, 8), metric: Length.millimetres(10) };
