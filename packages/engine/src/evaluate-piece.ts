@@ -60,7 +60,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
   const cut = joined.parts.filter(isSound);
   const hardware =
     face === undefined ? noHardware : fitHardware({ design, layout: carcase, face: face.face, parts: cut });
-  const sound = withFeatures(cut, hardware.features);
+  const sound = withFeatures([...cut, ...(hardware.parts ?? []).filter(isSound)], hardware.features);
   const fromTrade =
     unsound.length > 0 || absurd.length > 0
       ? []

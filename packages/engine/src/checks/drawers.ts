@@ -3,7 +3,7 @@ import { rootOrigin } from '../design/derive.ts';
 import type { DrawerDesign, FaceDesign, PieceDesign } from '../design/design.ts';
 import type { SlideEntry } from '../design/slide-design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
-import type { Length } from '../length/length.ts';
+import { Length } from '../length/length.ts';
 import { type LaidDrawer, laidDrawers } from '../parts/laid-drawers.ts';
 import { boxFindings } from './drawer-boxes.ts';
 import { givenAt } from './written-sizes.ts';
@@ -96,9 +96,9 @@ function slideFinding(
   );
 }
 
-/** Its length and the free depth it asks for behind it. */
+/** Its length, what it is set back from the front, and the free depth it asks for behind it. */
 export function depthNeeded(slides: SlideEntry): Length {
-  return slides.length.length.plus(slides.extraDepth.length);
+  return Length.sum([slides.setBack?.length ?? Length.zero, slides.length.length, slides.extraDepth.length]);
 }
 
 function choiceOrigin(drawer: DrawerDesign): Origin {

@@ -2,6 +2,7 @@ import type { PieceDesign } from '../design/design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { fitHinges } from './hinges.ts';
+import { fitSlides } from './drawer-slides.ts';
 import type { FittedHardware } from './placed-hardware.ts';
 
 /** What every fitter of hardware is given: the design, where things lie, and the parts as they are joined. */
@@ -15,7 +16,7 @@ export interface HardwareCase {
 type Fitter = (one: HardwareCase) => FittedHardware;
 
 /** One for each kind of hardware. */
-const fitters: readonly Fitter[] = [fitHinges, ];
+const fitters: readonly Fitter[] = [fitHinges, fitSlides];
 
 /** Puts all hardware of a piece in its place. What an entry does not tell is not placed: it is absent, never guessed. */
 export function fitHardware(one: HardwareCase): FittedHardware {
@@ -23,5 +24,6 @@ export function fitHardware(one: HardwareCase): FittedHardware {
   return {
     placed: fitted.flatMap(({ placed }) => placed),
     features: fitted.flatMap(({ features }) => features),
+    parts: fitted.flatMap(({ parts = [] }) => parts),
   };
 }

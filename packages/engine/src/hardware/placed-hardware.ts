@@ -2,6 +2,7 @@ import type { Origin } from '@fettle/findings';
 import type { Figure } from '../design/figure.ts';
 import type { FaceOfPart, Feature } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
+import type { UnmarkedPart } from '../parts/slab.ts';
 import type { Point3 } from '../solids/solid.ts';
 
 /** One piece of hardware in its place: what schedules list, what drawings show, and what it asks of the wood behind it. */
@@ -21,14 +22,26 @@ export interface PlacedHardware {
   readonly set: readonly { readonly words: string; readonly figure: Figure }[];
   /** What fastens it. Whether there is wood behind each is asked of the parts, never taken for granted. */
   readonly screws: readonly Screw[];
+  /** What is packed out between it and the wood; absent where nothing is. */
+  readonly packing?: Packing;
   /** The statement that asked for it. */
   readonly origin: Origin;
 }
 
 export type HardwareKind = 'slide' | 'hinge' | 'catch' | 'stop' | 'pull' | 'shelf-pin' | 'anchor' | 'vent';
 
+/** A packer, and the gap that it has to fill. */
+export interface Packing {
+  readonly gap: Length;
+  readonly thickness: Figure;
+  /** The statement that asks for it. */
+  readonly origin: Origin;
+}
+
 export interface Screw {
   readonly id: string;
+  /** 'rear screw'; where it is absent, it is any screw of its hardware. */
+  readonly words?: string;
   /** The middle of its hole, in the plane that the hardware lies on. */
   readonly at: Point3;
   /** The way it is driven: '+x' towards the right. */
@@ -43,4 +56,6 @@ export interface FittedHardware {
   readonly placed: readonly PlacedHardware[];
   /** What it takes from parts: gains, cups, rows of holes. */
   readonly features: readonly Feature[];
+  /** What is made of wood for it: packers, runners. */
+  readonly parts?: readonly UnmarkedPart[];
 }

@@ -32,6 +32,7 @@ export type PartRole =
   | 'drawer-side'
   | 'drawer-end'
   | 'drawer-bottom'
+  | 'packer'
   | 'shelf';
 
 /** One piece of wood, where it stands and how big it is when finished. */

@@ -94,6 +94,14 @@ export const BEHIND_BOX = pair(
   (size) => `a box without slides stays ${size} clear of the back, common practice`,
 );
 
+export const SLIDE_HEIGHT = pair(
+  inch(7, 4),
+  '1-3/4 inches',
+  mm(45),
+  '45 mm',
+  (size) => `a slide is about ${size} high unless its entry says so, common practice`,
+);
+
 export const SHELF_SHY = pair(
   inch(1, 16),
   '1/16"',

@@ -5,7 +5,9 @@ import {
   type DrawerDesign,
   type Figure,
   type LengthUnit,
+  type PackersDesign,
   type PanelDesign,
+  type SlideDatum,
   type SlideEntry,
   usual,
   usualBottomGroove,
@@ -15,7 +17,7 @@ import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
 import { readPanel } from './read-material.ts';
-import { readSlide } from './read-shop.ts';
+import { readSlide, readStock } from './read-shop.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /**
@@ -38,6 +40,9 @@ export interface DrawerSaid {
   readonly cornersOrigin?: Origin;
   /** Without an entry where its shop data cannot be read. */
   readonly slides?: { readonly entry?: SlideEntry; readonly origin: Origin };
+  readonly slidesStatement?: Origin;
+  readonly slidesAt?: SlideDatum;
+  readonly packers?: PackersDesign;
   readonly clearBelow?: Figure;
   readonly clearAbove?: Figure;
   readonly boxWidth?: Figure;
@@ -45,7 +50,7 @@ export interface DrawerSaid {
 }
 
 export function readDrawer(context: ReadContext, statement: Statement): DrawerSaid {
-  const { boxSides, boxBottom, corners, slides, boxSize, clear } = vocabulary.drawerSpecs;
+  const { boxSides, boxBottom, corners, slides, packers, boxSize, clear } = vocabulary.drawerSpecs;
   const only = (word: string) => onlyStatement(context, statement, word);
   const sides = only('sides');
   const bottom = only('bottom');
@@ -58,9 +63,13 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   );
   const cornersOrigin = joint && cornerReader?.originOf(joint);
   const slideStatement = only('slides');
-  const target = slideStatement && new Reader(slideStatement, slides, context).target('<slide>');
+  const slideReader = slideStatement && new Reader(slideStatement, slides, context);
+  const target = slideReader?.target('<slide>');
+  const slidesAt = slideReader && readDatum(slideReader);
   if (target !== undefined) context.touched.add(target.statement);
   const entry = target && readSlide(target.statement, context.documents);
+  const packerStatement = only('packers');
+  const packed = packerStatement && readPackers(new Reader(packerStatement, packers, context));
   const boxStatement = only('box');
   const box = boxStatement && new Reader(boxStatement, boxSize, context);
   const clearReaders = bodyStatements(statement, 'clear').map((each) => new Reader(each, clear, context));
@@ -78,11 +87,39 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
     ...(joint === undefined ? {} : { corners: joint }),
     ...(cornersOrigin === undefined ? {} : { cornersOrigin }),
     ...(target === undefined ? {} : { slides: { ...(entry === undefined ? {} : { entry }), origin: target.origin } }),
+    ...(target === undefined || slideStatement === undefined
+      ? {}
+      : { slidesStatement: originOf(context, slideStatement) }),
+    ...(slidesAt === undefined ? {} : { slidesAt }),
+    ...(packed === undefined ? {} : { packers: packed }),
     ...(clearBelow === undefined ? {} : { clearBelow }),
     ...(clearAbove === undefined ? {} : { clearAbove }),
     ...(boxWidth === undefined ? {} : { boxWidth }),
     ...(boxHeight === undefined ? {} : { boxHeight }),
   };
+}
+
+const datums = ['front', 'opening', 'box'] as const;
+
+function readDatum(
+  reader: Reader<`${'' | 'screw line '}<length> above lower edge of ${(typeof datums)[number]}`>,
+): SlideDatum | undefined {
+  for (const from of datums) {
+    const edge = reader.length(`<length> above lower edge of ${from}`);
+    if (edge !== undefined) return { line: 'lower-edge', from, above: edge };
+    const screws = reader.length(`screw line <length> above lower edge of ${from}`);
+    if (screws !== undefined) return { line: 'screw-line', from, above: screws };
+  }
+  return undefined;
+}
+
+function readPackers(reader: Reader<'<length>' | 'of <stock>'>): PackersDesign | undefined {
+  const thickness = reader.length('<length>');
+  if (thickness === undefined) return undefined;
+  const target = reader.target('of <stock>');
+  if (target !== undefined) reader.context.touched.add(target.statement);
+  const stock = target && readStock(target.statement, reader.context.documents);
+  return { origin: reader.origin, thickness, ...(stock === undefined ? {} : { stock }) };
 }
 
 /** What holds for a drawer that says `own` where `common` is said for all; habits of the trade for the rest. */
@@ -93,7 +130,7 @@ export function drawerFrom(own: DrawerSaid, common: DrawerSaid | undefined, unit
     ...(slides?.entry === undefined ? {} : { slides: slides.entry }),
     ...(slides === undefined ? {} : { slidesOrigin: slides.origin }),
     corners: said.corners ?? 'butt',
-    clearBelow: said.clearBelow ?? usual(BOX_CLEAR_BELOW, unit),
+    clearBelow: said.clearBelow ?? slides?.entry?.below ?? usual(BOX_CLEAR_BELOW, unit),
     clearAbove: said.clearAbove ?? usual(BOX_CLEAR_ABOVE, unit),
     bottomGroove: usualBottomGroove(said.sides?.thickness, unit),
     bottomShy: usual(BOX_BOTTOM_SHY, unit),

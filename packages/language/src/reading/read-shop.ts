@@ -3,13 +3,14 @@ import {
   type CutterEntry,
   type Figure,
   fromShop,
-  type HingeEntry,
   Length,
   type LengthUnit,
   type MachineEntry,
   type Price,
   type Rational,
   type SlideEntry,
+  type SlideHole,
+  type SlideScrews,
   type Stock,
 } from '@fettle/engine';
 import type { LangiumDocuments } from 'langium';
@@ -17,14 +18,13 @@ import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import type { StatementSpec } from '../schema/index.ts';
 import * as shop from '../schema/shop.ts';
-import { type ReadContext, Reader, unitsAt } from './reader.ts';
+import { bodyStatements, type ReadContext, Reader, unitsAt } from './reader.ts';
 import { entryUnit } from './text-units.ts';
 
 /** Shop entries as the engine knows them. What is wrong inside an entry is reported where the entry stands, not here. */
 
 const stocks = new WeakMap<Statement, Stock>();
 const slides = new WeakMap<Statement, SlideEntry | undefined>();
-const hinges = new WeakMap<Statement, HingeEntry>();
 
 export function readStock(statement: Statement, documents: LangiumDocuments): Stock {
   const known = stocks.get(statement);
@@ -53,9 +53,11 @@ export function readStock(statement: Statement, documents: LangiumDocuments): St
 /** Undefined while the entry does not say how long the slide is. */
 export function readSlide(statement: Statement, documents: LangiumDocuments): SlideEntry | undefined {
   if (slides.has(statement)) return slides.get(statement);
-  const reader = new Reader(statement, shop.slide, quietContext(statement, documents));
-  const length = shopFigure(reader.length('<length> long'), statement);
-  const height = shopFigure(reader.length('<length> high'), statement);
+  const context = quietContext(statement, documents);
+  const reader = new Reader(statement, shop.slide, context);
+  const figure = (pattern: Parameters<typeof reader.length>[0]) => shopFigure(reader.length(pattern), statement);
+  const length = figure('<length> long');
+  const height = figure('<length> high');
   const load = loadOf('lb', reader.number('carries <number> lb')) ?? loadOf('kg', reader.number('carries <number> kg'));
   const entry: SlideEntry | undefined =
     length === undefined
@@ -63,15 +65,19 @@ export function readSlide(statement: Statement, documents: LangiumDocuments): Sl
       : {
           name: statement.name ?? '',
           origin: reader.origin,
-          mounting: 'side',
+          mounting: (['under'] as const).find((each) => reader.has(`${each} mount`)) ?? 'side',
           length,
           clearanceEachSide:
-            shopFigure(reader.length('takes <length> each side'), statement) ??
+            figure('takes <length> each side') ??
             assumed(Length.inches(1, 2), 'side-mount slides take 1/2" at each side'),
-          extraDepth:
-            shopFigure(reader.length('<length> free behind'), statement) ??
-            assumed(Length.zero, 'the slide needs no room behind the box'),
+          extraDepth: figure('<length> free behind') ?? assumed(Length.zero, 'the slide needs no room behind the box'),
           ...optional('height', height),
+          ...optional('setBack', figure('set back <length>')),
+          ...optional('below', figure('takes <length> below')),
+          ...optional('lift', figure('lifts in <length>')),
+          ...optional('thickestSides', figure('sides at most <length> thick')),
+          holes: readHoles(statement, context),
+          ...optional('screws', readSlideScrews(statement, context)),
           ...optional('carries', load),
           ...optional('price', priceOf('each', reader.number('costs <number> each'))),
         };
@@ -79,27 +85,21 @@ export function readSlide(statement: Statement, documents: LangiumDocuments): Sl
   return entry;
 }
 
-export function readHinge(statement: Statement, documents: LangiumDocuments): HingeEntry {
-  const known = hinges.get(statement);
-  if (known !== undefined) return known;
-  const reader = new Reader(statement, shop.hinge, quietContext(statement, documents));
-  const figure = (figured: Figure | undefined) => shopFigure(figured, statement);
-  const [thinnest, thickest] = reader.lengths('doors <length> to <length> thick');
-  const entry: HingeEntry = {
-    name: statement.name ?? '',
-    origin: reader.origin,
-    ...optional('thinnestDoor', figure(thinnest)),
-    ...optional('thickestDoor', figure(thickest)),
-    ...optional('widestDoor', figure(reader.length('doors at most <length> wide'))),
-    ...optional('highestDoor', figure(reader.length('doors at most <length> high'))),
-    madeFor: [
-      ...(reader.has('for inset doors') ? (['inset'] as const) : []),
-      ...(reader.has('for overlay doors') ? (['overlay'] as const) : []),
-    ],
-    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
-  };
-  hinges.set(statement, entry);
-  return entry;
+function readHoles(slide: Statement, context: ReadContext): readonly SlideHole[] {
+  return bodyStatements(slide, 'hole').flatMap((each) => {
+    const reader = new Reader(each, shop.slideHole, context);
+    const fromFront = shopFigure(reader.length('<length> from front'), slide);
+    const up = shopFigure(reader.length('<length> up'), slide);
+    return fromFront === undefined ? [] : [{ fromFront, ...optional('up', up) }];
+  });
+}
+
+function readSlideScrews(slide: Statement, context: ReadContext): SlideScrews | undefined {
+  const [screws] = bodyStatements(slide, 'screws');
+  const reader = screws && new Reader(screws, shop.slideScrews, context);
+  const length = shopFigure(reader?.length('<length> long'), slide);
+  const diameter = shopFigure(reader?.length('<length> thick'), slide);
+  return length === undefined || diameter === undefined ? undefined : { length, diameter };
 }
 
 /** Undefined while the entry does not say what it cuts. */
@@ -147,7 +147,7 @@ export function optional<Key extends string, Value>(
   return value === undefined ? {} : ({ [key]: value } as { readonly [key in Key]?: Value });
 }
 
-function priceOf(per: Price['per'], amount: Rational | undefined): Price | undefined {
+export function priceOf(per: Price['per'], amount: Rational | undefined): Price | undefined {
   return amount === undefined ? undefined : { amount, per };
 }
 

@@ -8,7 +8,10 @@ let "thin" be 3/32
 sheet "MDF" nominal 3/4, actual 3/4, 97 long, 49 wide, no grain, costs 48 each
 board "walnut" nominal 4/4, actual 13/16, 8 wide, 120 long, costs 14 a board foot
 veneer "walnut burl" actual 1/42, 96 long, 9 wide
-slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free behind, carries 100 lb, costs 31 each
+slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free behind, carries 100 lb, costs 31 each {
+  hole 1-1/2 from front, 7/8 up   hole 18 from front, 7/8 up   screws 5/8 long, 1/8 thick
+}
+slide "hidden 18" under mount, 18 long, takes 3/16 each side, takes 9/16 below, sides at most 5/8 thick, lifts in 1/4
 hinge "butt 2-1/2" 2-1/2 long, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
 pull "bar 5" 5-1/2 wide, 5 between screws, costs 9 each
 cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
@@ -68,7 +71,7 @@ piece "Cabinet" {
       }
     }
     fronts "walnut"
-    drawers { sides "MDF"   bottom "MDF"   corners box-joint   slides "soft 21"   clear 1/4 below, 1/2 above }
+    drawers { sides "MDF"   bottom "MDF"   corners box-joint   slides "soft 21", 1/4 above lower edge of box   packers 1 of "walnut"   clear 1/4 below, 1/2 above }
   }
   sequence "across" from flitch "walnut A" { "left" to "right"   matched book, centre balanced }
 }

@@ -69,7 +69,18 @@ const corners = statement('corners', 'The corner joint of the drawer box.', {
   },
 });
 const slides = statement('slides', 'The slides that carry the drawer.', {
-  phrases: { '<slide>': 'By their name in the shop file.' },
+  phrases: {
+    '<slide>': 'By their name in the shop file.',
+    '<length> above lower edge of front': 'Their lower edges, so far above that of each front.',
+    '<length> above lower edge of opening': 'Their lower edges, so far above the foot of each opening.',
+    '<length> above lower edge of box': 'Their lower edges, so far above that of each box.',
+    'screw line <length> above lower edge of front': 'The line of their screws, so far above that of each front.',
+    'screw line <length> above lower edge of opening': 'The line of their screws, so far above each opening.',
+    'screw line <length> above lower edge of box': 'The line of their screws, so far above that of each box.',
+  },
+});
+const packers = statement('packers', 'Pieces between the slides and what stands back behind them.', {
+  phrases: { '<length>': 'Their thickness: that of the gap.', 'of <stock>': 'The stock they are made of.' },
 });
 const boxSize = statement('box', 'The size of the drawer box, where it is not left to the slides and the opening.', {
   phrases: { '<length> wide': 'Width of the box.', '<length> high': 'Height of the box.' },
@@ -77,7 +88,7 @@ const boxSize = statement('box', 'The size of the drawer box, where it is not le
 const clear = statement('clear', 'Free height around the drawer box.', {
   phrases: { '<length> below': 'Under the box.', '<length> above': 'Over the box.' },
 });
-const drawerStatements = [boxSides, boxBottom, corners, slides, boxSize, clear];
+const drawerStatements = [boxSides, boxBottom, corners, slides, packers, boxSize, clear];
 const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, holds, ownFront]);
 const drawersBody = noun('drawers', 'What all drawers have in common.', drawerStatements);
 
@@ -218,5 +229,5 @@ export const face = statement('face', 'Fronts and openings of the piece.', {
   body: () => faceNoun,
 });
 
-export const drawerSpecs = { boxSides, boxBottom, corners, slides, boxSize, clear };
+export const drawerSpecs = { boxSides, boxBottom, corners, slides, packers, boxSize, clear };
 export const frontSpecs = { shelves, holds, hinges, pair, single, ownFront };

@@ -1,5 +1,5 @@
 import { dowel, screw, tenon } from './joints.ts';
-import { statement } from './phrase.ts';
+import { noun, statement } from './phrase.ts';
 
 /** What a shop file may hold: stock, hardware, cutters and machines, with the figures of the real thing. */
 
@@ -29,14 +29,33 @@ export const veneer = statement('veneer', 'Veneer, by the name it is bought unde
   declares: 'stock',
   phrases: stockPhrases,
 });
+export const slideHole = statement('hole', 'A screw hole of the member that stays on the case.', {
+  phrases: {
+    '<length> from front': 'From the front end of the slide to its middle.',
+    '<length> up': 'From the lower edge of the slide; the middle of its height where nothing is said.',
+  },
+});
+export const slideScrews = statement('screws', 'What the slide is fastened with.', {
+  phrases: {
+    '<length> long': 'How far they reach into the wood behind the slide.',
+    '<length> thick': 'Their diameter.',
+  },
+});
+const slideBody = noun('slide', 'A pair of drawer slides.', [slideHole, slideScrews]);
 export const slide = statement('slide', 'A pair of drawer slides, with the figures of its data sheet.', {
   declares: 'slide',
+  body: () => slideBody,
   phrases: {
     'side mount': 'Mounted between the box side and the case side.',
+    'under mount': 'Mounted under the box, screwed to the case beside it.',
     '<length> long': 'Closed length; the box it carries is this deep.',
     'takes <length> each side': 'Space one slide takes beside the box.',
     '<length> high': 'Height of the slide itself.',
     '<length> free behind': 'Depth it needs behind the box, beyond its length.',
+    'set back <length>': 'From the back of the front to its front end.',
+    'takes <length> below': 'Free height it needs under the box.',
+    'sides at most <length> thick': 'The thickest sides of a box that it goes under.',
+    'lifts in <length>': 'How far the box is lifted to be hooked in.',
     'carries <number> lb': 'The load its maker rates the pair for.',
     'carries <number> kg': 'The load its maker rates the pair for.',
     'costs <number> each': 'Price of a pair.',

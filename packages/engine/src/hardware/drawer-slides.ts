@@ -1,0 +1,216 @@
+import { derive, less, plus } from '../design/derive.ts';
+import type { Figure } from '../design/figure.ts';
+import type { SlideEntry, SlideHole } from '../design/slide-design.ts';
+import type { CarcaseLayout, Span } from '../evaluation.ts';
+import type { FaceOfPart } from '../joinery/feature.ts';
+import { withinInterior } from '../layout/spans.ts';
+import { Rational } from '../length/rational.ts';
+import { type LaidDrawer, laidDrawers } from '../parts/laid-drawers.ts';
+import { THICKEST_PACKER } from '../tables/joinery-limits.ts';
+import { SLIDE_HEIGHT, usual } from '../tables/trade-habits.ts';
+import { limitIn } from '../tables/trade-limits.ts';
+import { backingsOf } from './backing.ts';
+import type { HardwareCase } from './fit-hardware.ts';
+import { packersBehind } from './packers.ts';
+import type { FittedHardware, PlacedHardware, Screw } from './placed-hardware.ts';
+
+/**
+ * Slides in their places, a left and a right one to each drawer, with the screws of the member that stays on the case,
+ * and the packers that bring them out to the opening. Centre runners are none of these.
+ */
+export function fitSlides({ design, layout, face, parts }: HardwareCase): FittedHardware {
+  if (design.face === undefined) return { placed: [], features: [] };
+  const farthest = limitIn(THICKEST_PACKER, layout.unit);
+  const fitted = laidDrawers(design.face, layout, face).flatMap((one) => {
+    const slides = one.drawer.slides;
+    if (slides === undefined || slides.mounting === 'centre') return [];
+    return sidesOf(one, slides, layout).map((slide) => {
+      const packed = packersBehind(slide, one.drawer.packers, parts, farthest);
+      const on = backingsOf(slide.hardware.screws, [...parts, ...packed.parts], farthest).flatMap((backing) =>
+        backing.kind === 'air' ? [] : backing.kind === 'solid' ? backing.parts : [backing.part],
+      );
+      return {
+        hardware: {
+          ...slide.hardware,
+          on: [...new Set(on.map(({ id }) => id))],
+          ...(packed.packing === undefined ? {} : { packing: packed.packing }),
+        },
+        parts: packed.parts,
+      };
+    });
+  });
+  return {
+    placed: fitted.map(({ hardware }) => hardware),
+    features: [],
+    parts: fitted.flatMap((each) => each.parts),
+  };
+}
+
+/** A slide and the room that its member on the case takes. */
+export interface SlideInPlace {
+  readonly hardware: PlacedHardware;
+  readonly side: 'left' | 'right';
+  readonly label: string;
+  /** The plane that its member on the case lies on. */
+  readonly plane: Figure;
+  readonly y: Span;
+  readonly z: Span;
+  readonly cell: string;
+}
+
+/** Where the slides of a drawer lie, front to back and up; the same at both sides. */
+export interface SlideLines {
+  readonly y: Span;
+  readonly z: Span;
+}
+
+const half = Rational.of(1, 2);
+
+export function slideLines({ drawer, laid, box }: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): SlideLines {
+  const height = slides.height ?? usual(SLIDE_HEIGHT, layout.unit);
+  const at = drawer.slidesAt;
+  const start = derive('where the slide begins', [
+    plus('the back of the front', box.z.start),
+    ...(slides.setBack === undefined ? [] : [plus('set back from it', slides.setBack)]),
+  ]);
+  const opening = withinInterior(laid.opening, layout);
+  const datum = { front: (laid.front ?? laid.opening).y.start, opening: opening.y.start, box: box.y.start };
+  const foot =
+    at === undefined
+      ? slides.mounting === 'under' && slides.below !== undefined
+        ? derive('under the box', [
+            plus('the foot of the box', box.y.start),
+            less('height of the slide under the box', slides.below),
+          ])
+        : derive('level with the box', [plus('the foot of the box', box.y.start)])
+      : derive('the lower edge of the slide', [
+          plus(`lower edge of the ${at.from}`, datum[at.from]),
+          plus('above it', at.above),
+          ...(at.line === 'lower-edge' ? [] : [less('up to its screw line', height, half)]),
+        ]);
+  return {
+    y: spanOver(foot, height),
+    z: spanOver(start, slides.length),
+  };
+}
+
+function spanOver(start: Figure, size: Figure): Span {
+  return { start, size, end: derive('where it ends', [plus('where it starts', start), plus('its size', size)]) };
+}
+
+function sidesOf(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): readonly SlideInPlace[] {
+  const { cell, drawer, laid, words } = one;
+  const { y, z } = slideLines(one, slides, layout);
+  const opening = withinInterior(laid.opening, layout);
+  const of = cell.name === undefined ? words : `"${cell.name}"`;
+  const holes = holesOf(slides, y, z);
+  const set = [
+    ...(drawer.slidesAt === undefined
+      ? []
+      : [
+          {
+            words: `${lineWords[drawer.slidesAt.line]} above the lower edge of the ${drawer.slidesAt.from}`,
+            figure: drawer.slidesAt.above,
+          },
+        ]),
+    {
+      words: 'lower edge above the bottom of the case',
+      figure: derive('above the bottom', [
+        plus('lower edge of the slide', y.start),
+        less('upper face of the bottom', layout.interior.y.start),
+      ]),
+    },
+    {
+      words: 'front end behind the front of the case',
+      figure: derive('behind the front of the case', [
+        plus('where the slide begins', z.start),
+        less('the front of the case', layout.body.z.start),
+      ]),
+    },
+    ...holes.map(({ nth, z: along }) => ({
+      words: `${nth} behind the front of the case`,
+      figure: derive('behind the front of the case', [
+        plus('the screw', along),
+        less('the front of the case', layout.body.z.start),
+      ]),
+    })),
+  ];
+  return (['left', 'right'] as const).map((side) => {
+    const plane = side === 'left' ? opening.x.start : opening.x.end;
+    const towards: FaceOfPart = side === 'left' ? '-x' : '+x';
+    const id = `${cell.id}/slide-${side}`;
+    const label = `${side} slide of ${of}`;
+    const { screws } = slides;
+    return {
+      side,
+      label,
+      plane,
+      y,
+      z,
+      cell: cell.id,
+      hardware: {
+        id,
+        kind: 'slide',
+        entry: slides.name,
+        label,
+        cell: cell.id,
+        on: [],
+        set,
+        screws:
+          screws === undefined
+            ? []
+            : holes.map(
+                ({ nth, y: up, z: along }, index): Screw => ({
+                  id: `${id}/screw-${index + 1}`,
+                  words: nth,
+                  at: { x: plane.length, y: up.length, z: along.length },
+                  towards,
+                  diameter: screws.diameter.length,
+                  length: screws.length.length,
+                }),
+              ),
+        origin: drawer.slidesOrigin ?? drawer.origin,
+      },
+    };
+  });
+}
+
+const lineWords = { 'lower-edge': 'lower edge', 'screw-line': 'screw line' } as const;
+
+interface HoleInPlace {
+  /** 'front screw' */
+  readonly nth: string;
+  readonly y: Figure;
+  readonly z: Figure;
+}
+
+/** A slide takes a handful; more is a slip of the pen. */
+const MOST_HOLES = 50;
+
+function holesOf(slides: SlideEntry, y: Span, z: Span): readonly HoleInPlace[] {
+  const holes = [...(slides.holes ?? [])]
+    .slice(0, MOST_HOLES)
+    .sort((a, b) => a.fromFront.length.compare(b.fromFront.length));
+  return holes.map((hole, index) => ({
+    nth: screwWords(index, holes.length),
+    y: heightOf(hole, y),
+    z: derive('the screw', [
+      plus('where the slide begins', z.start),
+      plus('from its front end to the hole', hole.fromFront),
+    ]),
+  }));
+}
+
+function heightOf({ up }: SlideHole, y: Span): Figure {
+  return derive('height of the screw', [
+    plus('lower edge of the slide', y.start),
+    up === undefined ? plus('height of the slide', y.size, half) : plus('up to the hole', up),
+  ]);
+}
+
+function screwWords(index: number, count: number): string {
+  if (count === 1) return 'screw';
+  if (index === 0) return 'front screw';
+  if (index === count - 1) return 'rear screw';
+  return count === 3 ? 'middle screw' : `screw ${index + 1}`;
+}

@@ -1,0 +1,121 @@
+import { derive, less, plus } from '../design/derive.ts';
+import type { Figure } from '../design/figure.ts';
+import type { PackersDesign } from '../design/slide-design.ts';
+import type { Span } from '../evaluation.ts';
+import { spanFrom, spanUpTo } from '../layout/spans.ts';
+import { Length } from '../length/length.ts';
+import { slab, type UnmarkedPart } from '../parts/slab.ts';
+import { backingsOf } from './backing.ts';
+import type { SlideInPlace } from './drawer-slides.ts';
+import type { Packing, Screw } from './placed-hardware.ts';
+
+/**
+ * Packers between a slide and what stands back behind it: a panel between stiles, a side behind a face frame. They lie
+ * on the wood, as high as the slide, and reach from what stands flush before them to what stands flush behind them.
+ */
+export interface Packed {
+  readonly parts: readonly UnmarkedPart[];
+  /** Absent where nothing is packed. */
+  readonly packing?: Packing;
+}
+
+const nothing: Packed = { parts: [] };
+
+export function packersBehind(
+  slide: SlideInPlace,
+  packers: PackersDesign | undefined,
+  parts: readonly UnmarkedPart[],
+  farthest: Length,
+): Packed {
+  if (packers === undefined || !packers.thickness.length.isPositive()) return nothing;
+  const probes = probesOf(slide);
+  const gaps = backingsOf(probes, parts, farthest).flatMap((backing, index) => {
+    const probe = probes[index];
+    return backing.kind === 'behind-gap' && probe !== undefined ? [{ ...backing, at: probe.at.z }] : [];
+  });
+  const [first] = gaps;
+  if (first === undefined) return nothing;
+  const flush = flushParts(slide, parts);
+  const stretches = new Map<string, Span>();
+  for (const { at } of gaps) {
+    const stretch = stretchAround(at, slide.z, flush);
+    stretches.set(`${stretch.start.length.exactInches} ${stretch.end.length.exactInches}`, stretch);
+  }
+  const face = faceOf(first.part, slide.side);
+  const x = slide.side === 'left' ? spanFrom(face, packers.thickness) : spanUpTo(face, packers.thickness);
+  return {
+    packing: { gap: first.gap, thickness: packers.thickness, origin: packers.origin },
+    parts: [...stretches.values()].map((z, index) =>
+      slab({
+        id: `${slide.cell}/packer-${slide.side}${index === 0 ? '' : `-${index + 1}`}`,
+        label: `packer behind the ${slide.label}`,
+        role: 'packer',
+        stock: packers.stock,
+        x,
+        y: slide.y,
+        z,
+        thin: 'x',
+        grain: 'z',
+        origin: packers.origin,
+        cell: slide.cell,
+      }),
+    ),
+  };
+}
+
+/** Its screws; where the entry tells none, a quarter of its length from either end. */
+function probesOf({ hardware, plane, side, y, z }: SlideInPlace): readonly Screw[] {
+  if (hardware.screws.length > 0) return hardware.screws;
+  const quarter = z.size.length.dividedBy(4);
+  const up = y.start.length.plus(y.size.length.dividedBy(2));
+  return [z.start.length.plus(quarter), z.end.length.minus(quarter)].map((at, index) => ({
+    id: `${hardware.id}/probe-${index + 1}`,
+    at: { x: plane.length, y: up, z: at },
+    towards: side === 'left' ? '-x' : '+x',
+    diameter: Length.zero,
+    length: Length.zero,
+  }));
+}
+
+function faceOf(part: UnmarkedPart, side: SlideInPlace['side']): Figure {
+  return side === 'left' ? part.blank.x.end : part.blank.x.start;
+}
+
+/** What the slide lies on at the height of its middle. */
+function flushParts({ plane, side, y, z }: SlideInPlace, parts: readonly UnmarkedPart[]): readonly UnmarkedPart[] {
+  const up = y.start.length.plus(y.size.length.dividedBy(2));
+  const at = plane.length;
+  return parts.filter(({ blank }) => {
+    const [near, far] =
+      side === 'left' ? [blank.x.start.length, blank.x.end.length] : [blank.x.end.length, blank.x.start.length];
+    const reaches =
+      side === 'left' ? near.compare(at) < 0 && far.compare(at) >= 0 : near.compare(at) > 0 && far.compare(at) <= 0;
+    return (
+      reaches &&
+      blank.y.start.length.compare(up) <= 0 &&
+      blank.y.end.length.compare(up) >= 0 &&
+      blank.z.end.length.compare(z.start.length) > 0 &&
+      blank.z.start.length.compare(z.end.length) < 0
+    );
+  });
+}
+
+/** Between the nearest flush parts before and behind `at`, within the length of the slide. */
+function stretchAround(at: Length, whole: Span, flush: readonly UnmarkedPart[]): Span {
+  const start = flush
+    .map(({ blank }) => blank.z.end)
+    .filter(({ length }) => length.compare(at) <= 0)
+    .reduce((most, each) => (each.length.compare(most.length) > 0 ? each : most), whole.start);
+  const end = flush
+    .map(({ blank }) => blank.z.start)
+    .filter(({ length }) => length.compare(at) >= 0)
+    .reduce((least, each) => (each.length.compare(least.length) < 0 ? each : least), whole.end);
+  return {
+    start,
+    end,
+    size: derive('from flush wood to flush wood, or as far as the slide reaches', [
+      plus('where it ends', end),
+      less('where it starts', start),
+    ]),
+  };
+}

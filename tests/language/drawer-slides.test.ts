@@ -1,0 +1,58 @@
+import { evaluateDocument } from '@fettle/language';
+import { describe, expect, it } from 'vitest';
+import { sideboardText } from './drawer-texts.ts';
+import { readFixture } from './harness/fixture.ts';
+import { openFixture } from './harness/workbench.ts';
+
+/** Slides as a maker says them, down to where they are screwed. */
+
+async function pieceIn(source: string) {
+  const { services, documents } = await openFixture(readFixture(source));
+  const [document] = documents;
+  if (document === undefined) throw new Error('the text holds no file');
+  const evaluated = evaluateDocument(services, document);
+  const [piece] = evaluated.pieces;
+  if (piece === undefined) throw new Error('the text holds no piece');
+  const { hardware, parts } = piece.evaluation;
+  return {
+    hardware,
+    parts,
+    part: (id: string) => parts.find((part) => part.id === id),
+    told: evaluated.findings.flatMap(({ code, severity, sentence }) =>
+      severity === 'note' ? [] : [`${code}: ${sentence}`],
+    ),
+  };
+}
+
+describe('slides 1/2" above the lower edges of the fronts of the sideboard', () => {
+  it('lie 19/32", 10-27/32", 17-15/16" and 24-1/32" above the bottom', async () => {
+    const { hardware } = await pieceIn(sideboardText());
+    const heights = hardware
+      .filter(({ id }) => id.endsWith('slide-left'))
+      .map(({ cell, set }) => [
+        cell?.split('/').at(-1),
+        set.find(({ words }) => words === 'lower edge above the bottom of the case')?.figure.length.exactInches,
+      ]);
+    expect(heights).toEqual([
+      ['cards', '769/32'],
+      ['dice', '287/16'],
+      ['maps', '347/32'],
+      ['blankets', '19/32'],
+    ]);
+  });
+
+  it('carry boxes 17" wide, with a front and a back of 17" and a bottom of 16-7/16"', async () => {
+    const { part } = await pieceIn(sideboardText());
+    expect(part('face/row/stack/cards/box-front')?.length.length.exactInches).toBe('17');
+    expect(part('face/row/stack/cards/box-back')?.length.length.exactInches).toBe('17');
+    expect(part('face/row/stack/cards/box-bottom')?.box.x.size.length.exactInches).toBe('263/16');
+  });
+
+  it('hold in the partitions with all their screws', async () => {
+    const { hardware, told } = await pieceIn(sideboardText());
+    const left = hardware.find(({ id }) => id.endsWith('cards/slide-left'));
+    expect(left?.on).toEqual(['face/row|1']);
+    expect(left?.screws.map(({ words }) => words)).toEqual(['front screw', 'middle screw', 'rear screw']);
+    expect(told).toEqual([]);
+  });
+});
