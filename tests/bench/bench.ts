@@ -2,9 +2,11 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { cpus, release, totalmem, type } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { type Bundle, bundles } from '../protocol/server-bundles.ts';
+import { measureActivation } from './activation.ts';
 import { Calibration } from './calibration.ts';
 import { measureEvaluating, measureWall } from './evaluating.ts';
-import { measureStart, measureTyping } from './typing.ts';
+import { measureStart, measureTyping, measureWallMemory, type Typing } from './typing.ts';
 import { measureVolumes } from './volumes.ts';
 
 /** `npm run bench`: prints times and sizes and judges nothing. Run from a bundle; its argument is the repository. */
@@ -54,41 +56,67 @@ function sizeLines(repository: string): readonly string[] {
   ];
 }
 
+async function measureStarts(repository: string): Promise<readonly Row[]> {
+  const rows: Row[] = [];
+  for (const bundle of bundles) {
+    rows.push({
+      what: `server start to its answer, ${bundle}`,
+      ...(await measureStart(repository, bundle, 7)),
+      unit: 'ms',
+    });
+  }
+  return rows;
+}
+
+function rowsOfTyping(bundle: Bundle, typing: Typing): readonly Row[] {
+  const { long, openMs, squiggle, processorMs, completion, hover, burst, picture, pictureAfter } = typing;
+  const size = `${long.lines} lines, ${bundle}`;
+  return [
+    { what: `open → squiggle, ${size}, ${long.pieces} pieces`, p50: openMs, unit: 'ms' },
+    { what: `key → squiggle, ${size}`, ...squiggle, unit: 'ms' },
+    ...(processorMs === undefined
+      ? []
+      : [{ what: '  of it processor time, all threads, mean', p50: processorMs, unit: 'ms' } as const]),
+    { what: `key → completion, ${size}`, ...completion, unit: 'ms' },
+    { what: `hover, ${size}`, ...hover, unit: 'ms' },
+    { what: `30 keys at 20 ms: last key → verdict, ${size}`, ...burst.settled, unit: 'ms' },
+    { what: `key → picture, ${size}`, ...picture, unit: 'ms' },
+    { what: '  of it after its squiggle', ...pictureAfter, unit: 'ms' },
+  ];
+}
+
 async function main(repository: string): Promise<void> {
   const sizes = sizeLines(repository);
   const processors = cpus();
-  const memory = (totalmem() / 1e9).toFixed(1);
+  const gigabytes = (totalmem() / 1e9).toFixed(1);
   console.log(`Node ${process.version}, ${type()} ${release()} ${process.arch}`);
-  console.log(`${processors.length} × ${processors[0]?.model.trim() ?? 'unknown processor'}, ${memory} GB\n`);
+  console.log(`${processors.length} × ${processors[0]?.model.trim() ?? 'unknown processor'}, ${gigabytes} GB\n`);
 
   const calibration = await Calibration.prepare(join(repository, 'tests/bench'));
   const before = calibration.measure();
-  const start = await measureStart(repository, 7);
+  const activation = measureActivation(repository, 9);
+  const starts = await measureStarts(repository);
   const evaluating = await measureEvaluating(repository);
   const wall = await measureWall(repository);
+  const wallMegabytes = await measureWallMemory(repository);
   const volumes = measureVolumes();
-  const short = await measureTyping(repository, 640, { squiggles: 100, pictures: 100 });
-  const long = await measureTyping(repository, 6400, { squiggles: 60, pictures: 20 });
+  const typings: { readonly bundle: Bundle; readonly typing: Typing }[] = [];
+  for (const bundle of bundles) {
+    const short = await measureTyping(repository, bundle, 640, { squiggles: 100, pictures: 100, bursts: 10 });
+    const long = await measureTyping(repository, bundle, 6400, { squiggles: 60, pictures: 40, bursts: 6 });
+    typings.push({ bundle, typing: short }, { bundle, typing: long });
+  }
   const after = calibration.measure();
   const calibrationMs = (before.p50 + after.p50) / 2;
 
   const rows: Row[] = [
     { what: `calibration, ${calibration.lines} lines, before`, ...before, unit: 'ms' },
     { what: 'calibration, after', ...after, unit: 'ms' },
-    { what: 'server start to its answer', ...start, unit: 'ms' },
+    { what: "extension's bundle until it is loaded", ...activation.load, unit: 'ms' },
+    { what: '  and from then until it is activated', ...activation.activate, unit: 'ms' },
+    ...starts,
+    ...typings.flatMap(({ bundle, typing }) => rowsOfTyping(bundle, typing)),
   ];
-  for (const { long: text, openMs, squiggle, processorMs, picture, pictureAfter } of [short, long]) {
-    const size = `${text.lines} lines, ${text.pieces} pieces`;
-    rows.push(
-      { what: `open → squiggle, ${size}`, p50: openMs, unit: 'ms' },
-      { what: `key → squiggle, ${size}`, ...squiggle, unit: 'ms' },
-      ...(processorMs === undefined
-        ? []
-        : [{ what: '  of it processor time, all threads, mean', p50: processorMs, unit: 'ms' } as const]),
-      { what: `key → picture, ${size}`, ...picture, unit: 'ms' },
-      { what: '  of it after its squiggle', ...pictureAfter, unit: 'ms' },
-    );
-  }
   const { whole, parts } = evaluating;
   rows.push(
     { what: `evaluation of the sideboard, ${parts} parts`, ...whole, unit: 'ms' },
@@ -105,10 +133,17 @@ async function main(repository: string): Promise<void> {
     { what: 'all features of 150 parts, 60 each', ...volumes.piece, unit: 'ms' },
   );
   printTable(rows, calibrationMs);
-  for (const { long: text, residentMegabytes } of [short, long]) {
-    if (residentMegabytes === undefined) continue;
-    console.log(`server memory at ${text.lines} lines: ${residentMegabytes.toFixed(0)} MB`);
+  for (const { bundle, typing } of typings) {
+    const { builds } = typing.burst;
+    console.log(
+      `30 keys at 20 ms, ${typing.long.lines} lines, ${bundle}: built ${builds.p50} times, at most ${builds.p95}`,
+    );
   }
+  const memory = (what: string, megabytes: number | undefined) => {
+    if (megabytes !== undefined) console.log(`server memory ${what}: ${megabytes.toFixed(0)} MB`);
+  };
+  for (const { typing } of typings) memory(`at ${typing.long.lines} lines`, typing.residentMegabytes);
+  memory('with a wall of forty cases open', wallMegabytes);
   console.log('');
   for (const line of sizes) console.log(line);
 }

@@ -1,5 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { pictureNotification, type Verdict, verdictNotification, watchPicturesNotification } from '@fettle/protocol';
 import {
@@ -9,19 +8,20 @@ import {
   type Position,
   type ProtocolConnection,
   type PublishDiagnosticsParams,
-  StreamMessageReader,
-  StreamMessageWriter,
-} from 'vscode-languageserver-protocol/node';
+} from 'vscode-languageserver/node';
+import { serveFilesOfMachine } from '../protocol/files-of-machine.ts';
+import { type Bundle, type RunningServer, startServer } from '../protocol/server-bundles.ts';
+import { processorMs, residentMegabytes } from './process-figures.ts';
 
-/** The bundled server as a process, and what an editor says to it. Measures from the words sent to the words received. */
+/** The bundled server, either way it is shipped, and what an editor says to it. Measures from the words sent to the words received. */
 export class EditorSession {
-  readonly #process: ChildProcess;
+  readonly #server: RunningServer;
   readonly #connection: ProtocolConnection;
   readonly #waiting = new Set<(method: string, params: unknown) => void>();
   #version = 0;
 
-  private constructor(process: ChildProcess, connection: ProtocolConnection) {
-    this.#process = process;
+  private constructor(server: RunningServer, connection: ProtocolConnection) {
+    this.#server = server;
     this.#connection = connection;
     for (const method of ['textDocument/publishDiagnostics', verdictNotification, pictureNotification]) {
       connection.onNotification(method, (params: unknown) => {
@@ -30,19 +30,18 @@ export class EditorSession {
     }
   }
 
-  /** From the start of the process to its answer. */
+  /** From the start of the process or worker to its answer. */
   static async start(
-    server: string,
+    repository: string,
+    bundle: Bundle,
     folder: string,
   ): Promise<{ readonly session: EditorSession; readonly tookMs: number }> {
     const began = performance.now();
-    const child = spawn(process.execPath, [server, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
-    const connection = createProtocolConnection(
-      new StreamMessageReader(child.stdout),
-      new StreamMessageWriter(child.stdin),
-    );
+    const server = await startServer(bundle, join(repository, 'dist'));
+    const connection = createProtocolConnection(server.reader, server.writer);
+    serveFilesOfMachine(connection);
     connection.listen();
-    const session = new EditorSession(child, connection);
+    const session = new EditorSession(server, connection);
     const uri = pathToFileURL(folder).href;
     await connection.sendRequest('initialize', {
       processId: process.pid,
@@ -77,21 +76,15 @@ export class EditorSession {
     typed: string,
     wanted: 'squiggles' | 'picture' = 'squiggles',
   ): Promise<{ readonly tookMs: number; readonly afterSquigglesMs: number; readonly errors: number }> {
-    this.#version += 1;
-    const version = this.#version;
+    const version = this.#version + 1;
     const arrival = this.#squiggles(uri);
-    const verdict = this.#heard(verdictNotification, (params) => (params as Verdict).version === version);
+    const verdict = this.#verdict(version);
     const picture =
       wanted === 'picture'
         ? this.#heard(pictureNotification, (params) => (params as { version: number }).version === version)
         : undefined;
     const began = performance.now();
-    await this.#connection.sendNotification('textDocument/didChange', {
-      textDocument: { uri, version },
-      contentChanges: [
-        { range: { start: at, end: { line: at.line, character: at.character + deleted } }, text: typed },
-      ],
-    });
+    await this.#change(uri, at, deleted, typed);
     const diagnostics = await arrival;
     const squiggles = performance.now();
     if (picture !== undefined) await picture;
@@ -105,6 +98,64 @@ export class EditorSession {
     };
   }
 
+  /** As `key`, but asks for the completion behind the key at once, as an editor does, and waits for its list. */
+  async complete(
+    uri: string,
+    at: Position,
+    typed: string,
+  ): Promise<{ readonly tookMs: number; readonly items: number }> {
+    const verdict = this.#verdict(this.#version + 1);
+    const position = { ...at, character: at.character + typed.length };
+    const began = performance.now();
+    const changed = this.#change(uri, at, 0, typed);
+    const answer = this.#connection.sendRequest<{ readonly items: readonly unknown[] }>('textDocument/completion', {
+      textDocument: { uri },
+      position,
+    });
+    const { items } = await answer;
+    const tookMs = performance.now() - began;
+    await changed;
+    await verdict;
+    return { tookMs, items: items.length };
+  }
+
+  /** The hover at a place of a text that rests. */
+  async hover(uri: string, position: Position): Promise<{ readonly tookMs: number; readonly says: boolean }> {
+    const began = performance.now();
+    const answer = await this.#connection.sendRequest('textDocument/hover', { textDocument: { uri }, position });
+    return { tookMs: performance.now() - began, says: answer !== null };
+  }
+
+  /**
+   * Types these letters behind each other, one every `everyMs`, whatever the server does meanwhile. `settledMs`: from the
+   * last one sent until the verdict on it; `verdicts`: how many came in all, the last one included: each is one build.
+   */
+  async burst(
+    uri: string,
+    at: Position,
+    letters: string,
+    everyMs: number,
+  ): Promise<{ readonly settledMs: number; readonly verdicts: number }> {
+    let verdicts = 0;
+    const count = (method: string) => {
+      if (method === verdictNotification) verdicts += 1;
+    };
+    this.#waiting.add(count);
+    const settled = this.#verdict(this.#version + letters.length);
+    const first = performance.now();
+    let last = first;
+    for (const [place, letter] of [...letters].entries()) {
+      const wait = first + place * everyMs - performance.now();
+      if (wait > 0) await new Promise((resolve) => setTimeout(resolve, wait));
+      last = performance.now();
+      void this.#change(uri, { ...at, character: at.character + place }, 0, letter);
+    }
+    await settled;
+    const settledMs = performance.now() - last;
+    this.#waiting.delete(count);
+    return { settledMs, verdicts };
+  }
+
   /** `piece`: the one that is looked at, by its name. */
   async watchPicture(uri: string, piece: string): Promise<void> {
     const arrival = this.#heard(pictureNotification, () => true);
@@ -114,37 +165,35 @@ export class EditorSession {
     await arrival;
   }
 
-  /** Undefined where the system does not tell. */
+  /** Undefined of a worker, and where the system does not tell. */
   residentMegabytes(): number | undefined {
-    try {
-      const status = readFileSync(`/proc/${this.#process.pid}/status`, 'utf8');
-      return Number(/^VmRSS:\s+(\d+) kB/m.exec(status)?.[1]) / 1000;
-    } catch {
-      return undefined;
-    }
+    return residentMegabytes(this.#server.processId);
   }
 
-  /**
-   * Time of processors that the server has used so far, all its threads together: unlike times by the clock it hardly
-   * depends on what else the machine does. In steps of 10 ms; undefined where the system does not tell.
-   */
+  /** That the server has used so far; undefined of a worker, and where the system does not tell. */
   processorMs(): number | undefined {
-    try {
-      const status = readFileSync(`/proc/${this.#process.pid}/stat`, 'utf8');
-      // After the name, which may hold anything but ends with the last parenthesis: the 12th and 13th figure.
-      const figures = status.slice(status.lastIndexOf(')') + 2).split(' ');
-      return (Number(figures[11]) + Number(figures[12])) * 10;
-    } catch {
-      return undefined;
-    }
+    return processorMs(this.#server.processId);
   }
 
   async end(): Promise<void> {
-    const ended = new Promise((resolve) => this.#process.once('exit', resolve));
     await this.#connection.sendRequest('shutdown');
     await this.#connection.sendNotification('exit');
-    await ended;
     this.#connection.dispose();
+    await this.#server.kill();
+  }
+
+  #change(uri: string, at: Position, deleted: number, typed: string): Promise<void> {
+    this.#version += 1;
+    return this.#connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri, version: this.#version },
+      contentChanges: [
+        { range: { start: at, end: { line: at.line, character: at.character + deleted } }, text: typed },
+      ],
+    });
+  }
+
+  #verdict(version: number): Promise<unknown> {
+    return this.#heard(verdictNotification, (params) => (params as Verdict).version === version);
   }
 
   async #squiggles(uri: string): Promise<readonly Diagnostic[]> {

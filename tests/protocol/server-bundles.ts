@@ -18,22 +18,27 @@ export const bundles = ['process', 'worker'] as const;
 export type Bundle = (typeof bundles)[number];
 
 export interface RunningServer {
+  /** Of the process the server has for itself; a worker has none. */
+  readonly processId?: number;
   readonly reader: MessageReader;
   readonly writer: MessageWriter;
   /** Ends it at once, whether or not it was asked to shut down. */
   kill(): Promise<void>;
 }
 
-function bundled(name: string): string {
-  const file = join(import.meta.dirname, '../../dist', name);
+function bundled(dist: string, name: string): string {
+  const file = join(dist, name);
   if (!existsSync(file)) throw new Error(`${file} is missing: run npm run build first`);
   return file;
 }
 
-async function startProcess(): Promise<RunningServer> {
-  const child = spawn(process.execPath, [bundled('server.cjs'), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+async function startProcess(dist: string): Promise<RunningServer> {
+  const child = spawn(process.execPath, [bundled(dist, 'server.cjs'), '--stdio'], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
   const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
   return {
+    ...(child.pid === undefined ? {} : { processId: child.pid }),
     reader: new StreamMessageReader(child.stdout),
     writer: new StreamMessageWriter(child.stdin),
     kill: () => {
@@ -62,8 +67,8 @@ const browserLikeWorker = `
   runInContext(readFileSync(workerData, 'utf8'), world, { filename: 'server-worker.js' });
 `;
 
-async function startWorker(): Promise<RunningServer> {
-  const worker = new Worker(browserLikeWorker, { eval: true, workerData: bundled('server-worker.js') });
+async function startWorker(dist: string): Promise<RunningServer> {
+  const worker = new Worker(browserLikeWorker, { eval: true, workerData: bundled(dist, 'server-worker.js') });
   await new Promise<void>((resolve, reject) => {
     worker.once('error', reject);
     worker.once('message', (first: unknown) => {
@@ -80,6 +85,7 @@ async function startWorker(): Promise<RunningServer> {
   };
 }
 
-export function startServer(bundle: Bundle): Promise<RunningServer> {
-  return bundle === 'process' ? startProcess() : startWorker();
+/** `dist`: the folder of the bundles. */
+export function startServer(bundle: Bundle, dist: string): Promise<RunningServer> {
+  return bundle === 'process' ? startProcess(dist) : startWorker(dist);
 }

@@ -1,16 +1,12 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, truncateSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import {
-  type FileParams,
   type FrameState,
-  fileKindRequest,
   type Picture,
   type PictureFrame,
   pictureNotification,
-  readFileRequest,
-  readFolderRequest,
   type Verdict,
   verdictNotification,
   type WatchPictures,
@@ -42,7 +38,10 @@ import {
   type TextEdit,
 } from 'vscode-languageserver/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { serveFilesOfMachine } from './files-of-machine.ts';
 import { type Bundle, type RunningServer, startServer } from './server-bundles.ts';
+
+const dist = join(import.meta.dirname, '../../dist');
 
 /**
  * An editor reduced to what a server sees of one: a folder of files, open texts with versions, and what the server
@@ -88,7 +87,7 @@ export class SmallEditor {
     const folder = mkdtempSync(join(tmpdir(), 'fettle-'));
     for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
     for (const name of unreadable) truncateSync(join(folder, name), 3 * 2 ** 30);
-    const editor = new SmallEditor(await startServer(bundle), folder);
+    const editor = new SmallEditor(await startServer(bundle, dist), folder);
     await editor.#begin(settings);
     return editor;
   }
@@ -120,11 +119,7 @@ export class SmallEditor {
     connection.onRequest(ConfigurationRequest.type, ({ items }) =>
       items.map(({ section }) => settings?.[section ?? ''] ?? null),
     );
-    connection.onRequest(fileKindRequest, ({ uri }: FileParams) => kindOf(uri));
-    connection.onRequest(readFileRequest, ({ uri }: FileParams) => orNothing(() => readText(fileURLToPath(uri))));
-    connection.onRequest(readFolderRequest, ({ uri }: FileParams) =>
-      readdirSync(fileURLToPath(uri)).map((name) => ({ name, kind: kindOf(`${uri}/${name}`) })),
-    );
+    serveFilesOfMachine(connection);
     connection.listen();
     this.initialized = await connection.sendRequest(InitializeRequest.type, {
       processId: null,
@@ -345,25 +340,5 @@ export class SmallEditor {
     const start = text.indexOf(words);
     if (start < 0 || text.indexOf(words, start + 1) >= 0) throw new Error(`${words} must stand once in ${name}`);
     return { start: document.positionAt(start), end: document.positionAt(start + words.length) };
-  }
-}
-
-/** Throws for what is larger than a string can be, before a byte of it is read. */
-function readText(file: string): string {
-  if (statSync(file).size > 2 ** 29) throw new Error(`${file} is too large`);
-  return readFileSync(file, 'utf8');
-}
-
-function kindOf(uri: string): 'file' | 'folder' | 'missing' {
-  const stat = orNothing(() => statSync(fileURLToPath(uri)));
-  if (stat === null) return 'missing';
-  return stat.isDirectory() ? 'folder' : 'file';
-}
-
-function orNothing<T>(read: () => T): T | null {
-  try {
-    return read();
-  } catch {
-    return null;
   }
 }

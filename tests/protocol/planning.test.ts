@@ -1,0 +1,94 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import {
+  type ExportAnswer,
+  exportSheetRequest,
+  type PieceView,
+  type SheetView,
+  stopPlanningNotification,
+} from '@fettle/protocol';
+import { afterEach, describe, expect, test } from 'vitest';
+import { bundles } from './server-bundles.ts';
+import { SmallEditor } from './small-editor.ts';
+
+/** Cutting plans over the real protocol: searched for beside the text, better and better, until the reader has enough. */
+
+const shop = readFileSync(join(import.meta.dirname, '../../examples/shop.fettle'), 'utf8');
+const chest = readFileSync(join(import.meta.dirname, '../../examples/chest.fettle'), 'utf8');
+const name = 'chest.fettle';
+
+describe.each(bundles)('the server as a %s', (bundle) => {
+  let editor: SmallEditor;
+  let piece = '';
+
+  afterEach(async () => {
+    await editor.stop();
+  });
+
+  async function lookAt(sheet: string): Promise<void> {
+    editor = await SmallEditor.start(bundle, { 'shop.fettle': shop, [name]: chest });
+    await editor.open(name);
+    await editor.watch(name);
+    piece = (await editor.pictureNow(name)).pieces[0]?.key ?? '';
+    await editor.look({ name, piece, sheet });
+  }
+
+  const shown = (view: PieceView | undefined, id: string): SheetView | undefined =>
+    view?.sheets.find((sheet) => sheet.id === id);
+  const last = () => editor.pictures.at(-1)?.pieces[0];
+  const isDrawn = (view: PieceView | undefined) => shown(view, 'shopping')?.kind === 'table';
+
+  test('a first plan comes at once, and how far the search is with it, until there is nothing better', async () => {
+    await lookAt('shopping');
+    await editor.until('a first list', () => isDrawn(last()));
+    await editor.until('the last list', () => isDrawn(last()) && last()?.planning === undefined);
+    const shares = editor.pictures.flatMap(({ pieces: [view] }) => view?.planning ?? []);
+    expect(shares[0]).toBe(0);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    // What is not drawn anew is not sent anew.
+    const parts = editor.frames.filter(({ pieces: [view] }) => view?.parts !== undefined);
+    expect(parts.length).toBeLessThanOrEqual(2);
+  });
+
+  test('what is enough stops the search, and the plan there is stays', async () => {
+    await lookAt('shopping');
+    const uri = editor.uri(name);
+    await editor.until('progress', () => last()?.planning !== undefined);
+    await editor.notify(stopPlanningNotification, { uri, piece });
+    await editor.until('the end', () => isDrawn(last()) && last()?.planning === undefined);
+    const before = last();
+    // Nonsense ends nothing.
+    await editor.notify(stopPlanningNotification, { uri, piece: 'nobody' });
+    await editor.look({ name, piece, sheet: 'cuts' });
+    await editor.until('the cuts', () => shown(last(), 'cuts')?.kind === 'table');
+    expect(shown(last(), 'shopping')).toBe(shown(before, 'shopping'));
+  });
+
+  test('an edit while plans are searched for is answered as ever, and then they are those of the new text', async () => {
+    await lookAt('shopping');
+    const width = /size (\d+) wide/.exec(chest)?.[1] ?? '';
+    await editor.until('a first list', () => isDrawn(last()));
+    const first = shown(last(), 'shopping');
+    await editor.edit(name, `size ${width} wide`, `size ${Number(width) * 2} wide`);
+    const picture = await editor.pictureNow(name);
+    // The edit waits for no plan.
+    expect(shown(picture.pieces[0], 'shopping')?.kind).toBe('later');
+    await editor.until('the new list', () => isDrawn(last()) && shown(last(), 'shopping') !== first);
+    const rows = (sheet: SheetView | undefined) => (sheet?.kind === 'table' ? JSON.stringify(sheet.rows) : '');
+    expect(rows(shown(last(), 'shopping'))).not.toBe(rows(first));
+  });
+
+  test('a file holds the plan as it stays, whether or not somebody looked', async () => {
+    await lookAt('elevation');
+    const ask = () =>
+      editor.request<ExportAnswer>(exportSheetRequest, {
+        uri: editor.uri(name),
+        piece,
+        sheet: 'shopping',
+        format: 'csv',
+      });
+    const one = await ask();
+    expect(one.kind === 'file' && one.text).toContain('least');
+    expect(await ask()).toEqual(one);
+  });
+});
