@@ -41,6 +41,11 @@ const better: readonly {
       'stiles 4 wide }\n    bottom "ply" between sides\n    toe-space 4 high, 4 deep',
     ],
   },
+  {
+    code: 'packer-does-not-fit',
+    declared: '',
+    piece: ['hole 12 from front', 'hole 1 from front'],
+  },
   { code: 'solid-panel-cannot-move', declared: '', piece: ['glued in', 'float 0 each side'] },
 ];
 

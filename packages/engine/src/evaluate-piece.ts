@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/findings';
 import { drawerFindings } from './checks/drawers.ts';
+import { hardwareFindings } from './checks/hardware/hardware-findings.ts';
 import { joineryFindings } from './checks/joinery/joinery-findings.ts';
 import { lapFindings } from './checks/laps.ts';
 import { negativeFindings } from './checks/negative-sizes.ts';
@@ -66,6 +67,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
       ? []
       : [
           ...joineryFindings(design, { unit: carcase.unit, shop, parts: sound, joints: joined.joints }),
+          ...hardwareFindings({ unit: carcase.unit, shop, parts: sound, joints: joined.joints }, hardware.placed),
           ...tradeFindings({
             design,
             shop,

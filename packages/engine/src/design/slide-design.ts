@@ -62,6 +62,8 @@ export interface SlideDatum {
 /** Pieces between slides and whatever stands back behind them. */
 export interface PackersDesign {
   readonly origin: Origin;
+  /** The whole statement. */
+  readonly statement: Origin;
   readonly thickness: Figure;
   readonly stock?: Stock;
 }

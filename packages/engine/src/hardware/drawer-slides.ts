@@ -170,6 +170,7 @@ function sidesOf(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): re
                 }),
               ),
         origin: drawer.slidesOrigin ?? drawer.origin,
+        ...(drawer.slidesStatement === undefined ? {} : { packersAfter: drawer.slidesStatement }),
       },
     };
   });

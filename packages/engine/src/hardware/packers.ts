@@ -34,7 +34,8 @@ export function packersBehind(
     return backing.kind === 'behind-gap' && probe !== undefined ? [{ ...backing, at: probe.at.z }] : [];
   });
   const [first] = gaps;
-  if (first === undefined) return nothing;
+  const { thickness, origin, statement } = packers;
+  if (first === undefined) return { parts: [], packing: { thickness, origin, statement } };
   const flush = flushParts(slide, parts);
   const stretches = new Map<string, Span>();
   for (const { at } of gaps) {
@@ -44,7 +45,7 @@ export function packersBehind(
   const face = faceOf(first.part, slide.side);
   const x = slide.side === 'left' ? spanFrom(face, packers.thickness) : spanUpTo(face, packers.thickness);
   return {
-    packing: { gap: first.gap, thickness: packers.thickness, origin: packers.origin },
+    packing: { gap: first.gap, thickness, origin, statement },
     parts: [...stretches.values()].map((z, index) =>
       slab({
         id: `${slide.cell}/packer-${slide.side}${index === 0 ? '' : `-${index + 1}`}`,

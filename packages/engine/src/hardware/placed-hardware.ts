@@ -22,20 +22,24 @@ export interface PlacedHardware {
   readonly set: readonly { readonly words: string; readonly figure: Figure }[];
   /** What fastens it. Whether there is wood behind each is asked of the parts, never taken for granted. */
   readonly screws: readonly Screw[];
-  /** What is packed out between it and the wood; absent where nothing is. */
+  /** Absent while no packers are asked for. */
   readonly packing?: Packing;
+  /** The statement after which packers may be asked for; absent where they are of no use. */
+  readonly packersAfter?: Origin;
   /** The statement that asked for it. */
   readonly origin: Origin;
 }
 
 export type HardwareKind = 'slide' | 'hinge' | 'catch' | 'stop' | 'pull' | 'shelf-pin' | 'anchor' | 'vent';
 
-/** A packer, and the gap that it has to fill. */
+/** A packer that is asked for, and the gap that it has to fill. */
 export interface Packing {
-  readonly gap: Length;
+  /** Absent where nothing stands back. */
+  readonly gap?: Length;
   readonly thickness: Figure;
-  /** The statement that asks for it. */
+  /** The words to underline, and the whole statement that asks for it. */
   readonly origin: Origin;
+  readonly statement: Origin;
 }
 
 export interface Screw {

@@ -68,6 +68,7 @@ import { notCheckedYet } from './not-checked-yet.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToMake } from './nothing-to-make.ts';
 import { offTheRuler } from './off-the-ruler.ts';
+import { packerDoesNotFit } from './packer-does-not-fit.ts';
 import { panelFillsFrame } from './panel-fills-frame.ts';
 import { panelLeavesGroove } from './panel-leaves-groove.ts';
 import { partLongerThanStock } from './part-longer-than-stock.ts';
@@ -81,6 +82,11 @@ import { ripTooWide } from './rip-too-wide.ts';
 import { rulerOdd } from './ruler-odd.ts';
 import { saidTwice } from './said-twice.ts';
 import { sameLeadsNowhere } from './same-leads-nowhere.ts';
+import { screwMeetsJoint } from './screw-meets-joint.ts';
+import { screwBreaksThrough } from './screw-breaks-through.ts';
+import { screwNearEdge } from './screw-near-edge.ts';
+import { screwBehindGap } from './screw-behind-gap.ts';
+import { screwInAir } from './screw-in-air.ts';
 import { shareNotPositive } from './share-not-positive.ts';
 import { sheetMayNotEnterGroove } from './sheet-may-not-enter-groove.ts';
 import { shelfTooLong } from './shelf-too-long.ts';
@@ -207,6 +213,7 @@ const kinds: readonly AnyKind[] = [
   notCheckedYet,
   nothingToMake,
   offTheRuler,
+  packerDoesNotFit,
   partLongerThanStock,
   partTooShortForMachine,
   partWiderThanStock,
@@ -216,6 +223,11 @@ const kinds: readonly AnyKind[] = [
   rulerOdd,
   saidTwice,
   sameLeadsNowhere,
+  screwMeetsJoint,
+  screwBreaksThrough,
+  screwNearEdge,
+  screwBehindGap,
+  screwInAir,
   shareNotPositive,
   sheetMayNotEnterGroove,
   shelfTooLong,

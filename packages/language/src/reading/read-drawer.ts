@@ -119,7 +119,12 @@ function readPackers(reader: Reader<'<length>' | 'of <stock>'>): PackersDesign |
   const target = reader.target('of <stock>');
   if (target !== undefined) reader.context.touched.add(target.statement);
   const stock = target && readStock(target.statement, reader.context.documents);
-  return { origin: reader.origin, thickness, ...(stock === undefined ? {} : { stock }) };
+  return {
+    origin: reader.origin,
+    statement: originOf(reader.context, reader.statement),
+    thickness,
+    ...(stock === undefined ? {} : { stock }),
+  };
 }
 
 /** What holds for a drawer that says `own` where `common` is said for all; habits of the trade for the rest. */

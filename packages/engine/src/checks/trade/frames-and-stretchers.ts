@@ -1,6 +1,7 @@
 import { type Finding, slidesNeedPacking, stileNarrowerThanSide, stretchersTooWide } from '@fettle/findings';
 import { rootOrigin } from '../../design/derive.ts';
 import type { PieceDesign } from '../../design/design.ts';
+import type { SlideEntry } from '../../design/slide-design.ts';
 import { groupAlike } from '../../grouping.ts';
 import { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
@@ -44,7 +45,8 @@ export function packingFindings({ face, layout }: TradeCase): readonly Finding[]
     const { slides } = drawer;
     const left = laid.opening.x.start.length.equals(inner.start.length);
     const right = laid.opening.x.end.length.equals(inner.end.length);
-    if (slides === undefined || !(left || right)) return [];
+    // Packers that are asked for, and screws whose places are known, are judged by what they find.
+    if (slides === undefined || drawer.packers !== undefined || tellsScrews(slides) || !(left || right)) return [];
     return [{ slides, left, right, origin: drawer.slidesOrigin ?? drawer.origin }];
   });
   return groupAlike(beside, ({ slides, origin }) => [slides.name, origin]).map((alike) => {
@@ -64,6 +66,10 @@ export function packingFindings({ face, layout }: TradeCase): readonly Finding[]
       },
     );
   });
+}
+
+function tellsScrews({ holes, screws }: SlideEntry): boolean {
+  return screws !== undefined && holes !== undefined && holes.length > 0;
 }
 
 export function stretcherFindings({ design, layout }: TradeCase): readonly Finding[] {

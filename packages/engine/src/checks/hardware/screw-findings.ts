@@ -1,0 +1,113 @@
+import {
+  type Finding,
+  type Mend,
+  screwBehindGap,
+  screwBreaksThrough,
+  screwInAir,
+  screwMeetsJoint,
+  screwNearEdge,
+} from '@fettle/findings';
+import { type Group, groupAlike } from '../../grouping.ts';
+import { type Backing, backingsOf, holeOf } from '../../hardware/backing.ts';
+import type { PlacedHardware, Screw } from '../../hardware/placed-hardware.ts';
+import { Length } from '../../length/length.ts';
+import { exactSource } from '../../length/trade-formats.ts';
+import type { UnmarkedPart } from '../../parts/slab.ts';
+import { overlapOf } from '../../solids/index.ts';
+import { THICKEST_PACKER } from '../../tables/joinery-limits.ts';
+import { limitIn } from '../../tables/trade-limits.ts';
+import { featureWords, type JoinedCase } from '../joinery/joined-case.ts';
+
+/**
+ * Whether every screw of every piece of hardware lies in solid wood. One statement that is wrong in one way is one
+ * finding, however many of its screws show it. What a packer of the wrong size leads to is told of the packer.
+ */
+export function screwFindings(one: JoinedCase, hardware: readonly PlacedHardware[]): readonly Finding[] {
+  const farthest = limitIn(THICKEST_PACKER, one.unit);
+  const bad = hardware.flatMap((piece): readonly BadScrew[] => {
+    if (isMispacked(piece)) return [];
+    const backings = backingsOf(piece.screws, one.parts, farthest);
+    return piece.screws.flatMap((screw, index) => {
+      const backing = backings[index];
+      return backing === undefined || backing.kind === 'solid' ? [] : [{ piece, screw, backing }];
+    });
+  });
+  return groupAlike(bad, ({ piece, backing }) => [
+    piece.origin,
+    backing.kind,
+    backing.kind === 'behind-gap' ? backing.gap.exactInches : '',
+  ]).map((group) => findingOf(group, one, farthest));
+}
+
+interface BadScrew {
+  readonly piece: PlacedHardware;
+  readonly screw: Screw;
+  readonly backing: Exclude<Backing, { readonly kind: 'solid' }>;
+}
+
+function isMispacked({ packing }: PlacedHardware): boolean {
+  return packing?.gap !== undefined && !packing.gap.equals(packing.thickness.length);
+}
+
+function findingOf(group: Group<BadScrew>, one: JoinedCase, farthest: Length): Finding {
+  const [{ piece, screw, backing }, ...others] = group;
+  const who = { hardware: piece.label, screw: screw.words ?? 'screw', others: others.length };
+  switch (backing.kind) {
+    case 'air':
+      return screwInAir.at(piece.origin, { ...who, limit: farthest });
+    case 'behind-gap':
+      return screwBehindGap.at(
+        piece.origin,
+        { ...who, part: backing.part.label, gap: backing.gap },
+        { mends: packersFor(piece, backing.gap, one) },
+      );
+    case 'breaks-through':
+      return screwBreaksThrough.at(piece.origin, {
+        ...who,
+        part: backing.part.label,
+        length: screw.length,
+        wood: backing.wood,
+        by: backing.by,
+      });
+    case 'meets-joint': {
+      const what = featureWords(backing.feature, one);
+      const by = overlapOf(holeOf(screw), backing.feature.solid)?.leastParting.by ?? Length.zero;
+      return screwMeetsJoint.at(
+        piece.origin,
+        { ...who, part: backing.part.label, what, by },
+        { related: [{ role: 'other', values: { what }, origin: backing.feature.origin }] },
+      );
+    }
+    case 'near-edge':
+      return screwNearEdge.at(piece.origin, {
+        ...who,
+        part: backing.part.label,
+        left: backing.left,
+        limit: backing.limit,
+      });
+    default: {
+      const unknown: never = backing;
+      return unknown;
+    }
+  }
+}
+
+/** Of a board that may have any thickness: that of the box where it is one, else any that the shop has. */
+function packersFor({ packersAfter, cell, packing }: PlacedHardware, gap: Length, one: JoinedCase): readonly Mend[] {
+  if (packersAfter === undefined || packing !== undefined) return [];
+  const stock = packingStock(cell, one);
+  const of = stock === undefined ? '' : ` of "${stock}"`;
+  return [
+    {
+      how: 'packers',
+      values: stock === undefined ? { gap } : { gap, stock },
+      changes: [{ kind: 'insert-words', after: packersAfter, words: `   packers ${exactSource(gap, one.unit)}${of}` }],
+    },
+  ];
+}
+
+function packingStock(cell: string | undefined, { parts, shop }: JoinedCase): string | undefined {
+  const isBoard = ({ stock }: Pick<UnmarkedPart, 'stock'>) => stock?.form === 'board' && stock.actual === undefined;
+  const side = parts.find((part) => part.role === 'drawer-side' && part.cell === cell && isBoard(part));
+  return (side?.stock ?? shop.stocks?.find((stock) => isBoard({ stock })))?.name;
+}
