@@ -6,7 +6,6 @@ import {
   FRONT_THICKNESS,
   type FrontFit,
   type GroupCell,
-  type HingeEntry,
   Length,
   type Material,
   type PanelDesign,
@@ -22,10 +21,11 @@ import * as vocabulary from '../schema/face.ts';
 import { withEdging } from './read-construction.ts';
 import { readContents } from './read-contents.ts';
 import { dividerBetween, dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
+import { readHingeSide, readHinges } from './read-doors.ts';
 import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readMaterial, readPanel } from './read-material.ts';
-import { readHinge } from './read-shop.ts';
+import { readPulls } from './read-pulls.ts';
 import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } from './reader.ts';
 
 /** The face as the maker wrote it: rows, stacks, fronts and openings with the sizes asked for. */
@@ -82,6 +82,7 @@ export function readFace(
     root,
     ...(frontPanel === undefined ? {} : { fronts: frontPanel }),
     usualFront: usual(FRONT_THICKNESS, unit),
+    ...readPulls(context, statement),
     ...(drawers === undefined ? {} : { drawers: drawerFrom(drawers, undefined, unit) }),
   };
 }
@@ -144,9 +145,10 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         what: word === 'drawer' || word === 'false-front' || word === 'lid' ? word : 'door',
         leaves: pair ? 2 : 1,
         ...(word === 'door' && !pair
-          ? { singleOrigin: wordOrigin(context, statement), ...hingeSideOf(context, statement) }
+          ? { singleOrigin: wordOrigin(context, statement), ...readHingeSide(context, statement) }
           : {}),
-        ...hingesIn(context, statement),
+        ...(word === 'drawer' || word === 'false-front' ? {} : readHinges(context, statement)),
+        ...readPulls(context, statement),
         ...shelvesIn(reading, statement),
         ...readContents(context, statement),
         ...(fit === undefined ? {} : { fit }),
@@ -157,27 +159,10 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
   }
 }
 
-function hingeSideOf(context: ReadContext, statement: Statement): { readonly hingeSide?: 'left' | 'right' } {
-  const reader = new Reader(statement, vocabulary.door, context);
-  const side = (['left', 'right'] as const).find((each) => reader.has(`hinged ${each}`));
-  return side === undefined ? {} : { hingeSide: side };
-}
-
 /** The first word of a statement, without its name. */
 function wordOrigin(context: ReadContext, statement: Statement): Origin {
   const { unit, start } = headOrigin(context, statement);
   return { unit, start, end: start + (statement.head?.length ?? 0) };
-}
-
-function hingesIn(
-  context: ReadContext,
-  statement: Statement,
-): { readonly hinges?: HingeEntry; readonly hingesOrigin?: Origin } {
-  const found = onlyStatement(context, statement, 'hinges');
-  const target = found && new Reader(found, vocabulary.frontSpecs.hinges, context).target('<hinge>');
-  if (target === undefined) return {};
-  context.touched.add(target.statement);
-  return { hinges: readHinge(target.statement, context.documents), hingesOrigin: target.origin };
 }
 
 function readBasics(reading: FaceReading, statement: Statement, parent: 'row' | 'stack'): CellBasics {

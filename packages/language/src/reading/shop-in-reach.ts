@@ -3,7 +3,8 @@ import type { LangiumDocument, LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import { fileDeclarations, specOf } from '../names/declarations.ts';
 import type { NameKind } from '../schema/index.ts';
-import { readCutter, readHinge, readMachine, readSlide, readStock } from './read-shop.ts';
+import { readHinge } from './read-doors.ts';
+import { readCutter, readMachine, readSlide, readStock } from './read-shop.ts';
 
 /**
  * Everything the shop files in reach have to offer, read when it is first asked for. Each piece gets an offer of its

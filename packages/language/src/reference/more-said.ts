@@ -12,8 +12,10 @@ slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free b
   hole 1-1/2 from front, 7/8 up   hole 18 from front, 7/8 up   screws 5/8 long, 1/8 thick
 }
 slide "hidden 18" under mount, 18 long, takes 3/16 each side, takes 9/16 below, sides at most 5/8 thick, lifts in 1/4
-hinge "butt 2-1/2" 2-1/2 long, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
-pull "bar 5" 5-1/2 wide, 5 between screws, costs 9 each
+hinge "butt 2-1/2" butt, 2-1/2 long, leaf 5/8 wide, 1/8 closed, screws 1/2 long, 3 screws in each leaf, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
+hinge "cup 35" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance, fixing-holes 45mm apart, fixing-holes 9.5mm behind cup, plate 37mm from front, screws 12mm long, for overlay doors
+pull "bar 5" 5-1/2 wide, 1/2 high, 5 between screws, stands out 1-1/4, screws 1-1/4 long, thread 3/8 deep, costs 9 each
+pull "knob 1" 1 wide, round, stands out 1, thread 3/8 deep
 cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
 dowel "8 mm" 8mm thick, 35mm long
 screw "No. 8" 2 long, pilot 1/8, clearance 3/16
@@ -65,8 +67,8 @@ piece "Cabinet" {
       stack "middle" rest, at least 16 {
         dividers web-frame of "walnut", rails 2-1/2 wide, behind fronts
         false-front "basin" front 5 high
-        drawer "tools" share 1 { box 4 high   fronts "walnut" }
-        row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair } }
+        drawer "tools" share 1 { pulls "bar 5", level, 1 on each, 2 below top, screws 1-3/8 long   box 4 high   fronts "walnut" }
+        row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   hinges "butt 2-1/2", 2 to each door, 2 from ends, case gain 1/64 deep   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
         open "books" rest { shelves 1 adjustable of "MDF" }
       }
     }

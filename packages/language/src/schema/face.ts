@@ -1,4 +1,5 @@
 import { dividerBody, edgedBody, ofStock as fromStock } from './construction.ts';
+import { hinges, pulls } from './hanging.ts';
 import { endJoints } from './joints.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
 
@@ -45,16 +46,13 @@ const shelves = statement('shelves', 'Shelves inside this opening.', {
 const holds = statement('holds', 'What must fit in here.', {
   phrases: { '<count> <thing>': 'So many of that thing.', '<thing>': 'One of that thing.' },
 });
-const hinges = statement('hinges', 'The hinges of this door.', {
-  phrases: { '<hinge>': 'By their name in the shop file.' },
-});
 const pair = statement('pair', 'Two doors that meet in the middle.');
 const single = statement('single', 'One door.');
 const ownFront = statement('fronts', 'The stock of this front, where it differs from the others.', {
   phrases: fromStock,
   body: () => edgedBody,
 });
-const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hinges, shelves, holds, ownFront]);
+const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hinges, pulls, shelves, holds, ownFront]);
 const openBody = noun('open', 'An open space.', [shelves, holds]);
 
 const boxSides = statement('sides', 'The sides of the drawer box, and its front and back.', { phrases: fromStock });
@@ -89,7 +87,7 @@ const clear = statement('clear', 'Free height around the drawer box.', {
   phrases: { '<length> below': 'Under the box.', '<length> above': 'Over the box.' },
 });
 const drawerStatements = [boxSides, boxBottom, corners, slides, packers, boxSize, clear];
-const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, holds, ownFront]);
+const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, pulls, holds, ownFront]);
 const drawersBody = noun('drawers', 'What all drawers have in common.', drawerStatements);
 
 export const drawer = statement('drawer', 'A drawer with its front.', {
@@ -215,6 +213,7 @@ export const faceNoun = noun('face', 'The face of the piece.', [
   ...cellStatements,
   fronts,
   drawers,
+  pulls,
   partition,
   divider,
   dividers,

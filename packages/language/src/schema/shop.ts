@@ -1,3 +1,4 @@
+import { hinge, pull } from './hanging.ts';
 import { dowel, screw, tenon } from './joints.ts';
 import { noun, statement } from './phrase.ts';
 
@@ -61,27 +62,8 @@ export const slide = statement('slide', 'A pair of drawer slides, with the figur
     'costs <number> each': 'Price of a pair.',
   },
 });
-export const hinge = statement('hinge', 'A hinge, by the name it is bought under.', {
-  declares: 'hinge',
-  phrases: {
-    '<length> long': { later: 'Length of the leaf.' },
-    '<length> closed': { later: 'Thickness of the hinge when closed.' },
-    'doors <length> to <length> thick': 'The door thicknesses it is made for.',
-    'doors at most <length> wide': 'The widest door it is made for.',
-    'doors at most <length> high': 'The highest door a pair of it carries.',
-    'for inset doors': 'Made for doors that lie inside the case.',
-    'for overlay doors': 'Made for doors that lie on the case.',
-    'costs <number> each': 'Price of one.',
-  },
-});
-export const pull = statement('pull', 'A pull or a knob.', {
-  declares: 'pull',
-  phrases: {
-    '<length> wide': { later: 'Its width.' },
-    '<length> between screws': { later: 'From screw to screw.' },
-    'costs <number> each': 'Price of one.',
-  },
-});
+export { hinge, pull };
+
 export const cutter = statement('cutter', 'A saw blade, bit or stack that cuts grooves, dadoes and rabbets.', {
   declares: 'tool',
   phrases: {
