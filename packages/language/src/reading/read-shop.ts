@@ -3,7 +3,6 @@ import {
   type CutterEntry,
   type Figure,
   fromShop,
-  type HingeEntry,
   Length,
   type LengthUnit,
   type MachineEntry,
@@ -26,7 +25,6 @@ import { entryUnit } from './text-units.ts';
 
 const stocks = new WeakMap<Statement, Stock>();
 const slides = new WeakMap<Statement, SlideEntry | undefined>();
-const hinges = new WeakMap<Statement, HingeEntry>();
 
 export function readStock(statement: Statement, documents: LangiumDocuments): Stock {
   const known = stocks.get(statement);
@@ -102,29 +100,6 @@ function readSlideScrews(slide: Statement, context: ReadContext): SlideScrews | 
   const length = shopFigure(reader?.length('<length> long'), slide);
   const diameter = shopFigure(reader?.length('<length> thick'), slide);
   return length === undefined || diameter === undefined ? undefined : { length, diameter };
-}
-
-export function readHinge(statement: Statement, documents: LangiumDocuments): HingeEntry {
-  const known = hinges.get(statement);
-  if (known !== undefined) return known;
-  const reader = new Reader(statement, shop.hinge, quietContext(statement, documents));
-  const figure = (figured: Figure | undefined) => shopFigure(figured, statement);
-  const [thinnest, thickest] = reader.lengths('doors <length> to <length> thick');
-  const entry: HingeEntry = {
-    name: statement.name ?? '',
-    origin: reader.origin,
-    ...optional('thinnestDoor', figure(thinnest)),
-    ...optional('thickestDoor', figure(thickest)),
-    ...optional('widestDoor', figure(reader.length('doors at most <length> wide'))),
-    ...optional('highestDoor', figure(reader.length('doors at most <length> high'))),
-    madeFor: [
-      ...(reader.has('for inset doors') ? (['inset'] as const) : []),
-      ...(reader.has('for overlay doors') ? (['overlay'] as const) : []),
-    ],
-    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
-  };
-  hinges.set(statement, entry);
-  return entry;
 }
 
 /** Undefined while the entry does not say what it cuts. */
