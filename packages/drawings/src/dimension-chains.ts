@@ -50,8 +50,18 @@ export interface ElevationChains {
 
 type Axis = 'x' | 'y';
 
-/** At most `most` chains on each side, the finest first. */
+const knownChains = new WeakMap<Evaluation, Map<number, ElevationChains>>();
+
+/** At most `most` chains on each side, the finest first. Worked out once, for several scales are tried for one drawing. */
 export function elevationChains(evaluation: Evaluation, most: number): ElevationChains {
+  const known = knownChains.get(evaluation) ?? new Map<number, ElevationChains>();
+  knownChains.set(evaluation, known);
+  const chains = known.get(most) ?? chainsOf(evaluation, most);
+  known.set(most, chains);
+  return chains;
+}
+
+function chainsOf(evaluation: Evaluation, most: number): ElevationChains {
   const fronts = { x: [] as MarkedChain[], y: [] as MarkedChain[] };
   const marks = marksByCell(evaluation.parts);
   const root = evaluation.layout.face;

@@ -20,28 +20,8 @@ const ALL_TURNS: readonly Turned[] = [false, true].flatMap((along) =>
   [false, true].flatMap((across) => [false, true].map((thin) => ({ along, across, thin }))),
 );
 
-/** In the order of their marks. */
-export function alikeParts(parts: readonly Part[]): readonly AlikeParts[] {
-  const found: { frame: PartFrame; same: Part[]; mirrored: Part[] }[] = [];
-  const known = new Map<string, { readonly group: (typeof found)[number]; readonly isMirrored: boolean }>();
-  const sorted = [...parts].sort((a, b) => a.mark.localeCompare(b.mark, 'en', { numeric: true }));
-  for (const part of sorted) {
-    const frame = frameOf(part);
-    const before = known.get(keyOf(frame, STRAIGHT));
-    if (before !== undefined) {
-      (before.isMirrored ? before.group.mirrored : before.group.same).push(part);
-      continue;
-    }
-    const group = { frame, same: [part], mirrored: [] };
-    found.push(group);
-    // Turned about twice it is the same piece of wood; once or thrice its mirror image.
-    for (const turned of [...ALL_TURNS].sort((a, b) => (times(a) % 2) - (times(b) % 2))) {
-      const key = keyOf(frame, turned);
-      if (!known.has(key)) known.set(key, { group, isMirrored: times(turned) % 2 === 1 });
-    }
-  }
-  return found;
-}
+/** Turned about twice it is the same piece of wood; once or thrice its mirror image. */
+const SAME_FIRST = [...ALL_TURNS].sort((a, b) => (times(a) % 2) - (times(b) % 2));
 
 const STRAIGHT: Turned = { along: false, across: false, thin: false };
 
@@ -49,26 +29,98 @@ function times(turned: Turned): number {
   return LOCALS.filter((local) => turned[local]).length;
 }
 
-function keyOf({ part, along, across, thin, size }: PartFrame, turned: Turned): string {
-  const axes = { along, across, thin } as const;
-  const origins = LOCALS.map((local) => part.blank[axes[local]].start.length);
-  const place = (local: Local, at: Length): string => {
-    const from = at.minus(origins[LOCALS.indexOf(local)] ?? at);
-    return (turned[local] ? size[local].minus(from) : from).exactInches;
-  };
-  const cuts = part.features.map(({ kind, solid }) => `${kind} ${solidKey(solid, axes, place)}`).sort();
-  const edging = part.edging.map(({ at, thickness }) => {
-    const local = LOCALS.find((each) => axes[each] === at.slice(1)) ?? 'along';
-    return `${local}${at.startsWith('-') === turned[local] ? '+' : '-'}${thickness.length.exactInches}`;
-  });
+interface Group {
+  readonly frame: PartFrame;
+  readonly same: Part[];
+  readonly mirrored: Part[];
+  readonly shape: Shape;
+}
+
+/** In the order of their marks. */
+export function alikeParts(parts: readonly Part[]): readonly AlikeParts[] {
+  const found: Group[] = [];
+  const byOutline = new Map<string, Group[]>();
+  const sorted = [...parts].sort((a, b) => a.mark.localeCompare(b.mark, 'en', { numeric: true }));
+  for (const part of sorted) {
+    const frame = frameOf(part);
+    const outline = outlineOf(frame);
+    const candidates = byOutline.get(outline) ?? [];
+    byOutline.set(outline, candidates);
+    const shape = new Shape(frame);
+    const turned = candidates
+      .map((group) => ({ group, turn: SAME_FIRST.find((turn) => group.shape.key(turn) === shape.key(STRAIGHT)) }))
+      .find(({ turn }) => turn !== undefined);
+    if (turned?.turn !== undefined) {
+      (times(turned.turn) % 2 === 1 ? turned.group.mirrored : turned.group.same).push(part);
+      continue;
+    }
+    const group = { frame, same: [part], mirrored: [], shape };
+    found.push(group);
+    candidates.push(group);
+  }
+  return found.map(({ frame, same, mirrored }) => ({ frame, same, mirrored }));
+}
+
+/** What is told without any reckoning; parts that differ in it are not alike. */
+function outlineOf({ part, size }: PartFrame): string {
   return JSON.stringify([
     part.stock?.name ?? null,
     part.role,
     part.grain === 'none',
     ...LOCALS.map((local) => size[local].exactInches),
-    ...cuts,
-    ...edging.sort(),
+    part.features.map(({ kind, solid }) => `${kind} ${solid.kind}`).sort(),
+    part.edging.length,
   ]);
+}
+
+/** What is done to a part and where, as a text that is the same for the same work. Worked out no further than asked. */
+class Shape {
+  readonly #frame: PartFrame;
+  readonly #keys = new Map<Turned, string>();
+  /** Distances are the same objects wherever several features begin at the same place. */
+  readonly #places: Readonly<Record<Local, readonly [straight: Map<Length, string>, over: Map<Length, string>]>> = {
+    along: [new Map(), new Map()],
+    across: [new Map(), new Map()],
+    thin: [new Map(), new Map()],
+  };
+
+  constructor(frame: PartFrame) {
+    this.#frame = frame;
+  }
+
+  /** `turned` is one of `ALL_TURNS` or `STRAIGHT`. */
+  key(turned: Turned): string {
+    let key = this.#keys.get(turned);
+    if (key === undefined) {
+      key = this.#work(turned);
+      this.#keys.set(turned, key);
+    }
+    return key;
+  }
+
+  #work(turned: Turned): string {
+    const { part, along, across, thin } = this.#frame;
+    const axes = { along, across, thin } as const;
+    const place = (local: Local, at: Length): string =>
+      this.#place(local, part.blank[axes[local]].start.length, at, turned);
+    const cuts = part.features.map(({ kind, solid }) => `${kind} ${solidKey(solid, axes, place)}`).sort();
+    const edging = part.edging.map(({ at, thickness }) => {
+      const local = LOCALS.find((each) => axes[each] === at.slice(1)) ?? 'along';
+      return `${local}${at.startsWith('-') === turned[local] ? '+' : '-'}${thickness.length.exactInches}`;
+    });
+    return JSON.stringify([...cuts, ...edging.sort()]);
+  }
+
+  #place(local: Local, origin: Length, at: Length, turned: Turned): string {
+    const known = this.#places[local][turned[local] ? 1 : 0];
+    let words = known.get(at);
+    if (words === undefined) {
+      const from = at.minus(origin);
+      words = (turned[local] ? this.#frame.size[local].minus(from) : from).exactInches;
+      known.set(at, words);
+    }
+    return words;
+  }
 }
 
 function solidKey(

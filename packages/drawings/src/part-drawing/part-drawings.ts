@@ -28,8 +28,18 @@ const COLUMNS = 3;
 const ROWS = 2;
 const PARTS_ON_A_SHEET = COLUMNS * ROWS;
 
-/** The parts of each sheet, in the order of their marks; none while no part is known. */
+const knownSheets = new WeakMap<Evaluation, readonly (readonly AlikeParts[])[]>();
+
+/** The parts of each sheet, in the order of their marks; none while no part is known. Worked out once for an evaluation. */
 export function partSheets(evaluation: Evaluation): readonly (readonly AlikeParts[])[] {
+  const known = knownSheets.get(evaluation);
+  if (known !== undefined) return known;
+  const sheets = sheetsOf(evaluation);
+  knownSheets.set(evaluation, sheets);
+  return sheets;
+}
+
+function sheetsOf(evaluation: Evaluation): readonly (readonly AlikeParts[])[] {
   const groups = alikeParts(evaluation.parts.filter((part) => extentOf(part.blank) !== undefined));
   const sheets: AlikeParts[][] = [];
   for (let from = 0; from < groups.length; from += PARTS_ON_A_SHEET) {
