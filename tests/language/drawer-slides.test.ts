@@ -13,9 +13,10 @@ async function pieceIn(source: string) {
   const evaluated = evaluateDocument(services, document);
   const [piece] = evaluated.pieces;
   if (piece === undefined) throw new Error('the text holds no piece');
-  const { hardware, parts } = piece.evaluation;
+  const { hardware, joints, parts } = piece.evaluation;
   return {
     hardware,
+    joints,
     parts,
     part: (id: string) => parts.find((part) => part.id === id),
     told: evaluated.findings.flatMap(({ code, severity, sentence }) =>
@@ -53,6 +54,21 @@ describe('slides 1/2" above the lower edges of the fronts of the sideboard', () 
     const left = hardware.find(({ id }) => id.endsWith('cards/slide-left'));
     expect(left?.on).toEqual(['face/row|1']);
     expect(left?.screws.map(({ words }) => words)).toEqual(['front screw', 'middle screw', 'rear screw']);
+    expect(told).toEqual([]);
+  });
+});
+
+describe('the bottom of a box', () => {
+  it.each([
+    ['bottom thick 1/4', '263/16', 'groove'],
+    ['bottom thick 1/4, in grooves', '263/16', 'groove'],
+    ['bottom thick 1/4, slid in', '263/16', 'groove'],
+    ['bottom thick 1/4, applied', '17', 'butt'],
+  ])('said as %s is %s wide, in a %s', async (said, width, kind) => {
+    const source = sideboardText().replace('bottom thick 1/4   corners', `${said}   corners`);
+    const { part, joints, told } = await pieceIn(source);
+    expect(part('face/row/stack/dice/box-bottom')?.box.x.size.length.exactInches).toBe(width);
+    expect(joints.find(({ held }) => held === 'face/row/stack/dice/box-bottom')?.kind).toBe(kind);
     expect(told).toEqual([]);
   });
 });

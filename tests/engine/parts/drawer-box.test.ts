@@ -148,3 +148,56 @@ describe('what a box is made of', () => {
     expect(partWithId(evaluation, 'e/box-left').thickness.length.exactInches).toBe('1/2');
   });
 });
+
+describe('the bottom of a box 14 wide, 5-1/2 high and 14 deep, its sides 1/2 thick', () => {
+  const held = (bottomHeld: NonNullable<DrawerDesign['bottomHeld']>) => {
+    const design = drawers({
+      slides: sideMount('side mount 14', '14'),
+      sides: panel('1/2'),
+      bottom: panel('1/4'),
+      corners: 'dovetail',
+      bottomHeld,
+    });
+    const evaluation = boxOf(oneDrawer(design, opening('15')));
+    const height = (id: string) => partWithId(evaluation, id).box.y.size.length.exactInches;
+    const grooved = evaluation.parts.filter(
+      ({ cell, features }) => cell === 'd' && features.some(({ kind }) => kind === 'groove'),
+    );
+    const bottom = partWithId(evaluation, 'd/box-bottom');
+    return {
+      bottom: [bottom.box.x.size, bottom.box.z.size].map(({ length }) => length.exactInches),
+      heights: [height('d/box-left'), height('d/box-front'), height('d/box-back')],
+      grooved: grooved.map(({ id }) => id),
+      meeting: evaluation.findings.filter(({ severity }) => severity !== 'note').map(({ code }) => code),
+    };
+  };
+
+  it('lies in grooves 1/4 deep all around, 1/16 short of them', () => {
+    expect(held('grooves')).toEqual({
+      bottom: ['215/16', '215/16'],
+      heights: ['11/2', '11/2', '11/2'],
+      grooved: ['d/box-left', 'd/box-right', 'd/box-front', 'd/box-back'],
+      meeting: [],
+    });
+  });
+
+  // From the groove of the front (1/2 less 1/4, and 1/32 short of it) to the back of the box: 14 - 1/4 - 1/32.
+  // The back stands on the bottom, 1/4 and 1/4 up.
+  it('slid in reaches under the back, which stands on it', () => {
+    expect(held('slid-in')).toEqual({
+      bottom: ['215/16', '439/32'],
+      heights: ['11/2', '11/2', '5'],
+      grooved: ['d/box-left', 'd/box-right', 'd/box-front'],
+      meeting: [],
+    });
+  });
+
+  it('applied covers the whole box, and takes its thickness from the sides', () => {
+    expect(held('applied')).toEqual({
+      bottom: ['14', '14'],
+      heights: ['21/4', '21/4', '21/4'],
+      grooved: [],
+      meeting: [],
+    });
+  });
+});

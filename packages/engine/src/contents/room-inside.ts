@@ -5,9 +5,9 @@ import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
 import { reachBehind } from '../layout/front-thickness.ts';
 import { withinInterior } from '../layout/spans.ts';
-import { drawerBox } from '../parts/drawer-box.ts';
+import { bottomUp, drawerBox } from '../parts/drawer-box.ts';
 import { shelfCount, shelfSpacing } from '../parts/shelves.ts';
-import { BOX_BOTTOM, BOX_BOTTOM_UP, BOX_SIDES, usual } from '../tables/trade-habits.ts';
+import { BOX_SIDES, usual } from '../tables/trade-habits.ts';
 
 /** The clear room that an opening has for what it holds, and how many such rooms: one more than it has shelves. */
 export interface RoomInside {
@@ -69,8 +69,7 @@ function roomInBox(
     height: derive('height over the bottom of the box', [
       plus('height of the opening', opening.y.size),
       less('free under the box', drawer.clearBelow),
-      less('the bottom lies up from the lower edge', usual(BOX_BOTTOM_UP, layout.unit)),
-      less('thickness of the bottom', drawer.bottom?.thickness ?? usual(BOX_BOTTOM, layout.unit)),
+      ...turned(bottomUp(drawer, layout.unit)),
     ]),
     rooms: 1,
   };

@@ -284,10 +284,15 @@ export interface ShelfDesign {
 /** `rabbet`: the ends lie in rabbets of the sides. `lock-rabbet`: a tongue of the ends lies in a dado of the sides. */
 export type DrawerCorner = 'dovetail' | 'box-joint' | 'rabbet' | 'lock-rabbet' | 'butt';
 
+/** `grooves`: all around. `slid-in`: in three, under the back. `applied`: on the lower edges of the whole box. */
+export type DrawerBottomHeld = 'grooves' | 'slid-in' | 'applied';
+
 export interface DrawerDesign {
   readonly origin: Origin;
   readonly sides?: PanelDesign;
   readonly bottom?: PanelDesign;
+  /** In grooves all around where nothing is said. */
+  readonly bottomHeld?: DrawerBottomHeld;
   readonly corners: DrawerCorner;
   /** The words that say so. */
   readonly cornersOrigin?: Origin;

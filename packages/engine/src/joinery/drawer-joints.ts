@@ -90,6 +90,7 @@ function cornerCuts(
   const x = wholeOf(side.box, 'x');
   const z = wholeOf(end.box, 'z');
   const y = wholeOf(side.box, 'y');
+  const shared = wholeOf(end.box, 'y');
   const outer: End = end.box.z.start.length.equals(side.box.z.start.length) ? 'from' : 'to';
   const inner: Interval = at === '+x' ? { from: middle(x), to: x.to } : { from: x.from, to: middle(x) };
   const cut =
@@ -115,7 +116,8 @@ function cornerCuts(
     }
     case 'box-joint':
     case 'dovetail': {
-      const corner = boxOf(x, y, z);
+      // A back that stands on the bottom is lower than the sides.
+      const corner = boxOf(x, shared, z);
       const cuts =
         drawer.corners === 'box-joint'
           ? fingers(corner, side.thickness.length)
@@ -182,13 +184,19 @@ function featureOf(
 
 /** From end to end of each side and end, as deep as the drawer says. */
 function bottomPlan(drawer: DrawerDesign, bottom: UnmarkedPart, holder: UnmarkedPart): readonly JointPlan[] {
+  const id = `${bottom.id}>${holder.id}`;
+  if (drawer.bottomHeld === 'applied') {
+    const { origin } = bottom;
+    const joint = { id, kind: 'butt', held: bottom.id, holding: holder.id, at: '-y', origin, isAssumed: true } as const;
+    return [{ joint, growth: [], cut: () => [] }];
+  }
   if (!AXES.every((axis) => overlap(holder.box[axis], bottom.box[axis]))) return [];
   const axis = holder.thin;
   const isFirst = holder.box[axis].start.length.compare(bottom.box[axis].start.length) <= 0;
   const at: FaceOfPart = isFirst ? `+${axis}` : `-${axis}`;
   const sheet = bottom.stock?.form === 'sheet';
   const joint: Joint = {
-    id: `${bottom.id}>${holder.id}`,
+    id,
     kind: 'groove',
     held: bottom.id,
     holding: holder.id,

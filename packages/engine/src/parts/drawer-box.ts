@@ -15,7 +15,7 @@ import { slab, type UnmarkedPart } from './slab.ts';
  * Corners: with dovetails and box joints the sides run the full depth and front and back the full width, and the joint
  * takes what overlaps. With rabbets the sides run the full depth and front and back reach into a rabbet half as deep as
  * the sides are thick (common practice). Butted, front and back stand between the sides. The bottom lies in a groove in
- * all four.
+ * all four, or in three and under the back, or on the lower edges of all of them.
  */
 
 export interface DrawerBox {
@@ -101,18 +101,20 @@ export function drawerBoxParts(
     grain: 'z',
     origin,
     cell: cell.id,
+    y: wallsUpright(drawer, box, layout.unit),
+    z: box.z,
   } as const;
   const end = { role: 'drawer-end', stock: drawer.sides?.stock, thin: 'z', grain: 'x', origin, cell: cell.id } as const;
   const endAcross = boxEndAcross(drawer, box.x, thick);
   return [
-    slab({ ...side, id: `${cell.id}/box-left`, label: `left box side${of}`, ...box, x: spanFrom(box.x.start, thick) }),
-    slab({ ...side, id: `${cell.id}/box-right`, label: `right box side${of}`, ...box, x: spanUpTo(box.x.end, thick) }),
+    slab({ ...side, id: `${cell.id}/box-left`, label: `left box side${of}`, x: spanFrom(box.x.start, thick) }),
+    slab({ ...side, id: `${cell.id}/box-right`, label: `right box side${of}`, x: spanUpTo(box.x.end, thick) }),
     slab({
       ...end,
       id: `${cell.id}/box-front`,
       label: `box front${of}`,
       x: endAcross,
-      y: box.y,
+      y: side.y,
       z: spanFrom(box.z.start, thick),
     }),
     slab({
@@ -120,11 +122,54 @@ export function drawerBoxParts(
       id: `${cell.id}/box-back`,
       label: `box back${of}`,
       x: endAcross,
-      y: box.y,
+      y: drawer.bottomHeld === 'slid-in' ? aboveBottom(drawer, box, layout.unit) : side.y,
       z: spanUpTo(box.z.end, thick),
     }),
     boxBottom(cell, drawer, layout.unit, box, thick, of),
   ];
+}
+
+/** What is under the sides takes from their height. */
+function wallsUpright(drawer: DrawerDesign, box: DrawerBox, unit: LengthUnit): Span {
+  if (drawer.bottomHeld !== 'applied') return box.y;
+  const thickness = bottomThickness(drawer, unit);
+  return spanFrom(
+    derive('on the bottom', [plus('the foot of the box', box.y.start), plus('thickness of the bottom', thickness)]),
+    derive('height over the bottom', [
+      plus('height of the box', box.y.size),
+      less('thickness of the bottom', thickness),
+    ]),
+  );
+}
+
+/** A back that a bottom is slid in under stands on it. */
+function aboveBottom(drawer: DrawerDesign, box: DrawerBox, unit: LengthUnit): Span {
+  const up = usual(BOX_BOTTOM_UP, unit);
+  const thickness = bottomThickness(drawer, unit);
+  return spanFrom(
+    derive('the upper face of the bottom', [
+      plus('the foot of the box', box.y.start),
+      plus('up from the lower edge', up),
+      plus('thickness of the bottom', thickness),
+    ]),
+    derive('height of the back, over the bottom', [
+      plus('height of the box', box.y.size),
+      less('up from the lower edge', up),
+      less('thickness of the bottom', thickness),
+    ]),
+  );
+}
+
+export function bottomThickness({ bottom }: DrawerDesign, unit: LengthUnit): Figure {
+  return bottom?.thickness ?? usual(BOX_BOTTOM, unit);
+}
+
+/** From the foot of the box to the upper face of its bottom. */
+export function bottomUp(drawer: DrawerDesign, unit: LengthUnit): readonly Operand[] {
+  const thickness = plus('thickness of the bottom', bottomThickness(drawer, unit));
+  return drawer.bottomHeld === 'applied'
+    ? [thickness]
+    : [plus('the bottom lies up from the lower edge', usual(BOX_BOTTOM_UP, unit)), thickness];
 }
 
 function boxEndAcross(drawer: DrawerDesign, box: Span, thick: Figure): Span {
@@ -176,6 +221,20 @@ function boxBottom(
   of: string,
 ): UnmarkedPart {
   const { bottom } = drawer;
+  const common = {
+    id: `${cell.id}/box-bottom`,
+    label: `box bottom${of}`,
+    role: 'drawer-bottom',
+    stock: bottom?.stock,
+    thin: 'y',
+    // A bottom that is slid in from behind has its grain across, so that it moves towards the back.
+    grain: 'x',
+    origin: bottom?.origin ?? drawer.origin,
+    cell: cell.id,
+  } as const;
+  const thickness = bottomThickness(drawer, unit);
+  const held = drawer.bottomHeld ?? 'grooves';
+  if (held === 'applied') return slab({ ...common, x: box.x, y: spanFrom(box.y.start, thickness), z: box.z });
   const inGrooves = (span: Span, what: 'width' | 'depth'): Span =>
     spanFrom(
       derive('in the groove', [
@@ -184,28 +243,28 @@ function boxBottom(
         less('depth of the groove', drawer.bottomGroove),
         plus('left short of both grooves', drawer.bottomShy, half),
       ]),
-      derive(`${what} of the box bottom`, [
-        plus(`${what} of the box`, span.size),
-        less('thickness of the sides', thick, 2),
-        plus('depth of the groove', drawer.bottomGroove, 2),
-        less('left short of both grooves', drawer.bottomShy),
-      ]),
+      held === 'slid-in' && what === 'depth'
+        ? derive('depth of the box bottom, under the back', [
+            plus('depth of the box', span.size),
+            less('thickness of the front', thick),
+            plus('depth of the groove', drawer.bottomGroove),
+            less('left short of the groove', drawer.bottomShy, half),
+          ])
+        : derive(`${what} of the box bottom`, [
+            plus(`${what} of the box`, span.size),
+            less('thickness of the sides', thick, 2),
+            plus('depth of the groove', drawer.bottomGroove, 2),
+            less('left short of both grooves', drawer.bottomShy),
+          ]),
     );
   const foot = derive('the groove for the bottom', [
     plus('the foot of the box', box.y.start),
     plus('up from the lower edge', usual(BOX_BOTTOM_UP, unit)),
   ]);
   return slab({
-    id: `${cell.id}/box-bottom`,
-    label: `box bottom${of}`,
-    role: 'drawer-bottom',
-    stock: bottom?.stock,
+    ...common,
     x: inGrooves(box.x, 'width'),
-    y: spanFrom(foot, bottom?.thickness ?? usual(BOX_BOTTOM, unit)),
+    y: spanFrom(foot, thickness),
     z: inGrooves(box.z, 'depth'),
-    thin: 'y',
-    grain: 'x',
-    origin: bottom?.origin ?? drawer.origin,
-    cell: cell.id,
   });
 }

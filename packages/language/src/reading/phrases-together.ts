@@ -46,6 +46,7 @@ const excluding: readonly (readonly string[])[] = [
   ['inches', 'mm', 'cm', 'feet'],
   ['<stock>', 'of <stock>'],
   ['side mount', 'under mount'],
+  ['in grooves', 'slid in', 'applied'],
   [
     '<length> above lower edge of front',
     '<length> above lower edge of opening',

@@ -2,6 +2,7 @@ import {
   BOX_BOTTOM_SHY,
   BOX_CLEAR_ABOVE,
   BOX_CLEAR_BELOW,
+  type DrawerBottomHeld,
   type DrawerDesign,
   type Figure,
   type LengthUnit,
@@ -36,6 +37,7 @@ export interface DrawerSaid {
   readonly lastStatement?: Origin;
   readonly sides?: PanelDesign;
   readonly bottom?: PanelDesign;
+  readonly bottomHeld?: DrawerBottomHeld;
   readonly corners?: DrawerDesign['corners'];
   readonly cornersOrigin?: Origin;
   /** Without an entry where its shop data cannot be read. */
@@ -55,7 +57,9 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   const sides = only('sides');
   const bottom = only('bottom');
   const sidePanel = sides && readPanel(new Reader(sides, boxSides, context), 'drawer sides');
-  const bottomPanel = bottom && readPanel(new Reader(bottom, boxBottom, context), 'drawer bottom');
+  const bottomReader = bottom && new Reader(bottom, boxBottom, context);
+  const bottomPanel = bottomReader && readPanel(bottomReader, 'drawer bottom');
+  const bottomHeld = (['slid in', 'applied', 'in grooves'] as const).find((each) => bottomReader?.has(each));
   const cornerStatement = only('corners');
   const cornerReader = cornerStatement && new Reader(cornerStatement, corners, context);
   const joint = (['dovetail', 'box-joint', 'rabbet', 'lock-rabbet', 'butt'] as const).find((each) =>
@@ -84,6 +88,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
     ...(last === undefined ? {} : { lastStatement: originOf(context, last) }),
     ...(sidePanel === undefined ? {} : { sides: sidePanel }),
     ...(bottomPanel === undefined ? {} : { bottom: bottomPanel }),
+    ...(bottomHeld === undefined ? {} : { bottomHeld: waysHeld[bottomHeld] }),
     ...(joint === undefined ? {} : { corners: joint }),
     ...(cornersOrigin === undefined ? {} : { cornersOrigin }),
     ...(target === undefined ? {} : { slides: { ...(entry === undefined ? {} : { entry }), origin: target.origin } }),
@@ -99,6 +104,11 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   };
 }
 
+const waysHeld: Readonly<Record<'slid in' | 'applied' | 'in grooves', DrawerBottomHeld>> = {
+  'in grooves': 'grooves',
+  'slid in': 'slid-in',
+  applied: 'applied',
+};
 const datums = ['front', 'opening', 'box'] as const;
 
 function readDatum(

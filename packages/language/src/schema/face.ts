@@ -56,7 +56,14 @@ const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hing
 const openBody = noun('open', 'An open space.', [shelves, holds]);
 
 const boxSides = statement('sides', 'The sides of the drawer box, and its front and back.', { phrases: fromStock });
-const boxBottom = statement('bottom', 'The bottom of the drawer box.', { phrases: fromStock });
+const boxBottom = statement('bottom', 'The bottom of the drawer box.', {
+  phrases: {
+    ...fromStock,
+    'in grooves': 'In a groove all around. This is assumed where nothing is said.',
+    'slid in': 'In grooves of the sides and the front, slid in under the back, which stands on it.',
+    applied: 'On the lower edges of the sides, the front and the back.',
+  },
+});
 const corners = statement('corners', 'The corner joint of the drawer box.', {
   phrases: {
     dovetail: 'Front and back run the full width of the box.',

@@ -132,7 +132,7 @@ function groovesOf(design: PieceDesign): readonly Groove[] {
   const grooves: Groove[] = [];
   if (back?.fixing === 'groove') grooves.push({ words: 'back', panel: back, depth: back.depth.length });
   const drawers = design.face?.drawers;
-  if (drawers?.bottom !== undefined) {
+  if (drawers?.bottom !== undefined && drawers.bottomHeld !== 'applied') {
     grooves.push({ words: 'drawer bottoms', panel: drawers.bottom, depth: drawers.bottomGroove.length });
   }
   return grooves.filter(({ panel, depth }) => panel.thickness.length.isPositive() && depth.isPositive());
