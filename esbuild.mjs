@@ -39,10 +39,13 @@ const forBrowser = {
 
 /**
  * The server for Node and the command line are nearly the same code, so they are one bundle: run on its own it is the
- * server, required by dist/cli.cjs it is the command line. Only the half that is asked for is loaded.
+ * server, required by dist/cli.cjs it is the command line, and in a thread of the server it searches for cutting plans.
+ * Only what is asked for is loaded.
  */
 const serverOrCommandLine = `
-if (require.main === module) import('./packages/server/src/main-node.ts');
+const { isMainThread, workerData } = require('node:worker_threads');
+if (!isMainThread && workerData?.fettle === 'plans') import('./packages/server/src/main-plans-node.ts');
+else if (require.main === module) import('./packages/server/src/main-node.ts');
 else import('./packages/cli/src/main.ts');
 `;
 const commandLine = `#!/usr/bin/env node

@@ -11,6 +11,7 @@ const kinds = [
   'look',
   'move-division',
   'copy-table',
+  'stop-planning',
   'export',
   'png',
   'png-failed',

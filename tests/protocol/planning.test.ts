@@ -45,6 +45,8 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     const shares = editor.pictures.flatMap(({ pieces: [view] }) => view?.planning ?? []);
     expect(shares[0]).toBe(0);
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    // A process has a thread for it; this worker cannot have workers of its own, and searches all the same.
+    expect(editor.log.some((line) => line.includes('without a thread'))).toBe(bundle === 'worker');
     // What is not drawn anew is not sent anew.
     const parts = editor.frames.filter(({ pieces: [view] }) => view?.parts !== undefined);
     expect(parts.length).toBeLessThanOrEqual(2);

@@ -30,6 +30,7 @@ export function startExtension(context: vscode.ExtensionContext, makeClient: Mak
   };
   const panels = new PreviewPanels(context.extensionUri, {
     watch: (pictures) => session.watchPictures(pictures),
+    stopPlanning: (uri, piece) => session.stopPlanning({ uri: uri.toString(), piece }),
     askDivision: (move) => session.request(moveDivisionRequest, move),
     pieceAt,
     exportSheet: (panel, what) => void exportSheet(panels, exports, { uri: panel.uri, ...what }, panel),

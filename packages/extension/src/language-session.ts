@@ -1,6 +1,8 @@
 import {
   type PictureFrame,
   pictureNotification,
+  type StopPlanning,
+  stopPlanningNotification,
   type Verdict,
   verdictNotification,
   type WatchedPicture,
@@ -83,6 +85,13 @@ export class LanguageSession {
     const params: WatchPictures = { pictures };
     this.#client.sendNotification(watchPicturesNotification, params).catch((error: unknown) => {
       this.#log.warn('The wish for pictures did not reach the language server', String(error));
+    });
+  }
+
+  stopPlanning(params: StopPlanning): void {
+    if (this.#client?.state !== State.Running) return;
+    this.#client.sendNotification(stopPlanningNotification, params).catch((error: unknown) => {
+      this.#log.warn('That planning should stop did not reach the language server', String(error));
     });
   }
 

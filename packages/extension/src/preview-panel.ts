@@ -28,6 +28,7 @@ export interface PanelHost {
     panel: PreviewPanel,
     what: { readonly piece: string; readonly sheet: string; readonly format: 'svg' | 'csv' | 'png' },
   ): void;
+  stopPlanning(panel: PreviewPanel, piece: string): void;
   /** The server must be told anew what this panel looks at; `afresh`: and send everything once more. */
   looks(panel: PreviewPanel, afresh: boolean): void;
 }
@@ -322,6 +323,11 @@ export class PreviewPanel {
         const piece = this.#kept.pieceOf(message);
         if (piece === undefined) this.tell('The text has changed meanwhile: try again');
         else this.#host.exportSheet(this, { piece: piece.key, sheet: message.sheet, format: message.format });
+        return;
+      }
+      case 'stop-planning': {
+        const piece = this.#kept.pieceOf(message);
+        if (piece !== undefined) this.#host.stopPlanning(this, piece.key);
         return;
       }
       case 'png':

@@ -23,6 +23,7 @@ export interface PanelsHost {
   watch(pictures: readonly WatchedPicture[]): void;
   askDivision(move: MoveDivision): Promise<DivisionAnswer>;
   pieceAt(uri: vscode.Uri, offset: number): Promise<string>;
+  stopPlanning(uri: vscode.Uri, piece: string): void;
   exportSheet(
     panel: PreviewPanel,
     what: { readonly piece: string; readonly sheet: string; readonly format: 'svg' | 'csv' | 'png' },
@@ -134,6 +135,7 @@ export class PreviewPanels implements vscode.Disposable, vscode.WebviewPanelSeri
     const panel = new PreviewPanel(webviewPanel, uri, only, this.#extensionUri, {
       askDivision: (move) => this.#host.askDivision(move),
       exportSheet: (from, what) => this.#host.exportSheet(from, what),
+      stopPlanning: (from, piece) => this.#host.stopPlanning(from.uri, piece),
       looks: (from, afresh) => this.watchVisible(afresh ? from.uri : undefined),
     });
     this.#panels.add(panel);

@@ -226,6 +226,21 @@ function buildStop(state: PageState): Node | undefined {
   );
 }
 
+/** A search for cutting plans that is under way; not over what is stale, for its end would bring nothing new. */
+function buildPlanning(state: PageState): Node | undefined {
+  const planning = shownPiece(state)?.planning;
+  if (planning === undefined || whyStale(state) !== undefined) return undefined;
+  const share = `${Math.floor(planning * 100)} %`;
+  return build(
+    'p',
+    { class: 'planning', 'data-key': 'planning' },
+    build('span', {}, 'Looking for better plans '),
+    build('progress', { max: '100', value: Math.floor(planning * 100), 'aria-label': 'Looking for better plans' }),
+    build('span', {}, ` ${share} `),
+    actionButton('stop-planning', 'Stop looking: keep the best plans so far', undefined, 'Stop'),
+  );
+}
+
 /** What a line that is being moved comes to, or what has just been done. */
 function buildReadout({ move, told }: PageState): Node | undefined {
   const words = move === undefined || move.sentence === '' ? told : move.sentence;
@@ -275,6 +290,7 @@ export function buildPage(state: PageState): HTMLElement {
       ...buildSheet(sheet, state),
     ),
     sheet === undefined || sheet.kind === 'later' ? undefined : buildStop(state),
+    buildPlanning(state),
     buildReadout(state),
     build(
       'div',

@@ -377,6 +377,14 @@ export class PicturePage implements PageActions {
     this.#host.send({ kind: 'copy-table', uri, version, piece: shownPlace(this.#state), sheet: sheet.id });
   }
 
+  stopPlanning(): void {
+    const { picture } = this.#state;
+    if (picture === undefined) return;
+    const { uri, version } = picture;
+    this.#host.send({ kind: 'stop-planning', uri, version, piece: shownPlace(this.#state) });
+    this.#announcer.chosen('Planning stops; the best plans so far stay');
+  }
+
   export(format: 'svg' | 'png' | 'csv'): void {
     const { picture } = this.#state;
     const sheet = shownSheet(this.#state);

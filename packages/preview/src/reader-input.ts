@@ -17,6 +17,8 @@ export interface PageActions {
   /** More room for what stands below the sheet, or less. */
   taller(): void;
   export(format: 'svg' | 'png' | 'csv'): void;
+  /** The plans that were found are good enough. */
+  stopPlanning(): void;
   partElement(part: string | undefined): Element | undefined;
 }
 
@@ -117,6 +119,9 @@ export class ReaderInput {
         return;
       case 'zoom-part':
         this.#actions.zoomToPart();
+        return;
+      case 'stop-planning':
+        this.#actions.stopPlanning();
         return;
       case 'copy-table':
         this.#actions.copyTable();

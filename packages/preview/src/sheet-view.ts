@@ -164,7 +164,13 @@ export function buildSheet(sheet: SheetView | undefined, state: PageState): read
     case 'table':
       return [buildTable(sheet, state)];
     case 'later':
-      return [build('p', { class: 'empty' }, 'Being drawn.')];
+      return [
+        build(
+          'p',
+          { class: 'empty' },
+          shownPiece(state)?.planning === undefined ? 'Being drawn.' : 'Looking for a first plan.',
+        ),
+      ];
     default:
       return sheet satisfies never;
   }

@@ -74,6 +74,8 @@ export type FromPage =
       readonly drop: boolean;
     })
   | (AboutPicture & { readonly kind: 'copy-table'; readonly sheet: string })
+  /** The plans that were found are good enough. */
+  | (AboutPicture & { readonly kind: 'stop-planning' })
   | (AboutPicture & { readonly kind: 'export'; readonly sheet: string; readonly format: PageExportFormat })
   | { readonly kind: 'png'; readonly request: number; readonly bytes: Uint8Array }
   | { readonly kind: 'png-failed'; readonly request: number; readonly sentence: string };
@@ -114,6 +116,8 @@ export function readFromPage(value: unknown): FromPage | undefined {
         ? { kind, ...about, division, steps: steps as number, drop }
         : undefined;
     }
+    case 'stop-planning':
+      return { kind, ...about };
     case 'copy-table':
       return isText(sheet) ? { kind, ...about, sheet } : undefined;
     case 'export': {

@@ -52,3 +52,11 @@ export interface PieceAt {
   readonly uri: string;
   readonly offset: number;
 }
+
+/** The plans that were found for a piece are good enough: nothing better is to be looked for. */
+export const stopPlanningNotification = 'fettle/stopPlanning';
+
+export interface StopPlanning {
+  readonly uri: string;
+  readonly piece: string;
+}

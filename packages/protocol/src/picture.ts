@@ -112,6 +112,8 @@ export interface PieceView {
   readonly parts: readonly PartView[];
   /** The last good state of a piece that cannot be worked out just now. */
   readonly stale?: boolean;
+  /** How far the search for cutting plans is, 0 to 1; absent while nothing is searched for. */
+  readonly planning?: number;
 }
 
 /** A document's picture, whole, as either end keeps it. It travels as a `PictureFrame`. */

@@ -90,11 +90,16 @@ function isPieceHead(piece: Fields | undefined): piece is Fields {
   return piece !== undefined && isText(piece['key']) && isText(piece['name']) && isSpan(piece['span']);
 }
 
+function isShare(value: unknown): boolean {
+  return isNumber(value) && value >= 0 && value <= 1;
+}
+
 function isPieceFrame(value: unknown): boolean {
   const piece = fieldsOf(value);
   return (
     isPieceHead(piece) &&
     (piece['stale'] === undefined || piece['stale'] === true) &&
+    (piece['planning'] === undefined || isShare(piece['planning'])) &&
     (piece['parts'] === undefined || isListOf(piece['parts'], isPart)) &&
     (piece['sheets'] === undefined || isListOf(piece['sheets'], isSheetOrId))
   );
@@ -106,6 +111,7 @@ export function isPieceView(value: unknown): value is PieceView {
   return (
     isPieceHead(piece) &&
     (piece['stale'] === undefined || piece['stale'] === true) &&
+    (piece['planning'] === undefined || isShare(piece['planning'])) &&
     isListOf(piece['parts'], isPart) &&
     isListOf(piece['sheets'], isSheet)
   );

@@ -1,7 +1,8 @@
-import { type Evaluation, explain, type Part, type TellPlace } from '@fettle/engine';
+import { type BuyingPlan, type Evaluation, explain, type Part, type TellPlace } from '@fettle/engine';
 import type { EvaluatedPiece } from '@fettle/language';
-import type { PartView, SheetView, TextSpan } from '@fettle/protocol';
+import type { PartView, PieceView, SheetView, TextSpan } from '@fettle/protocol';
 import { URI, UriUtils } from 'langium';
+import type { PiecePlans } from './plans/piece-plans.ts';
 import { filledSheet, findSheet, sheetsToCome } from './sheets/sheet-ids.ts';
 import type { SheetMaker } from './sheets/sheet-maker.ts';
 
@@ -29,16 +30,24 @@ interface Kept {
   /** Some part is written outside its piece, so its place may move while the piece stays the same. */
   roaming: boolean;
   sheets: readonly SheetView[];
+  /** The plan that is drawn where one is. */
+  plan: BuyingPlan | undefined;
 }
 
 export class DrawnPieces {
   readonly #kept = new WeakMap<Evaluation, Kept>();
   readonly #makers: readonly SheetMaker[];
+  readonly #plans: Pick<PiecePlans, 'planOf' | 'progressOf'>;
   readonly #onFailure: (sheet: string, error: unknown) => void;
 
   /** One sheet that fails leaves the others standing; `onFailure` hears of it. */
-  constructor(makers: readonly SheetMaker[], onFailure: (sheet: string, error: unknown) => void) {
+  constructor(
+    makers: readonly SheetMaker[],
+    plans: Pick<PiecePlans, 'planOf' | 'progressOf'>,
+    onFailure: (sheet: string, error: unknown) => void,
+  ) {
     this.#makers = makers;
+    this.#plans = plans;
     this.#onFailure = onFailure;
   }
 
@@ -49,13 +58,13 @@ export class DrawnPieces {
     piece: EvaluatedPiece,
     shown: ReadonlySet<string>,
     text: WrittenText,
-  ): { readonly parts: readonly PartView[]; readonly sheets: readonly SheetView[] } {
+  ): Pick<PieceView, 'parts' | 'sheets' | 'planning'> {
     const { evaluation } = piece;
     const { uri, statementAround } = text;
     let kept = this.#kept.get(evaluation);
     if (kept === undefined) {
       const { parts, roaming } = placedParts(piece, uri, statementAround);
-      kept = { parts, roaming, explainedFrom: undefined, sheets: this.#tabs(piece) };
+      kept = { parts, roaming, explainedFrom: undefined, sheets: this.#tabs(piece), plan: undefined };
       this.#kept.set(evaluation, kept);
     } else if (kept.roaming) {
       kept.parts = withSpansOf(kept.parts, placedParts(piece, uri, statementAround).parts);
@@ -70,17 +79,34 @@ export class DrawnPieces {
       });
       kept.explainedFrom = line;
     }
+    const plan = this.#plans.planOf(evaluation);
+    if (plan !== kept.plan) kept.sheets = this.#withoutPlans(piece, kept.sheets);
+    kept.plan = plan;
     if (kept.sheets.some((sheet) => sheet.kind === 'later' && shown.has(sheet.id))) {
       kept.sheets = kept.sheets.flatMap((sheet) =>
         sheet.kind === 'later' && shown.has(sheet.id) ? this.#make(piece, sheet) : sheet,
       );
     }
-    return { parts: kept.parts, sheets: kept.sheets };
+    const planning = this.showsPlans(shown) ? this.#plans.progressOf(evaluation) : undefined;
+    return { parts: kept.parts, sheets: kept.sheets, ...(planning === undefined ? {} : { planning }) };
   }
 
   /** Ids of the sheets the piece has, in their order. */
   tabsOf(piece: EvaluatedPiece): readonly string[] {
     return (this.#kept.get(piece.evaluation)?.sheets ?? this.#tabs(piece)).map(({ id }) => id);
+  }
+
+  /** Whether one of these sheets, by their ids, shows cutting plans. */
+  showsPlans(sheets: ReadonlySet<string>): boolean {
+    return [...sheets].some((id) => findSheet(this.#makers, id)?.maker.needs === 'plan');
+  }
+
+  /** There is a better plan: what shows the one before is to be drawn anew. */
+  #withoutPlans(piece: EvaluatedPiece, sheets: readonly SheetView[]): readonly SheetView[] {
+    const fresh = new Map(this.#tabs(piece).map((sheet) => [sheet.id, sheet]));
+    return sheets.map((sheet) =>
+      sheet.kind !== 'later' && this.showsPlans(new Set([sheet.id])) ? (fresh.get(sheet.id) ?? sheet) : sheet,
+    );
   }
 
   #tabs(piece: EvaluatedPiece): readonly SheetView[] {
@@ -97,7 +123,11 @@ export class DrawnPieces {
   #make(piece: EvaluatedPiece, later: Extract<SheetView, { kind: 'later' }>): readonly SheetView[] {
     try {
       const found = findSheet(this.#makers, later.id);
-      return found === undefined ? [] : [filledSheet(later, found.maker.make(piece, found.option))];
+      if (found === undefined) return [];
+      const { maker, option } = found;
+      if (maker.needs === undefined) return [filledSheet(later, maker.make(piece, option))];
+      const plan = this.#plans.planOf(piece.evaluation);
+      return [plan === undefined ? later : filledSheet(later, maker.make(piece, plan, option))];
     } catch (error) {
       this.#onFailure(later.id, error);
       return [];

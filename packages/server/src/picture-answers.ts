@@ -16,6 +16,7 @@ import { divisionAnswer } from './division-edits.ts';
 import { describeError } from './guarded-connection.ts';
 import { pieceKeys } from './picture-of-document.ts';
 import { builtVersion } from './pictures.ts';
+import type { PiecePlans } from './plans/piece-plans.ts';
 import { sheetMakers } from './sheets/index.ts';
 import { type FoundSheet, findSheet } from './sheets/sheet-ids.ts';
 
@@ -26,10 +27,12 @@ import { type FoundSheet, findSheet } from './sheets/sheet-ids.ts';
 export class PictureAnswers {
   readonly #connection: Connection;
   readonly #services: FettleServices;
+  readonly #plans: PiecePlans;
   readonly #settled: () => Promise<void>;
 
   /** `settled` ends once earlier edits have been taken up. */
-  constructor(connection: Connection, services: FettleServices, settled: () => Promise<void>) {
+  constructor(connection: Connection, services: FettleServices, plans: PiecePlans, settled: () => Promise<void>) {
+    this.#plans = plans;
     this.#connection = connection;
     this.#services = services;
     this.#settled = settled;
@@ -93,8 +96,7 @@ export class PictureAnswers {
     const evaluated = piece === '' ? [...pieces.values()][0] : pieces.get(piece);
     if (evaluated === undefined) return { kind: 'refused', sentence: 'There is no such piece in the text just now' };
     const found = sheet === '' ? firstWith(format) : findSheet(sheetMakers, sheet);
-    const make = found?.maker.files[format];
-    if (found === undefined || make === undefined) {
+    if (found?.maker.files[format] === undefined) {
       return { kind: 'refused', sentence: `This sheet has no form as ${format.toUpperCase()}` };
     }
     const { maker, option } = found;
@@ -102,7 +104,11 @@ export class PictureAnswers {
       return { kind: 'refused', sentence: `There is nothing in the ${maker.title.toLowerCase()} yet` };
     const words = maker.choice?.options(evaluated).find(({ id }) => id === option)?.words ?? '';
     const name = fileName(`${evaluated.name} ${maker.title.toLowerCase()} ${words}`);
-    return { kind: 'file', name, text: make(evaluated, option) };
+    const text =
+      maker.needs === undefined
+        ? maker.files[format]?.(evaluated, option)
+        : maker.files[format]?.(evaluated, await this.#plans.finished(evaluated.evaluation), option);
+    return { kind: 'file', name, text: text ?? '' };
   }
 
   async #pieceAt({ uri, offset }: PieceAt, token: CancellationToken): Promise<string | null> {

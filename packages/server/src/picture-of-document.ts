@@ -1,4 +1,4 @@
-import { type EvaluatedDocument, type PlacedFinding, verdictWords } from '@fettle/language';
+import { type EvaluatedDocument, type EvaluatedPiece, type PlacedFinding, verdictWords } from '@fettle/language';
 import { type Picture, type PictureFinding, type PieceView, standsInFor } from '@fettle/protocol';
 import type { DrawnPieces, WrittenText } from './drawn-pieces.ts';
 
@@ -46,6 +46,18 @@ function concerned(finding: PlacedFinding, pieces: readonly PieceView[]): Pick<P
     piece: place,
     parts: around.filter(({ span }) => span.end - span.start === closest).map(({ id }) => id),
   };
+}
+
+/** The pieces of which somebody looks at cutting plans. */
+export function piecesToPlan(
+  evaluated: EvaluatedDocument,
+  drawn: DrawnPieces,
+  shown: ShownSheets,
+): readonly EvaluatedPiece[] {
+  const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
+  return evaluated.pieces.filter((piece, at) =>
+    drawn.showsPlans(shownOf(keys[at] ?? piece.name, at, keys, shown, drawn.tabsOf(piece))),
+  );
 }
 
 export function pictureOfDocument(

@@ -1,9 +1,12 @@
+import type { Evaluation } from '@fettle/engine';
 import { evaluateDocument, type FettleServices, statementAround } from '@fettle/language';
 import {
   type FrameState,
   frameOf,
   pictureNotification,
   readWatchPictures,
+  type StopPlanning,
+  stopPlanningNotification,
   verdictNotification,
   type WatchedPicture,
   type WatchPictures,
@@ -14,7 +17,8 @@ import type { CancellationToken, Connection } from 'vscode-languageserver';
 import { CancellationToken as Token } from 'vscode-languageserver';
 import { DrawnPieces } from './drawn-pieces.ts';
 import { describeError } from './guarded-connection.ts';
-import { pictureOfDocument, pieceKeys, type ShownSheets } from './picture-of-document.ts';
+import { pictureOfDocument, pieceKeys, piecesToPlan, type ShownSheets } from './picture-of-document.ts';
+import type { PiecePlans } from './plans/piece-plans.ts';
 import { sheetMakers } from './sheets/index.ts';
 import { verdictOn } from './verdict.ts';
 
@@ -27,14 +31,16 @@ export class Pictures {
   readonly #connection: Connection;
   readonly #services: FettleServices;
   readonly #drawn: DrawnPieces;
+  readonly #plans: PiecePlans;
   #watched = new Map<string, WatchedPicture>();
   /** What the extension has of each watched document. */
   readonly #sent = new Map<string, FrameState>();
 
-  constructor(connection: Connection, services: FettleServices) {
+  constructor(connection: Connection, services: FettleServices, plans: PiecePlans) {
     this.#connection = connection;
     this.#services = services;
-    this.#drawn = new DrawnPieces(sheetMakers, (sheet, error) =>
+    this.#plans = plans;
+    this.#drawn = new DrawnPieces(sheetMakers, plans, (sheet, error) =>
       connection.console.error(`the sheet ${sheet} failed: ${describeError(error)}`),
     );
   }
@@ -44,12 +50,34 @@ export class Pictures {
     const { DocumentBuilder } = this.#services.shared.workspace;
     DocumentBuilder.onDocumentPhase(DocumentState.Validated, (document, token) => this.#publish(document, token));
     this.#connection.onNotification(watchPicturesNotification, (wish: WatchPictures) => this.#watch(wish));
+    this.#connection.onNotification(stopPlanningNotification, (wish: StopPlanning) => this.#stopPlanning(wish));
+    this.#plans.listen((evaluation) => this.#betterPlans(evaluation));
+  }
+
+  #stopPlanning({ uri, piece }: StopPlanning): void {
+    const document = this.#services.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri));
+    if (document?.state !== DocumentState.Validated) return;
+    const { pieces } = evaluateDocument(this.#services, document);
+    const at = pieceKeys(pieces.map(({ name }) => name)).indexOf(piece);
+    const evaluation = pieces[at]?.evaluation;
+    if (evaluation !== undefined) this.#plans.stop(evaluation);
+  }
+
+  /** A text that is being built is sent when its build ends, with whatever plans there are then. */
+  #betterPlans(evaluation: Evaluation): void {
+    for (const uri of this.#watched.keys()) {
+      const document = this.#services.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri));
+      if (document?.state !== DocumentState.Validated) continue;
+      const { pieces } = evaluateDocument(this.#services, document);
+      if (pieces.some((piece) => piece.evaluation === evaluation)) void this.#publish(document, Token.None, false);
+    }
   }
 
   #watch(wish: WatchPictures): void {
     const before = this.#watched;
     const { pictures } = readWatchPictures(wish) ?? { pictures: [...before.values()] };
     this.#watched = new Map(pictures.map((each) => [URI.parse(each.uri).toString(), each]));
+    for (const uri of before.keys()) if (!this.#watched.has(uri)) this.#plans.want(uri, []);
     for (const uri of this.#sent.keys()) {
       if (this.#watched.get(uri)?.afresh !== false) this.#sent.delete(uri);
     }
@@ -89,6 +117,10 @@ export class Pictures {
       const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
       const shown = followRenames(wish.shown, before?.picture.pieces.map(({ key }) => key) ?? [], keys);
       this.#watched.set(uri, { ...wish, shown });
+      this.#plans.want(
+        uri,
+        piecesToPlan(evaluated, this.#drawn, shown).map(({ evaluation }) => evaluation),
+      );
       const picture = pictureOfDocument(words, evaluated, this.#drawn, shown);
       const frame = frameOf(picture, before);
       // Noted before it is on its way, so that the next one presumes it; messages keep their order.

@@ -7,16 +7,23 @@ import { announcingModule, answerMore } from './more-answers.ts';
 import { answerNewPiece } from './new-piece-answers.ts';
 import { PictureAnswers } from './picture-answers.ts';
 import { Pictures } from './pictures.ts';
+import { PiecePlans } from './plans/piece-plans.ts';
+import { type PlanSearcher, searchInSlices } from './plans/plan-searcher.ts';
 import { Backlog, followWorkspaceFolders, schedulingModule } from './scheduling.ts';
 
 /** Puts the server together; the entries choose only the connection and the files. */
-export function startFettleServer(connection: Connection, files: FileSystemProvider): void {
+export function startFettleServer(
+  connection: Connection,
+  files: FileSystemProvider,
+  searcher: PlanSearcher = searchInSlices,
+): void {
   const backlog = new Backlog();
   const guarded = guardedConnection(connection, () => backlog.takenUp);
   const context = { connection: guarded, fileSystemProvider: () => files };
   const { shared, Fettle } = createFettleServices(context, Module.merge(schedulingModule(backlog), announcingModule));
-  const pictures = new Pictures(guarded, Fettle);
-  new PictureAnswers(connection, Fettle, () => backlog.takenUp).listen();
+  const plans = new PiecePlans(searcher, (why) => connection.console.error(`planning failed: ${why}`));
+  const pictures = new Pictures(guarded, Fettle, plans);
+  new PictureAnswers(connection, Fettle, plans, () => backlog.takenUp).listen();
   answerNewPiece(connection);
   followWorkspaceFolders(shared, connection);
   answerMore(guarded, shared, Fettle);

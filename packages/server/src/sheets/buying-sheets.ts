@@ -1,23 +1,34 @@
-import { cutListCsv, cuttingTable, planOfStock, shoppingTable, type Table } from '@fettle/drawings';
-import type { Evaluation } from '@fettle/engine';
+import {
+  cutListCsv,
+  cuttingTable,
+  type Drawing,
+  planOfStock,
+  shoppingTable,
+  type Table,
+  toSvg,
+} from '@fettle/drawings';
+import type { BuyingPlan, Evaluation } from '@fettle/engine';
 import type { EvaluatedPiece } from '@fettle/language';
-import { planOf } from '../plans/kept-plans.ts';
-import { drawingSheet } from './drawing-sheet.ts';
-import type { SheetMaker, SheetOption } from './sheet-maker.ts';
+import type { PlanSheetMaker, SheetOption } from './sheet-maker.ts';
 
 /** What to buy, how it is cut, and the cuts in their order. Nothing is planned until somebody looks at one of them. */
 
-function tableSheet(id: string, title: string, table: (evaluation: Evaluation) => Table): SheetMaker {
+function tableSheet(
+  id: string,
+  title: string,
+  table: (evaluation: Evaluation, plan: BuyingPlan) => Table,
+): PlanSheetMaker {
   return {
     id,
     title,
     shows: 'table',
+    needs: 'plan',
     suits: ({ evaluation }) => evaluation.parts.length > 0,
-    make({ evaluation }) {
-      const { columns, rows } = table(evaluation);
+    make({ evaluation }, plan) {
+      const { columns, rows } = table(evaluation, plan);
       return { kind: 'table', title, columns, rows };
     },
-    files: { csv: ({ evaluation }) => cutListCsv(table(evaluation)) },
+    files: { csv: ({ evaluation }, plan) => cutListCsv(table(evaluation, plan)) },
   };
 }
 
@@ -27,16 +38,27 @@ function stocks({ evaluation }: EvaluatedPiece): readonly SheetOption[] {
   return [...new Set(names.flatMap((stock) => stock?.name ?? []))].map((name) => ({ id: name, words: `“${name}”` }));
 }
 
-export const buyingSheets: readonly SheetMaker[] = [
-  tableSheet('shopping', 'Shopping', (evaluation) => shoppingTable(evaluation, planOf(evaluation))),
-  drawingSheet({
-    id: 'cutting',
-    title: 'Cutting',
-    choice: { label: 'Stock', options: stocks },
-    draw: (evaluation, option) => {
-      const first = evaluation.parts.find(({ stock }) => stock !== undefined)?.stock?.name ?? '';
-      return planOfStock(evaluation, planOf(evaluation), option ?? first);
-    },
-  }),
-  tableSheet('cuts', 'Cuts', (evaluation) => cuttingTable(evaluation, planOf(evaluation))),
+function drawn(evaluation: Evaluation, plan: BuyingPlan, stock: string | undefined): Drawing {
+  const first = evaluation.parts.find((part) => part.stock !== undefined)?.stock?.name ?? '';
+  return planOfStock(evaluation, plan, stock ?? first);
+}
+
+const cutting: PlanSheetMaker = {
+  id: 'cutting',
+  title: 'Cutting',
+  shows: 'drawing',
+  needs: 'plan',
+  choice: { label: 'Stock', options: stocks },
+  suits: ({ evaluation }) => evaluation.parts.length > 0,
+  make({ evaluation }, plan, stock) {
+    const drawing = drawn(evaluation, plan, stock);
+    return { kind: 'drawing', title: 'Cutting', svg: toSvg(drawing), description: drawing.description, divisions: [] };
+  },
+  files: { svg: ({ evaluation }, plan, stock) => toSvg(drawn(evaluation, plan, stock), { standalone: true }) },
+};
+
+export const buyingSheets: readonly PlanSheetMaker[] = [
+  tableSheet('shopping', 'Shopping', shoppingTable),
+  cutting,
+  tableSheet('cuts', 'Cuts', cuttingTable),
 ];

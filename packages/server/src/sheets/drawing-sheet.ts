@@ -1,14 +1,14 @@
 import { type Drawing, toSvg } from '@fettle/drawings';
 import type { Evaluation } from '@fettle/engine';
-import type { SheetMaker } from './sheet-maker.ts';
+import type { PieceSheetMaker } from './sheet-maker.ts';
 
 /** What a sheet needs that is one drawing, without lines that could be moved. */
-interface DrawingSheet extends Pick<SheetMaker, 'id' | 'title' | 'choice'> {
+interface DrawingSheet extends Pick<PieceSheetMaker, 'id' | 'title' | 'choice'> {
   draw(evaluation: Evaluation, option?: string): Drawing;
 }
 
 /** A piece without parts has no further drawing: its elevation says what is missing. */
-export function drawingSheet({ id, title, choice, draw }: DrawingSheet): SheetMaker {
+export function drawingSheet({ id, title, choice, draw }: DrawingSheet): PieceSheetMaker {
   return {
     id,
     title,

@@ -1,8 +1,11 @@
+import type { BuyingPlan } from '@fettle/engine';
 import type { EvaluatedPiece } from '@fettle/language';
 import type { SheetFileFormat, SheetView } from '@fettle/protocol';
 
 /** Makes one sheet of a piece's picture, or several among which the reader chooses. */
-export interface SheetMaker {
+export type SheetMaker = PieceSheetMaker | PlanSheetMaker;
+
+interface AnySheetMaker {
   /** Stable: the page remembers by it which sheet was open. */
   readonly id: string;
   /** On its tab. */
@@ -17,10 +20,24 @@ export interface SheetMaker {
     /** The first is what one sees before choosing. Asked as often as `suits`. None: one sheet without a choice. */
     options(piece: EvaluatedPiece): readonly SheetOption[];
   };
+}
+
+/** What it shows is known as soon as the piece is. */
+export interface PieceSheetMaker extends AnySheetMaker {
+  readonly needs?: never;
   /** Asked only for a sheet that somebody looks at. May throw: the other sheets are made all the same. */
   make(piece: EvaluatedPiece, option?: string): SheetContent;
   /** The sheet as the text of a file, in each format it has. May throw. */
   readonly files: Partial<Readonly<Record<SheetFileFormat, (piece: EvaluatedPiece, option?: string) => string>>>;
+}
+
+/** Shows cutting plans, which are searched for while it is looked at: it is made anew with every better one. */
+export interface PlanSheetMaker extends AnySheetMaker {
+  readonly needs: 'plan';
+  make(piece: EvaluatedPiece, plan: BuyingPlan, option?: string): SheetContent;
+  readonly files: Partial<
+    Readonly<Record<SheetFileFormat, (piece: EvaluatedPiece, plan: BuyingPlan, option?: string) => string>>
+  >;
 }
 
 export interface SheetOption {
