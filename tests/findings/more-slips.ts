@@ -42,6 +42,20 @@ const better: readonly {
     ],
   },
   {
+    code: 'slides-overloaded',
+    declared: 'slide "strong 14" side mount, 14 long, 1-3/4 high, takes 1/2 each side, carries 100 lb',
+  },
+  {
+    code: 'drawer-cannot-be-lifted-in',
+    declared: '',
+    piece: ['slides "plain 14"', 'slides "plain 14"   box 9-5/8 high'],
+  },
+  {
+    code: 'drawer-cannot-be-lifted-in',
+    declared: '',
+    piece: ['slides "plain 14"', 'slides "plain 14"   clear 1/2 above'],
+  },
+  {
     code: 'packer-does-not-fit',
     declared: '',
     piece: ['hole 12 from front', 'hole 1 from front'],
@@ -49,7 +63,24 @@ const better: readonly {
   { code: 'solid-panel-cannot-move', declared: '', piece: ['glued in', 'float 0 each side'] },
 ];
 
+/** Rows of pin holes that run into the joints at the ends of their opening. */
+function shelvesOver(pins: string): string {
+  return `piece "box" {
+    size 24 wide, 30 high, 12 deep
+    case { sides thick 3/4   bottom thick 3/4, between sides }
+    face inset {
+      stack {
+        open "above" rest { shelves 1 adjustable { pins ${pins} } }
+        divider panel thick 3/4, shown, in dado 1/4 deep
+        open "below" rest { shelves 1 adjustable { pins ${pins} } }
+      }
+    }
+  }`;
+}
+
 export const inBetterShops: readonly BetterShop[] = [
+  { code: 'pin-row-meets-cut', source: shelvesOver('lowest 1/16 up, highest 10 up') },
+  { code: 'pin-row-meets-cut', source: shelvesOver('lowest 2-1/4 up, highest 14-1/4 up') },
   ...better.map(({ code, declared, piece: [from, to] = ['', ''] }) => {
     const entry = catalogue.get(code);
     const page = entry && helpBlocks(entry).find((block) => block.kind === 'wrong');

@@ -19,6 +19,7 @@ import { layOutCarcase } from './layout/carcase.ts';
 import { type FaceLayout, layOutFace } from './layout/lay-out-face.ts';
 import { carcaseParts } from './parts/carcase-parts.ts';
 import { faceParts } from './parts/face-parts.ts';
+import { laidDrawers } from './parts/laid-drawers.ts';
 import { markParts } from './parts/marks.ts';
 import { isSound } from './parts/slab.ts';
 
@@ -67,12 +68,22 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
       ? []
       : [
           ...joineryFindings(design, { unit: carcase.unit, shop, parts: sound, joints: joined.joints }),
-          ...hardwareFindings({ unit: carcase.unit, shop, parts: sound, joints: joined.joints }, hardware.placed),
+          ...hardwareFindings({
+            unit: carcase.unit,
+            shop,
+            layout: carcase,
+            parts: sound,
+            joints: joined.joints,
+            placed: hardware.placed,
+            drawers:
+              design.face === undefined || face === undefined ? [] : laidDrawers(design.face, carcase, face.face),
+          }),
           ...tradeFindings({
             design,
             shop,
             layout: carcase,
             parts: sound,
+            joints: joined.joints,
             ...(design.face === undefined || face === undefined
               ? {}
               : { face: { design: design.face, root: face.face } }),

@@ -45,7 +45,7 @@ describe('things in plain rows', () => {
     const wide = thing('5', '10', '10', true);
     const small = thing('2', '10', '10', true);
     // Two wide ones in each space; beside them 2" are left for one small one.
-    const filled = fillSpaces([held(4, wide), held(3, small)], shelf, 2);
+    const filled = fillSpaces([held(4, wide), held(3, small)], [shelf, shelf]);
     expect(filled.map(({ placed }) => placed)).toEqual([4, 2]);
   });
   it('never take more room than there is, whatever they are', () => {

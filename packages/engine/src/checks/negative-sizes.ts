@@ -1,6 +1,6 @@
 import { type Finding, sizeNegative } from '@fettle/findings';
 import { rootOrigin } from '../design/derive.ts';
-import type { Cell, DrawerDesign, FrontFit, PieceDesign } from '../design/design.ts';
+import type { Cell, DrawerDesign, FrontFit, PieceDesign, ShelfDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import { givenAt } from './written-sizes.ts';
 
@@ -58,6 +58,7 @@ function distancesOf({ carcase, face }: PieceDesign): readonly Distance[] {
   const waiting: Cell[] = [face.root];
   for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
     if (cell.kind === 'row' || cell.kind === 'stack') waiting.push(...cell.cells);
+    if (cell.kind === 'open' || cell.kind === 'front') found.push(...ofShelves(cell.shelves));
     if (cell.kind !== 'front') continue;
     if (cell.fit !== undefined) found.push(...ofFit(cell.fit));
     if (cell.drawer !== undefined) found.push(...ofDrawer(cell.drawer));
@@ -88,4 +89,15 @@ function ofDrawer(drawer: DrawerDesign): readonly Distance[] {
     { words: 'free height under the box', figure: drawer.clearBelow },
     { words: 'free height over the box', figure: drawer.clearAbove },
   ];
+}
+
+function ofShelves(shelves: ShelfDesign | undefined): readonly Distance[] {
+  if (shelves === undefined) return [];
+  const { shyEachEnd, pins, cleats } = shelves;
+  const found: Distance[] = [{ words: 'what shelves are shy', figure: shyEachEnd }];
+  if (cleats !== undefined) found.push({ words: 'set-back of the cleats', figure: cleats.setBack });
+  for (const figure of [pins?.fromFront, pins?.fromBack]) {
+    if (figure !== undefined) found.push({ words: 'distance of a row of pin holes', figure });
+  }
+  return found;
 }

@@ -10,20 +10,22 @@ export interface Filled {
   readonly held: HeldDesign;
   /** How many of those asked for found a place. */
   readonly placed: number;
-  /** How many one empty space of this opening takes. */
+  /** How many one empty space of this opening takes, the one that takes most. */
   readonly perSpace: number;
   readonly rows: Rows;
 }
 
-/** All spaces of one opening are alike; `spaces` tells how many there are. */
-export function fillSpaces(held: readonly HeldDesign[], space: Space, spaces: number): readonly Filled[] {
-  const free = Array.from({ length: spaces }, () => space.width);
+/** The spaces of one opening, in the order in which they are filled; they differ in height at most. */
+export function fillSpaces(held: readonly HeldDesign[], spaces: readonly Space[]): readonly Filled[] {
+  const free = spaces.map(({ width }) => width);
   return held.map((each) => {
     let left = each.count;
-    const whole = bestRows(each.thing, space);
-    for (let at = 0; at < free.length && left > 0; at++) {
-      const width = free[at];
-      if (width === undefined) continue;
+    const whole = spaces
+      .map((space) => bestRows(each.thing, space))
+      .reduce((best, rows) => (inAll(rows) > inAll(best) ? rows : best));
+    for (let at = 0; at < spaces.length && left > 0; at++) {
+      const [space, width] = [spaces[at], free[at]];
+      if (space === undefined || width === undefined) continue;
       const rows = bestRows(each.thing, { ...space, width });
       const column = rows.behind * rows.above;
       if (column === 0 || rows.across === 0) continue;

@@ -6,15 +6,15 @@ import { turned } from '../layout/front-edges.ts';
 import { reachBehind } from '../layout/front-thickness.ts';
 import { withinInterior } from '../layout/spans.ts';
 import { bottomUp, drawerBox } from '../parts/drawer-box.ts';
-import { shelfCount, shelfSpacing } from '../parts/shelves.ts';
+import { clearHeights } from '../parts/shelf-places.ts';
 import { BOX_SIDES, usual } from '../tables/trade-habits.ts';
 
 /** The clear room that an opening has for what it holds, and how many such rooms: one more than it has shelves. */
 export interface RoomInside {
   readonly width: Figure;
   readonly depth: Figure;
-  readonly height: Figure;
-  readonly rooms: number;
+  /** Of each of them, from below. */
+  readonly heights: readonly Figure[];
 }
 
 export function roomInside(
@@ -41,8 +41,7 @@ function roomOfOpening(
   return {
     width: opening.x.size,
     depth: derive('depth for what it holds', [plus('depth inside', layout.inside.z.size), ...turned(into)]),
-    height: cell.shelves === undefined ? opening.y.size : shelfSpacing(cell.shelves, laid.opening),
-    rooms: cell.shelves === undefined ? 1 : shelfCount(cell.shelves) + 1,
+    heights: cell.shelves === undefined ? [opening.y.size] : clearHeights(cell.shelves, laid.opening, layout.unit),
   };
 }
 
@@ -66,11 +65,12 @@ function roomInBox(
       plus('depth of the box', box.z.size),
       less('thickness of its front and back', thick, 2),
     ]),
-    height: derive('height over the bottom of the box', [
-      plus('height of the opening', opening.y.size),
-      less('free under the box', drawer.clearBelow),
-      ...turned(bottomUp(drawer, layout.unit)),
-    ]),
-    rooms: 1,
+    heights: [
+      derive('height over the bottom of the box', [
+        plus('height of the opening', opening.y.size),
+        less('free under the box', drawer.clearBelow),
+        ...turned(bottomUp(drawer, layout.unit)),
+      ]),
+    ],
   };
 }

@@ -16,6 +16,7 @@ import type { HeldDesign } from './contents-design.ts';
 import type { Figure } from './figure.ts';
 import type { HangingDesign, PullsDesign } from './hanging-design.ts';
 import type { JoinDesign } from './join-design.ts';
+import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
 import type { PackersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
 
@@ -279,6 +280,11 @@ export interface ShelfDesign {
   /** Taken off the opening's width at each end; zero for fixed shelves. */
   readonly shyEachEnd: Figure;
   readonly edging?: EdgingDesign;
+  /** What adjustable shelves lie on; absent while nothing is said of it. */
+  readonly pins?: PinRowsDesign;
+  readonly cleats?: CleatsDesign;
+  /** Where they lie, from below; they are spread evenly where it is absent. */
+  readonly heights?: readonly ShelfHeight[];
 }
 
 /** `rabbet`: the ends lie in rabbets of the sides. `lock-rabbet`: a tongue of the ends lies in a dado of the sides. */

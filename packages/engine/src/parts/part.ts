@@ -33,7 +33,8 @@ export type PartRole =
   | 'drawer-end'
   | 'drawer-bottom'
   | 'packer'
-  | 'shelf';
+  | 'shelf'
+  | 'cleat';
 
 /** One piece of wood, where it stands and how big it is when finished. */
 export interface Part {

@@ -1,39 +1,24 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { FrontCell, OpenCell, ShelfDesign } from '../design/design.ts';
-import type { Figure, Operand } from '../design/figure.ts';
-import type { CarcaseLayout, Rectangle } from '../evaluation.ts';
+import type { Operand } from '../design/figure.ts';
+import type { CleatsDesign } from '../design/shelf-design.ts';
+import type { CarcaseLayout, Rectangle, Span } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
-import { spanFrom, toInterior } from '../layout/spans.ts';
-import { Rational } from '../length/rational.ts';
+import { spanFrom, spanUpTo, toInterior } from '../layout/spans.ts';
 import { SHELF_CLEAR, usual } from '../tables/trade-habits.ts';
+import { shelfSpacing, undersides } from './shelf-places.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
- * Shelves stand evenly spread over the height of their opening. Behind a front they begin a little behind it, and behind
- * the front of the body; in an open space they come forward to the front of the body. Behind a face frame they reach
- * from side to side of the case.
+ * Shelves, and the cleats that carry them. Behind a front they begin a little behind it, and behind the front of the
+ * body; in an open space they come forward to the front of the body. Behind a face frame they reach from side to side
+ * of the case.
  */
-
-/** More than this in one opening is a slip of the pen, and drawing them would only take time. */
-const MOST_SHELVES = 200;
-
-export function shelfCount(shelves: ShelfDesign): number {
-  return Number.isSafeInteger(shelves.count) ? Math.min(Math.max(shelves.count, 0), MOST_SHELVES) : 0;
-}
-
-/** The free height between one shelf and the next, the lowest and the floor, the topmost and what is above it. */
-export function shelfSpacing(shelves: ShelfDesign, opening: Rectangle): Figure {
-  const count = shelfCount(shelves);
-  const spaces = Rational.of(1, count + 1);
-  return derive('free height between shelves', [
-    plus('height of the opening', opening.y.size, spaces),
-    less('thickness of the shelves', shelves.material.thickness, Rational.of(count).times(spaces)),
-  ]);
-}
 
 /**
  * `reach`: how far the back of the front lies behind the front of the body; absent where there is no front. No shelves
- * where they would leave no height between them: the checks say so. */
+ * where they would leave no height between them: the checks say so.
+ */
 export function shelfParts(
   cell: OpenCell | FrontCell,
   shelves: ShelfDesign,
@@ -41,8 +26,7 @@ export function shelfParts(
   layout: CarcaseLayout,
   opening: Rectangle,
 ): readonly UnmarkedPart[] {
-  const spacing = shelfSpacing(shelves, opening);
-  if (!spacing.length.isPositive()) return [];
+  if (shelves.heights === undefined && !shelfSpacing(shelves, opening).length.isPositive()) return [];
   const across = toInterior(opening.x, 'x', layout);
   const clearOfFront = usual(SHELF_CLEAR, layout.unit);
   const isShy = !shelves.shyEachEnd.length.isZero();
@@ -57,7 +41,7 @@ export function shelfParts(
     ]),
   );
   const inside = layout.inside.z;
-  const into = reach !== undefined && derive('', reach).length.isPositive() ? reach : [];
+  const into = reachInto(reach);
   const z =
     reach === undefined
       ? inside
@@ -74,15 +58,15 @@ export function shelfParts(
           ]),
         );
   const kind = shelves.adjustable ? 'adjustable shelf' : 'shelf';
-  return Array.from({ length: shelfCount(shelves) }, (_, at) => {
+  return undersides(shelves, opening, layout.unit).flatMap((up, at) => {
     const foot = derive('where the shelf lies', [
       plus('where the opening begins', opening.y.start),
-      plus('free height between shelves', spacing, at + 1),
-      plus('thickness of the shelves below', shelves.material.thickness, at),
+      plus('underside of the shelf', up),
     ]);
-    return slab({
+    const of = cell.name === undefined ? '' : ` in "${cell.name}"`;
+    const shelf = slab({
       id: `${cell.id}/shelf-${at + 1}`,
-      label: cell.name === undefined ? kind : `${kind} in "${cell.name}"`,
+      label: `${kind}${of}`,
       role: 'shelf',
       stock: shelves.material.stock,
       edging: shelves.edging,
@@ -94,5 +78,40 @@ export function shelfParts(
       origin: shelves.origin,
       cell: cell.id,
     });
+    return shelves.cleats === undefined ? [shelf] : [shelf, ...cleatsUnder(shelf, shelves.cleats, across, of)];
   });
+}
+
+/** How far a front reaches behind the front of the body; nothing where it lies on it. */
+export function reachInto(reach: readonly Operand[] | undefined): readonly Operand[] {
+  return reach !== undefined && derive('', reach).length.isPositive() ? reach : [];
+}
+
+/** One at each end, against what stands there, from a little behind the front of the shelf to the back. */
+function cleatsUnder(shelf: UnmarkedPart, cleats: CleatsDesign, across: Span, of: string): readonly UnmarkedPart[] {
+  const z = spanFrom(
+    derive('where the cleat begins', [
+      plus('the front of the shelf', shelf.box.z.start),
+      plus('it begins behind it', cleats.setBack),
+    ]),
+    derive('length of the cleat', [
+      plus('depth of the shelf', shelf.box.z.size),
+      less('it begins behind the front of the shelf', cleats.setBack),
+    ]),
+  );
+  return (['left', 'right'] as const).map((end) =>
+    slab({
+      id: `${shelf.id}/cleat-${end}`,
+      label: `${end} cleat${of}`,
+      role: 'cleat',
+      stock: cleats.stock,
+      x: end === 'left' ? spanFrom(across.start, cleats.thickness) : spanUpTo(across.end, cleats.thickness),
+      y: spanUpTo(shelf.box.y.start, cleats.height),
+      z,
+      thin: 'x',
+      grain: 'z',
+      origin: cleats.origin,
+      ...(shelf.cell === undefined ? {} : { cell: shelf.cell }),
+    }),
+  );
 }

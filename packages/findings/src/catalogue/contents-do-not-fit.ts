@@ -11,6 +11,8 @@ export const contentsDoNotFit = defineFinding<{
   readonly fits: number;
   /** One more than there are shelves. */
   readonly rooms: number;
+  /** Where they differ, the sizes are those of the highest. */
+  readonly spaces: 'alike' | 'differ';
   readonly width: Measure;
   readonly depth: Measure;
   readonly height: Measure;
@@ -22,7 +24,8 @@ export const contentsDoNotFit = defineFinding<{
   severity: 'warning',
   title: 'What it must hold does not go in',
   headline: (facts, say) => {
-    const rooms = facts.rooms === 1 ? 'inside' : `in each of ${facts.rooms} spaces`;
+    const spaces = `${facts.spaces === 'alike' ? 'in each' : 'in the highest'} of ${facts.rooms} spaces`;
+    const rooms = facts.rooms === 1 ? 'inside' : spaces;
     const clear = `${say.length(facts.width)} wide, ${say.length(facts.depth)} deep, ${say.length(facts.height)} high ${rooms}`;
     const who = subject(facts, say);
     const thing = say.name(facts.thing);

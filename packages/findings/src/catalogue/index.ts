@@ -4,18 +4,23 @@ import { braceNotClosed } from './brace-not-closed.ts';
 import { braceNotOpened } from './brace-not-opened.ts';
 import { cannotBeBoth } from './cannot-be-both.ts';
 import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
+import { closingEdgeNeedsBevel } from './closing-edge-needs-bevel.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
 import { crosscutTooLong } from './crosscut-too-long.ts';
 import { crosscutTooWide } from './crosscut-too-wide.ts';
+import { cupDistanceOutside } from './cup-distance-outside.ts';
+import { cupTooDeep } from './cup-too-deep.ts';
 import { dadoTooDeep } from './dado-too-deep.ts';
 import { detailWithoutJoint } from './detail-without-joint.ts';
 import { dividerOutOfPlace } from './divider-out-of-place.ts';
+import { doorHingedOnNothing } from './door-hinged-on-nothing.ts';
 import { doorTooWide } from './door-too-wide.ts';
 import { doorWiderThanHigh } from './door-wider-than-high.ts';
 import { dowelDoesNotSuit } from './dowel-does-not-suit.ts';
 import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
+import { drawerCannotBeLiftedIn } from './drawer-cannot-be-lifted-in.ts';
 import { drawersWithoutSlides } from './drawers-without-slides.ts';
 import { edgingAcrossGrain } from './edging-across-grain.ts';
 import { edgingLeavesNoCore } from './edging-leaves-no-core.ts';
@@ -40,7 +45,12 @@ import { halfMarkedRemark } from './half-marked-remark.ts';
 import { hingeDoorThickness } from './hinge-door-thickness.ts';
 import { hingeDoorTooHigh } from './hinge-door-too-high.ts';
 import { hingeDoorTooWide } from './hinge-door-too-wide.ts';
+import { hingeLeafTooWide } from './hinge-leaf-too-wide.ts';
+import { hingeScrewsInEdging } from './hinge-screws-in-edging.ts';
+import { hingeSideNotSaid } from './hinge-side-not-said.ts';
+import { hingeThinnerThanGap } from './hinge-thinner-than-gap.ts';
 import { hingeWrongFit } from './hinge-wrong-fit.ts';
+import { hingesDoNotFit } from './hinges-do-not-fit.ts';
 import { hungWithBase } from './hung-with-base.ts';
 import { hungWithoutNailer } from './hung-without-nailer.ts';
 import { jointBreaksThrough } from './joint-breaks-through.ts';
@@ -75,20 +85,32 @@ import { partLongerThanStock } from './part-longer-than-stock.ts';
 import { partTooShortForMachine } from './part-too-short-for-machine.ts';
 import { partWiderThanStock } from './part-wider-than-stock.ts';
 import { patternNeverUsed } from './pattern-never-used.ts';
+import { pinHoleTooDeep } from './pin-hole-too-deep.ts';
+import { pinRowMeetsCut } from './pin-row-meets-cut.ts';
+import { pinRowOffShelf } from './pin-row-off-shelf.ts';
+import { pinRowTooShort } from './pin-row-too-short.ts';
+import { pinRowWithoutWood } from './pin-row-without-wood.ts';
+import { pinsWithoutSize } from './pins-without-size.ts';
 import { priceNegative } from './price-negative.ts';
 import { railNarrowerThanDivider } from './rail-narrower-than-divider.ts';
 import { revealLeavesNoLap } from './reveal-leaves-no-lap.ts';
 import { ripTooWide } from './rip-too-wide.ts';
+import { rowsOffPitch } from './rows-off-pitch.ts';
 import { rulerOdd } from './ruler-odd.ts';
 import { saidTwice } from './said-twice.ts';
 import { sameLeadsNowhere } from './same-leads-nowhere.ts';
-import { screwMeetsJoint } from './screw-meets-joint.ts';
-import { screwBreaksThrough } from './screw-breaks-through.ts';
-import { screwNearEdge } from './screw-near-edge.ts';
 import { screwBehindGap } from './screw-behind-gap.ts';
+import { screwBreaksThrough } from './screw-breaks-through.ts';
 import { screwInAir } from './screw-in-air.ts';
+import { screwMeetsJoint } from './screw-meets-joint.ts';
+import { screwNearEdge } from './screw-near-edge.ts';
 import { shareNotPositive } from './share-not-positive.ts';
 import { sheetMayNotEnterGroove } from './sheet-may-not-enter-groove.ts';
+import { sidesTooThickForSlides } from './sides-too-thick-for-slides.ts';
+import { shelfHeightsNotAll } from './shelf-heights-not-all.ts';
+import { shelfLeavesCleat } from './shelf-leaves-cleat.ts';
+import { shelfOffItsHoles } from './shelf-off-its-holes.ts';
+import { shelfOutOfPlace } from './shelf-out-of-place.ts';
 import { shelfTooLong } from './shelf-too-long.ts';
 import { shelvesFillOpening } from './shelves-fill-opening.ts';
 import { sizeAbsurd } from './size-absurd.ts';
@@ -100,7 +122,9 @@ import { sizeOfWhat } from './size-of-what.ts';
 import { sizeSaidInTwoWays } from './size-said-in-two-ways.ts';
 import { sizesNotPositive } from './sizes-not-positive.ts';
 import { slideTooLong } from './slide-too-long.ts';
+import { slideOutOfPlace } from './slide-out-of-place.ts';
 import { slidesNeedPacking } from './slides-need-packing.ts';
+import { slidesOverloaded } from './slides-overloaded.ts';
 import { solidPanelCannotMove } from './solid-panel-cannot-move.ts';
 import { solidTopCannotMove } from './solid-top-cannot-move.ts';
 import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
@@ -117,6 +141,7 @@ import { thicknessIsNominal } from './thickness-is-nominal.ts';
 import { thicknessNotKnown } from './thickness-not-known.ts';
 import { toeSpaceSmall } from './toe-space-small.ts';
 import { tongueTooThick } from './tongue-too-thick.ts';
+import { tooFewHinges } from './too-few-hinges.ts';
 import { unitApart } from './unit-apart.ts';
 import { unitsMixedInSum } from './units-mixed-in-sum.ts';
 import { unknownName } from './unknown-name.ts';
@@ -133,6 +158,16 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  hingeSideNotSaid,
+  closingEdgeNeedsBevel,
+  doorHingedOnNothing,
+  hingesDoNotFit,
+  tooFewHinges,
+  hingeScrewsInEdging,
+  hingeThinnerThanGap,
+  hingeLeafTooWide,
+  cupDistanceOutside,
+  cupTooDeep,
   anchorToWall,
   clearanceIsNoFloat,
   edgingAcrossGrain,
@@ -149,8 +184,19 @@ const kinds: readonly AnyKind[] = [
   notchCutsFrame,
   panelFillsFrame,
   panelLeavesGroove,
+  pinHoleTooDeep,
+  pinRowMeetsCut,
+  pinRowOffShelf,
+  pinRowTooShort,
+  pinRowWithoutWood,
+  pinsWithoutSize,
   priceNegative,
   railNarrowerThanDivider,
+  rowsOffPitch,
+  shelfHeightsNotAll,
+  shelfLeavesCleat,
+  shelfOffItsHoles,
+  shelfOutOfPlace,
   solidPanelCannotMove,
   solidTopCannotMove,
   braceNotClosed,
@@ -166,6 +212,7 @@ const kinds: readonly AnyKind[] = [
   drawerBoxDoesNotFit,
   drawersWithoutSlides,
   drawerTooWideForItsDepth,
+  drawerCannotBeLiftedIn,
   emptyGroup,
   fileNeverNeeded,
   fileNotFound,
@@ -230,6 +277,7 @@ const kinds: readonly AnyKind[] = [
   screwInAir,
   shareNotPositive,
   sheetMayNotEnterGroove,
+  sidesTooThickForSlides,
   shelfTooLong,
   shelvesFillOpening,
   sizeAbsurd,
@@ -241,7 +289,9 @@ const kinds: readonly AnyKind[] = [
   sizeSaidInTwoWays,
   sizesNotPositive,
   slidesNeedPacking,
+  slidesOverloaded,
   slideTooLong,
+  slideOutOfPlace,
   stileNarrowerThanSide,
   stockNeverUsed,
   stockThicknessDiffers,

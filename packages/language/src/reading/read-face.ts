@@ -1,16 +1,11 @@
 import {
-  assumed,
   type Cell,
   type Divider,
   type FaceDesign,
   FRONT_THICKNESS,
   type FrontFit,
   type GroupCell,
-  Length,
-  type Material,
   type PanelDesign,
-  SHELF_SHY,
-  type ShelfDesign,
   type SizeAsked,
   usual,
 } from '@fettle/engine';
@@ -24,8 +19,9 @@ import { dividerBetween, dividerStandsAlone, noDivider, readDivider } from './re
 import { readHingeSide, readHinges } from './read-doors.ts';
 import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
-import { readMaterial, readPanel } from './read-material.ts';
+import { readPanel } from './read-material.ts';
 import { readPulls } from './read-pulls.ts';
+import { readShelves } from './read-shelves.ts';
 import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } from './reader.ts';
 
 /** The face as the maker wrote it: rows, stacks, fronts and openings with the sizes asked for. */
@@ -125,7 +121,12 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
     case 'stack':
       return readGroup(reading, statement, word, basics);
     case 'open':
-      return { ...basics, kind: 'open', ...shelvesIn(reading, statement), ...readContents(context, statement) };
+      return {
+        ...basics,
+        kind: 'open',
+        ...readShelves(context, statement, reading.sides),
+        ...readContents(context, statement),
+      };
     default: {
       const own = onlyStatement(context, statement, 'fronts');
       const ownPanel = own && readPanel(new Reader(own, vocabulary.frontSpecs.ownFront, context), 'front');
@@ -149,7 +150,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
           : {}),
         ...(word === 'drawer' || word === 'false-front' ? {} : readHinges(context, statement)),
         ...readPulls(context, statement),
-        ...shelvesIn(reading, statement),
+        ...readShelves(context, statement, reading.sides),
         ...readContents(context, statement),
         ...(fit === undefined ? {} : { fit }),
         ...(front === undefined ? {} : { front }),
@@ -305,36 +306,4 @@ function readGrading(reading: FaceReading, statement: Statement, count: number):
     return undefined;
   }
   return (step) => ({ kind: 'graded-by-ratio', ratio, step });
-}
-
-function shelvesIn(reading: FaceReading, statement: Statement): { readonly shelves?: ShelfDesign } {
-  const { context, sides } = reading;
-  const found = onlyStatement(context, statement, 'shelves');
-  if (found === undefined) return {};
-  const reader = new Reader(found, vocabulary.frontSpecs.shelves, context);
-  const count = reader.count('<count> adjustable') ?? reader.count('<count> fixed');
-  const countOrigin = reader.slotOrigin('<count> adjustable') ?? reader.slotOrigin('<count> fixed');
-  const adjustable = reader.has('<count> adjustable');
-  const own = reader.has('of <stock>') || reader.has('thick <length>');
-  const material: Material | undefined = own
-    ? readMaterial(reader as unknown as Reader<'<stock>' | 'of <stock>' | 'thick <length>'>, 'shelves')
-    : sides && asSides(sides);
-  if (count === undefined || material === undefined) return {};
-  return {
-    shelves: withEdging(context, found, {
-      origin: reader.origin,
-      count,
-      ...(countOrigin === undefined ? {} : { countOrigin }),
-      adjustable,
-      material,
-      shyEachEnd: adjustable
-        ? usual(SHELF_SHY, context.units.unit)
-        : assumed(Length.zero, 'fixed shelves are as long as their opening'),
-    }),
-  };
-}
-
-function asSides(sides: PanelDesign): Material {
-  const thickness = assumed(sides.thickness.length, 'shelves are of the stock of the sides');
-  return sides.stock === undefined ? { thickness } : { stock: sides.stock, thickness };
 }

@@ -2,6 +2,7 @@ import { dividerBody, edgedBody, ofStock as fromStock } from './construction.ts'
 import { hinges, pulls } from './hanging.ts';
 import { endJoints } from './joints.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
+import { shelves } from './shelves.ts';
 
 /** The face: fronts and openings, in rows from left to right and in stacks from top to bottom. */
 
@@ -34,15 +35,6 @@ const fitPhrases = {
 } as const;
 const frontPhrases = { ...sizePhrases, ...fitPhrases } as const;
 
-const shelves = statement('shelves', 'Shelves inside this opening.', {
-  phrases: {
-    '<count> adjustable': 'So many, on pins.',
-    '<count> fixed': 'So many, fixed.',
-    'of <stock>': 'The stock they are made of.',
-    'thick <length>': 'Their thickness.',
-  },
-  body: () => edgedBody,
-});
 const holds = statement('holds', 'What must fit in here.', {
   phrases: { '<count> <thing>': 'So many of that thing.', '<thing>': 'One of that thing.' },
 });

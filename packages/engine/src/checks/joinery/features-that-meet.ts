@@ -65,6 +65,8 @@ function mayMeet(one: Feature, other: Feature, isFramed: boolean): boolean {
   if (one.joint !== undefined && one.joint === other.joint) return true;
   // Hardware is laid out as a whole by its own rules.
   if (one.joint === undefined && other.joint === undefined) return true;
+  // Rows of pin holes have checks of their own, that know how a row may be moved.
+  if (one.kind === 'pin-hole' || other.kind === 'pin-hole') return true;
   const [closedOne, closedOther] = [isClosed(one), isClosed(other)];
   if (closedOne && closedOther) return false;
   if (closedOne || closedOther) {

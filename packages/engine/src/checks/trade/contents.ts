@@ -15,9 +15,11 @@ export function contentsFindings({ face, layout }: TradeCase): readonly Finding[
   return cellsIn(face.root).flatMap(({ laid, group }) => {
     if (!holdsSomething(laid)) return [];
     const room = roomInside(laid, face.design, layout);
-    const space: Space = { width: room.width.length, depth: room.depth.length, height: room.height.length };
-    if (!space.width.isPositive() || !space.depth.isPositive() || !space.height.isPositive()) return [];
-    return fillSpaces(laid.cell.holds ?? [], space, room.rooms)
+    const [width, depth] = [room.width.length, room.depth.length];
+    const spaces = room.heights.map(({ length: height }): Space => ({ width, depth, height }));
+    const space = spaces.reduce((highest, each) => (each.height.compare(highest.height) > 0 ? each : highest));
+    if (!width.isPositive() || !depth.isPositive() || spaces.some(({ height }) => !height.isPositive())) return [];
+    return fillSpaces(laid.cell.holds ?? [], spaces)
       .filter(({ held, placed }) => placed < held.count)
       .map(({ held, placed, perSpace }) =>
         contentsDoNotFit.at(
@@ -27,7 +29,8 @@ export function contentsFindings({ face, layout }: TradeCase): readonly Finding[
             thing: held.thing.name,
             count: held.count,
             fits: placed,
-            rooms: room.rooms,
+            rooms: spaces.length,
+            spaces: spaces.every(({ height }) => height.equals(space.height)) ? 'alike' : 'differ',
             ...space,
             ...(perSpace > 0 ? {} : lacking(held.thing, space)),
           },

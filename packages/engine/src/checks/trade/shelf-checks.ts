@@ -1,8 +1,8 @@
 import { type Finding, type Mend, shelfTooLong, shelvesFillOpening } from '@fettle/findings';
 import type { FrontCell, OpenCell, ShelfDesign } from '../../design/design.ts';
 import { type Group, groupAlike } from '../../grouping.ts';
-import { Length } from '../../length/length.ts';
-import { shelfCount, shelfSpacing } from '../../parts/shelves.ts';
+import { Length, type LengthUnit } from '../../length/length.ts';
+import { clearHeights, shelfCount } from '../../parts/shelf-places.ts';
 import {
   isMetric,
   LEAST_BETWEEN_SHELVES,
@@ -23,29 +23,36 @@ interface Shelved extends NamedCell {
   readonly count: number;
   /** From one end of a shelf to the other. */
   readonly length: Length;
+  /** The least of the free heights. */
   readonly clear: Length;
 }
 
 export function shelfFindings(one: TradeCase): readonly Finding[] {
   if (one.face === undefined) return [];
-  const shelved = cellsIn(one.face.root).flatMap(shelvedCell);
+  const shelved = cellsIn(one.face.root).flatMap((named) => shelvedCell(named, one.layout.unit));
   const least = limitIn(LEAST_BETWEEN_SHELVES, one.design.units.unit);
   return [...filled(shelved, least), ...tooLong(one, shelved)];
 }
 
-function shelvedCell(named: NamedCell): readonly Shelved[] {
+function shelvedCell(named: NamedCell, unit: LengthUnit): readonly Shelved[] {
   const { cell, opening } = named.laid;
   if ((cell.kind !== 'open' && cell.kind !== 'front') || cell.shelves === undefined) return [];
   const { shelves } = cell;
   const count = shelfCount(shelves);
   const length = opening.x.size.length.minus(shelves.shyEachEnd.length.times(2));
   if (count === 0 || !length.isPositive() || !opening.y.size.length.isPositive()) return [];
-  return [{ ...named, cell, shelves, count, length, clear: shelfSpacing(shelves, opening).length }];
+  const clear = clearHeights(shelves, opening, unit).reduce(
+    (least, { length: height }) => least.min(height),
+    opening.y.size.length,
+  );
+  return [{ ...named, cell, shelves, count, length, clear }];
 }
 
 function filled(shelved: readonly Shelved[], least: Length): readonly Finding[] {
   return shelved
     .filter(({ clear, shelves }) => isFilled(clear, least) && shelves.material.thickness.length.isPositive())
+    // Heights that are written so that shelves meet are told one by one.
+    .filter(({ clear, shelves }) => shelves.heights === undefined || clear.isPositive())
     .map(({ laid, group, cell, shelves, count, clear }) => {
       const opening = laid.opening.y.size.length;
       const who = whoIs(cell, group);
@@ -77,7 +84,7 @@ function isFilled(clear: Length, least: Length): boolean {
 /** As many as leave enough between them; none where not even one does. */
 function fewerShelves(shelves: ShelfDesign, count: number, opening: Length, least: Length): readonly Mend[] {
   const at = shelves.countOrigin;
-  if (at === undefined) return [];
+  if (at === undefined || shelves.heights !== undefined) return [];
   const thickness = shelves.material.thickness.length;
   for (let fewer = count - 1; fewer > 0; fewer--) {
     const clear = opening.minus(thickness.times(fewer)).dividedBy(fewer + 1);

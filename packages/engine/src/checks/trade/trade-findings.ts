@@ -2,6 +2,9 @@ import type { Finding } from '@fettle/findings';
 import type { PieceDesign } from '../../design/design.ts';
 import { constructionFindings } from '../construction/construction-findings.ts';
 import { frontSizeFindings } from '../front-sizes.ts';
+import { hingeFindings } from '../hanging/hinge-findings.ts';
+import { pinRowFindings } from '../shelves/pin-row-checks.ts';
+import { shelfPlaceFindings } from '../shelves/shelf-place-checks.ts';
 import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
 import { contentsFindings } from './contents.ts';
@@ -39,6 +42,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...constructionFindings(one),
     ...gapFindings(one),
     ...doorFindings(one),
+    ...hingeFindings(one),
     ...drawerProportions(one),
     ...drawerBottomFindings(one),
     ...packingFindings(one),
@@ -46,6 +50,8 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...(one.face === undefined ? [] : frontSizeFindings(one.face.root)),
     ...absurdOpenings(one),
     ...shelfFindings(one),
+    ...shelfPlaceFindings(one),
+    ...pinRowFindings(one),
     ...contentsFindings(one),
     ...stockFindings(one),
     ...machineFindings(one),
