@@ -1,10 +1,29 @@
 import type { Finding } from '@fettle/findings';
+import type { CarcaseLayout } from '../../evaluation.ts';
 import type { PlacedHardware } from '../../hardware/placed-hardware.ts';
+import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import type { JoinedCase } from '../joinery/joined-case.ts';
 import { packerFindings } from './packer-findings.ts';
 import { screwFindings } from './screw-findings.ts';
+import { slideLoadFindings } from './slide-loads.ts';
+import { slidePlaceFindings, slidesOutOfPlace } from './slide-places.ts';
 
-/** Whether hardware in its place has wood to hold in. */
-export function hardwareFindings(one: JoinedCase, placed: readonly PlacedHardware[]): readonly Finding[] {
-  return [...packerFindings(placed), ...screwFindings(one, placed)];
+export interface FittedCase extends JoinedCase {
+  readonly layout: CarcaseLayout;
+  readonly placed: readonly PlacedHardware[];
+  readonly drawers: readonly LaidDrawer[];
+}
+
+/** Whether hardware lies where it can work, has wood to hold in, and carries no more than it may. */
+export function hardwareFindings(one: FittedCase): readonly Finding[] {
+  const { drawers, layout, parts, placed, shop } = one;
+  // What stands beside nothing has no wood behind it either.
+  const lost = slidesOutOfPlace(drawers, layout);
+  const inPlace = lost.size === 0 ? placed : placed.filter(({ kind, cell }) => kind !== 'slide' || !lost.has(cell));
+  return [
+    ...slidePlaceFindings(drawers, layout),
+    ...packerFindings(placed),
+    ...screwFindings(one, inPlace),
+    ...slideLoadFindings(drawers, parts, shop.slides),
+  ];
 }
