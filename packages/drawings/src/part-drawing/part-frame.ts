@@ -9,18 +9,22 @@ import type { ViewDirection } from '../shapes/view-direction.ts';
 
 export type Axis = 'x' | 'y' | 'z';
 
-export interface PartFrame {
+/** How a part lies. */
+export interface LaidPart {
   readonly part: Part;
   readonly along: Axis;
   readonly across: Axis;
   readonly thin: Axis;
+  readonly size: Readonly<Record<Local, Length>>;
+}
+
+export interface PartFrame extends LaidPart {
   /** The face that is drawn. */
   readonly face: FaceOfPart;
   /** 'lower end', 'front edge'. */
   readonly endWords: string;
   readonly edgeWords: string;
   readonly faceWords: string;
-  readonly size: Readonly<Record<Local, Length>>;
   readonly cuts: readonly PlacedCut[];
 }
 
@@ -48,24 +52,32 @@ export const FACE_WORDS: Readonly<Record<FaceOfPart, string>> = {
   '+z': 'back',
 };
 
-export function frameOf(part: Part): PartFrame {
+export function laidDown(part: Part): LaidPart {
   const { thin, blank } = part;
   const others = (['x', 'y', 'z'] as const).filter((axis) => axis !== thin);
   const [one, other] = others as [Axis, Axis];
   const isFirst =
     part.grain === one || (part.grain !== other && blank[one].size.length.compare(blank[other].size.length) >= 0);
   const [along, across] = isFirst ? [one, other] : [other, one];
-  const face = faceToDraw(part);
   return {
     part,
     along,
     across,
     thin,
+    size: { along: blank[along].size.length, across: blank[across].size.length, thin: blank[thin].size.length },
+  };
+}
+
+export function frameOf(part: Part): PartFrame {
+  const laid = laidDown(part);
+  const { along, across, thin } = laid;
+  const face = faceToDraw(part);
+  return {
+    ...laid,
     face,
     endWords: `${FACE_WORDS[`-${along}`]} end`,
     edgeWords: `${FACE_WORDS[`-${across}`]} edge`,
     faceWords: `${FACE_WORDS[face]} face`,
-    size: { along: blank[along].size.length, across: blank[across].size.length, thin: blank[thin].size.length },
     cuts: part.features.flatMap((feature) => placedCut(part.blank, { along, across, thin }, face, feature)),
   };
 }
