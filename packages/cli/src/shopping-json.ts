@@ -44,6 +44,8 @@ export interface BuyJson {
   readonly kind: 'sheet' | 'board' | 'hardware';
   readonly name: string;
   readonly quantity: number;
+  /** It is there already, and is not bought. */
+  readonly onHand?: true;
   readonly length?: LengthJson;
   readonly width?: LengthJson;
   readonly thickness?: LengthJson;
@@ -107,11 +109,12 @@ function buyJson(row: ShoppingRow, units: Units): BuyJson {
   };
   const { quantity, parts } = row;
   if (row.kind === 'hardware') return { kind: row.kind, name: row.entry ?? row.what, quantity, ...money, parts };
-  const { boardFeet, thickness } = row;
+  const { boardFeet, thickness, isOnHand } = row;
   return {
     kind: row.kind,
     name: row.stock.name,
     quantity,
+    ...(isOnHand ? { onHand: true as const } : {}),
     length: lengthJson(row.length, units),
     width: lengthJson(row.width, units),
     ...(thickness === undefined ? {} : { thickness: lengthJson(thickness, units) }),

@@ -87,11 +87,11 @@ function rowOf(row: ShoppingRow, plan: BuyingPlan, units: Units): TableRow {
     const buy = row.entry === undefined ? row.what : cleanName(row.entry);
     return { parts: row.parts, cells: cells({ buy, quantity: `${row.quantity}`, ...money, notes }) };
   }
-  const standing = standingOf(row, plan);
+  const standing = row.isOnHand ? undefined : standingOf(row, plan);
   return {
     parts: row.parts,
     cells: cells({
-      buy: cleanName(row.stock.name),
+      buy: `${cleanName(row.stock.name)}${row.isOnHand ? ', offcut on hand' : ''}`,
       quantity: `${row.quantity}`,
       length: shown(row.length, units),
       width: shown(row.width, units),

@@ -71,7 +71,9 @@ export function stockBlock(laid: LaidStock, cuts: readonly NumberedCut[], units:
 function heading(laid: LaidStock, units: Units, { left, top }: Place, whole: Box): Text {
   const thick = laid.thickness === undefined ? '' : ` × ${figureOnSheet(laid.thickness, units)}`;
   const size = `${figureOnSheet(laid.length, units)} × ${figureOnSheet(laid.width, units)}${thick}`;
-  const words = `${laid.kind === 'sheet' ? 'Sheet' : 'Board'} ${laid.number}: ${cleanName(laid.stock.name)}, ${size}`;
+  const what = laid.kind === 'sheet' ? 'Sheet' : 'Board';
+  const there = laid.offcut === undefined ? '' : ', offcut on hand';
+  const words = `${what} ${laid.number}: ${cleanName(laid.stock.name)}, ${size}${there}`;
   const room = Math.max(whole.right - left - 26, 60);
   return {
     kind: 'text',

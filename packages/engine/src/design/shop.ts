@@ -25,6 +25,20 @@ export interface Stock {
   readonly grain: 'along-length' | 'none';
   readonly species?: string;
   readonly price?: Price;
+  /** What is cut off each edge of a sheet before anything else. */
+  readonly trim?: Figure;
+  /** What is left over from earlier work, to be used before anything is bought. */
+  readonly offcuts?: readonly OffcutEntry[];
+}
+
+export interface OffcutEntry {
+  readonly origin: Origin;
+  /** Along the grain. */
+  readonly length: Figure;
+  readonly width: Figure;
+  /** Of a board, rough; absent where its stock comes in one thickness. */
+  readonly thickness?: Figure;
+  readonly count: number;
 }
 
 /** Limits that are absent are not known and are not checked. */
@@ -141,6 +155,10 @@ export interface MachineEntry {
   readonly planeWidth?: Figure;
   /** Shorter pieces are not safe on it. */
   readonly leastLength?: Figure;
+  /** The longest cut it makes along a sheet. */
+  readonly ripLength?: Figure;
+  /** Narrower strips are not safe on it. */
+  readonly leastWidth?: Figure;
   readonly kerf?: Figure;
 }
 

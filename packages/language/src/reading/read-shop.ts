@@ -6,6 +6,7 @@ import {
   Length,
   type LengthUnit,
   type MachineEntry,
+  type OffcutEntry,
   type Price,
   type Rational,
   type SlideEntry,
@@ -30,7 +31,8 @@ export function readStock(statement: Statement, documents: LangiumDocuments): St
   const known = stocks.get(statement);
   if (known !== undefined) return known;
   const form = specOf(statement).spec.word === 'sheet' ? 'sheet' : 'board';
-  const reader = new Reader(statement, shop.board, quietContext(statement, documents));
+  const context = quietContext(statement, documents);
+  const reader = new Reader(statement, shop.board, context);
   const figure = (figured: Figure | undefined) => shopFigure(figured, statement);
   const price =
     priceOf('each', reader.number('costs <number> each')) ??
@@ -45,9 +47,29 @@ export function readStock(statement: Statement, documents: LangiumDocuments): St
     ...optional('width', figure(reader.length('<length> wide'))),
     grain: reader.has('no grain') ? 'none' : 'along-length',
     ...optional('price', price),
+    ...optional('trim', form === 'sheet' ? figure(trimOf(statement, context)) : undefined),
+    ...optional('offcuts', readOffcuts(statement, context)),
   };
   stocks.set(statement, stock);
   return stock;
+}
+
+function trimOf(sheet: Statement, context: ReadContext): Figure | undefined {
+  return new Reader(sheet, shop.sheet, context).length('trim <length>');
+}
+
+/** An offcut that does not say its size is none that could be cut from. */
+function readOffcuts(stock: Statement, context: ReadContext): readonly OffcutEntry[] | undefined {
+  const offcuts = bodyStatements(stock, 'offcut').flatMap((each): readonly OffcutEntry[] => {
+    const reader = new Reader(each, shop.offcut, context);
+    const length = shopFigure(reader.length('<length> long'), stock);
+    const width = shopFigure(reader.length('<length> wide'), stock);
+    const thickness = shopFigure(reader.length('<length> thick'), stock);
+    if (length === undefined || width === undefined) return [];
+    const count = reader.count('<count> of them') ?? 1;
+    return [{ origin: reader.origin, length, width, count, ...optional('thickness', thickness) }];
+  });
+  return offcuts.length === 0 ? undefined : offcuts;
 }
 
 /** Undefined while the entry does not say how long the slide is. */
@@ -135,6 +157,8 @@ export function readMachine(statement: Statement, documents: LangiumDocuments): 
     ...optional('crosscutWidth', figure(reader.length('crosscuts at most <length> wide'))),
     ...optional('planeWidth', figure(reader.length('planes at most <length> wide'))),
     ...optional('leastLength', figure(reader.length('least length <length>'))),
+    ...optional('ripLength', figure(reader.length('rips at most <length> long'))),
+    ...optional('leastWidth', figure(reader.length('least width <length>'))),
     ...optional('kerf', figure(reader.length('kerf <length>'))),
   };
 }

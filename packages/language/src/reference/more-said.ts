@@ -5,8 +5,12 @@
 export const moreSaid = `
 units inches to 1/32
 let "thin" be 3/32
-sheet "MDF" nominal 3/4, actual 3/4, 97 long, 49 wide, no grain, costs 48 each
+sheet "MDF" nominal 3/4, actual 3/4, 97 long, 49 wide, no grain, trim 1/2, costs 48 each {
+  offcut 40 long, 18 wide
+  offcut 24 long, 24 wide, 2 of them
+}
 board "walnut" nominal 4/4, actual 13/16, 8 wide, 120 long, costs 14 a board foot
+board "elm" any thickness, 8 wide, 120 long { offcut 30 long, 5 wide, 1 thick }
 veneer "walnut burl" actual 1/42, 96 long, 9 wide
 slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free behind, carries 100 lb, costs 31 each {
   hole 1-1/2 from front, 7/8 up   hole 18 from front, 7/8 up   screws 5/8 long, 1/8 thick
@@ -20,7 +24,8 @@ cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
 dowel "8 mm" 8mm thick, 35mm long
 screw "No. 8" 2 long, pilot 1/8, clearance 3/16
 tenon "6 by 40" 6mm thick, 20mm wide, 40mm long
-machine "table saw" rips at most 30 wide, crosscuts at most 24, least length 6, kerf 1/8
+machine "table saw" rips at most 30 wide, crosscuts at most 24, least length 6, least width 1/2, kerf 1/8
+machine "track saw" rips at most 106 long, crosscuts at most 60 wide, kerf 5/64
 flitch "walnut A" 24 leaves, 6 wide, 96 long
 thing "record" { 12-3/8 wide, 1/8 deep, 12-3/8 high   this way up   weighs 1/2 lb }
 

@@ -14,9 +14,19 @@ const stockPhrases = {
   'costs <number> a board foot': 'Price of a board foot.',
 } as const;
 
+export const offcut = statement('offcut', 'What is left over from earlier work: it is used before anything is bought.', {
+  phrases: {
+    '<length> long': 'Length along its grain.',
+    '<length> wide': 'Width across its grain.',
+    '<length> thick': 'Thickness of a board, rough, where its stock comes in several.',
+    '<count> of them': 'How many there are; one where nothing is said.',
+  },
+});
+const stockBody = noun('stock', 'What there is of it besides what can be bought.', [offcut]);
 export const sheet = statement('sheet', 'Sheet stock: plywood, veneered panel, MDF.', {
   declares: 'stock',
-  phrases: stockPhrases,
+  phrases: { ...stockPhrases, 'trim <length>': 'What is cut off each edge of a sheet before anything else.' },
+  body: () => stockBody,
 });
 export const board = statement(
   'board',
@@ -24,6 +34,7 @@ export const board = statement(
   {
     declares: 'stock',
     phrases: { ...stockPhrases, 'any thickness': 'Planed to whatever thickness a part asks for.' },
+    body: () => stockBody,
   },
 );
 export const veneer = statement('veneer', 'Veneer, by the name it is bought under.', {
@@ -83,6 +94,8 @@ export const machine = statement('machine', 'A machine, with what it can take.',
     'crosscuts at most <length> wide': 'The widest panel it can cut across.',
     'planes at most <length> wide': 'The widest board it planes.',
     'least length <length>': 'Shorter pieces are cut from a long blank: they are not safe on it.',
+    'rips at most <length> long': 'The longest cut it makes along a sheet.',
+    'least width <length>': 'Narrower strips are cut some other way: they are not safe on it.',
     'kerf <length>': 'What its blade turns into dust.',
   },
 });

@@ -1,4 +1,4 @@
-import type { Stock } from '../../design/shop.ts';
+import type { OffcutEntry, Stock } from '../../design/shop.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { isMetric } from '../../tables/trade-limits.ts';
@@ -6,7 +6,7 @@ import { exactBoardFeet } from '../board-feet.ts';
 import { usualAllowances } from '../boards/board-allowances.ts';
 import { type BoardOffered, prepareBoards } from '../boards/prepare-boards.ts';
 import { roughThicknessFor } from '../rough-thickness.ts';
-import type { BoardOrder, UnplannedPiece } from './buying-request.ts';
+import type { BoardOrder, StockOffer, UnplannedPiece } from './buying-request.ts';
 import type { PieceToCut } from './pieces-to-cut.ts';
 import { lumberOf } from './wood-of-stock.ts';
 
@@ -33,9 +33,11 @@ export function boardOrders(
 ): readonly BoardOrder[] {
   const byId = new Map(pieces.map((piece) => [piece.blank.id, piece]));
   const lumber = lumberOf(stock);
+  const boards = [...sold(stock, pieces, unit), ...onHand(stock)];
+  const offers = new Map(boards.map(({ id, length, width, offcut }) => [id, { length, width, ...offcutOf(offcut) }]));
   const { problems, refused } = prepareBoards({
     blanks: pieces.map(({ blank, thickness, what }) => ({ blank, thickness, count: 1, mayBeGluedUp: what === 'part' })),
-    boards: offered(stock, pieces, unit),
+    boards,
     lumber,
     ripKerf: kerf,
     crosscutKerf: kerf,
@@ -48,12 +50,33 @@ export function boardOrders(
   return problems.map((prepared) => ({
     stock,
     prepared,
+    offers,
     pieces: pieces.filter(({ blank }) => prepared.glueUps.has(blank.id)),
   }));
 }
 
+interface BoardThere extends BoardOffered {
+  readonly offcut?: OffcutEntry;
+}
+
+/** What is there already costs nothing. One that does not say how thick it is, is as thick as its stock. */
+function onHand(stock: Stock): readonly BoardThere[] {
+  const usual = stock.nominal?.length ?? stock.actual?.length;
+  return (stock.offcuts ?? []).flatMap((offcut, at): readonly BoardThere[] => {
+    const thickness = offcut.thickness?.length ?? usual;
+    if (thickness === undefined) return [];
+    const [length, width] = [offcut.length.length, offcut.width.length];
+    const cost = Rational.zero;
+    return [{ id: `offcut ${at}`, thickness, width, length, cost, available: offcut.count, offcut }];
+  });
+}
+
+function offcutOf(offcut: OffcutEntry | undefined): Pick<StockOffer, 'offcut'> {
+  return offcut === undefined ? {} : { offcut };
+}
+
 /** Boards of the widest width in each length up to the longest; they cost their board feet. */
-function offered(stock: Stock, pieces: readonly PieceToCut[], unit: LengthUnit): readonly BoardOffered[] {
+function sold(stock: Stock, pieces: readonly PieceToCut[], unit: LengthUnit): readonly BoardThere[] {
   const width = stock.width?.length ?? Length.zero;
   return thicknesses(stock, pieces).flatMap((thickness) =>
     lengthsUpTo(stock.length?.length ?? Length.zero, unit).map((length) => ({

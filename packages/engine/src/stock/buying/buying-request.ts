@@ -1,16 +1,17 @@
 import { assumed } from '../../design/derive.ts';
 import type { Figure } from '../../design/figure.ts';
-import type { MachineEntry, Stock } from '../../design/shop.ts';
+import type { MachineEntry, OffcutEntry, Stock } from '../../design/shop.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import type { Part } from '../../parts/part.ts';
 import { isMetric } from '../../tables/trade-limits.ts';
 import { sizeOfBlank } from '../blank.ts';
 import type { PreparedBoards } from '../boards/prepare-boards.ts';
-import { type IntegerScale, scaleToIntegers } from '../scale-to-integers.ts';
+import type { IntegerScale } from '../scale-to-integers.ts';
 import type { SheetProblem } from '../sheets/sheet-problem.ts';
 import { boardOrders } from './board-orders.ts';
 import { type PieceToCut, piecesToCut } from './pieces-to-cut.ts';
+import { sheetOrder } from './sheet-order.ts';
 
 /** What is to be cut from which stock: the questions that the searches for cutting plans answer. */
 export interface BuyingRequest {
@@ -27,6 +28,8 @@ export interface SheetOrder {
   readonly pieces: readonly PieceToCut[];
   readonly problem: SheetProblem;
   readonly scale: IntegerScale;
+  /** By the id of each kind of sheet in the problem. */
+  readonly offers: ReadonlyMap<string, StockOffer>;
 }
 
 /** Boards of one stock and one thickness. */
@@ -34,6 +37,16 @@ export interface BoardOrder {
   readonly stock: Stock;
   readonly pieces: readonly PieceToCut[];
   readonly prepared: PreparedBoards;
+  /** By the id of each kind of board in the problem. */
+  readonly offers: ReadonlyMap<string, StockOffer>;
+}
+
+/** What can be cut from: as it is sold, or an offcut that is there already. */
+export interface StockOffer {
+  readonly length: Length;
+  readonly width: Length;
+  /** Its entry in the shop file; absent for what is bought. */
+  readonly offcut?: OffcutEntry;
 }
 
 export interface UnplannedPiece {
@@ -85,7 +98,7 @@ export function buyingRequest(
   }
   return {
     kerf,
-    sheets: [...sheets.values()].map(({ stock, pieces }) => sheetOrder(stock, pieces, kerf.length)),
+    sheets: [...sheets.values()].map(({ stock, pieces }) => sheetOrder(stock, pieces, kerf.length, machines)),
     boards: [...boards.values()].flatMap(({ stock, pieces }) =>
       boardOrders(stock, pieces, kerf.length, unit, unplanned),
     ),
@@ -112,29 +125,6 @@ export function kerfOf(machines: readonly MachineEntry[], unit: LengthUnit): Fig
       undefined,
     ) ?? assumed(usual, 'no machine of the shop says its kerf')
   );
-}
-
-function sheetOrder(stock: Stock, pieces: readonly PieceToCut[], kerf: Length): SheetOrder {
-  const width = stock.width?.length ?? Length.zero;
-  const length = stock.length?.length ?? Length.zero;
-  const sizes = pieces.map(({ blank }) => ({ blank, size: sizeOfBlank(blank) }));
-  const scale = scaleToIntegers([width, length, kerf, ...sizes.flatMap(({ size }) => [size.width, size.length])]);
-  return {
-    stock,
-    pieces,
-    scale,
-    problem: {
-      sheets: [{ id: stock.name, width: scale.down(width), length: scale.down(length), cost: 1 }],
-      blanks: sizes.map(({ blank, size }) => ({
-        id: blank.id,
-        width: scale.up(size.width),
-        length: scale.up(size.length),
-        count: 1,
-        mayTurn: blank.mayTurn,
-      })),
-      kerf: scale.up(kerf),
-    },
-  };
 }
 
 /** A whole number of the scale's units as a length, exact. */

@@ -6,6 +6,7 @@ export {
   kerfOf,
   lengthOf,
   type SheetOrder,
+  type StockOffer,
   type UnplannedPiece,
   type WhyUnplanned,
 } from './buying-request.ts';

@@ -1,4 +1,4 @@
-import type { Stock } from '../../design/shop.ts';
+import type { OffcutEntry, Stock } from '../../design/shop.ts';
 import type { Length } from '../../length/length.ts';
 import type { PieceToCut } from './pieces-to-cut.ts';
 
@@ -14,6 +14,8 @@ export interface LaidStock {
   readonly thickness?: Length;
   readonly length: Length;
   readonly width: Length;
+  /** The entry of the shop that it is, where it is there already and need not be bought. */
+  readonly offcut?: OffcutEntry;
   readonly pieces: readonly LaidPiece[];
   readonly offcuts: readonly LaidArea[];
   readonly cuts: readonly SawCut[];

@@ -32,6 +32,7 @@ class BoardReader {
     const { prepared, stock } = this.#order;
     const { problem, thickness } = prepared;
     const kind = problem.boards.find(({ id }) => id === this.#cut.board);
+    const offcut = this.#order.offers.get(this.#cut.board)?.offcut;
     const length = kind?.length ?? 0;
     const width = kind?.width ?? 0;
     const bandsEnd = this.#bandsAlong ? length - problem.endTrim : width - problem.edgeTrim;
@@ -52,6 +53,7 @@ class BoardReader {
       thickness,
       length: this.#length(length),
       width: this.#length(width),
+      ...(offcut === undefined ? {} : { offcut }),
       pieces: this.#pieces,
       offcuts: this.#offcuts,
       cuts: this.#cuts,

@@ -1,30 +1,34 @@
-import type { Length } from '../../length/length.ts';
+import { Length } from '../../length/length.ts';
 import type { CutPiece, CuttingNode } from '../sheets/sheet-plan.ts';
-import { lengthOf, type SheetOrder } from './buying-request.ts';
+import { lengthOf, type SheetOrder, type StockOffer } from './buying-request.ts';
 import type { LaidArea, LaidPiece, LaidStock, SawCut } from './laid-stock.ts';
 import { nameInside } from './piece-names.ts';
 import type { PlannedSheets } from './plan-buying.ts';
 
 /** Sheets as they are cut, numbered from `first`. */
 export function layOutSheets({ order, plan }: PlannedSheets, first: number): readonly LaidStock[] {
-  const { stock } = order;
-  const { length, width } = stock;
+  const { stock, offers } = order;
   const thickness = stock.actual ?? stock.nominal;
-  if (length === undefined || width === undefined) return [];
-  return plan.sheets.map(({ root }, at): LaidStock => {
+  return plan.sheets.flatMap(({ sheet, root }, at): readonly LaidStock[] => {
+    const offer = offers.get(sheet);
+    if (offer === undefined) return [];
     const read = new SheetReader(order);
-    read.node(root, `${first + at}`, 0);
-    return {
-      number: first + at,
-      kind: 'sheet',
-      stock,
-      ...(thickness === undefined ? {} : { thickness: thickness.length }),
-      length: length.length,
-      width: width.length,
-      pieces: read.pieces,
-      offcuts: read.offcuts,
-      cuts: read.cuts,
-    };
+    read.trim(root, offer);
+    read.node(root, `${first + at}`, read.cuts.length === 0 ? 0 : 1);
+    return [
+      {
+        number: first + at,
+        kind: 'sheet',
+        stock,
+        ...(thickness === undefined ? {} : { thickness: thickness.length }),
+        length: offer.length,
+        width: offer.width,
+        ...(offer.offcut === undefined ? {} : { offcut: offer.offcut }),
+        pieces: read.pieces,
+        offcuts: read.offcuts,
+        cuts: read.cuts,
+      },
+    ];
   });
 }
 
@@ -38,6 +42,21 @@ class SheetReader {
   constructor(order: SheetOrder) {
     this.#order = order;
     this.#byId = new Map(order.pieces.map((piece) => [piece.blank.id, piece]));
+  }
+
+  /** Each edge that is trimmed is cut off first: the fence is set to what is to remain. */
+  trim({ x, y, width, length }: CuttingNode, whole: StockOffer): void {
+    const blanks: readonly string[] = [];
+    const [left, near] = [this.#length(x), this.#length(y)];
+    const [right, far] = [this.#length(x + width), this.#length(y + length)];
+    const rip = (at: Length, setting: Length) =>
+      this.cuts.push({ depth: 0, direction: 'rip', setting, at, from: Length.zero, to: whole.length, blanks });
+    const cross = (at: Length, setting: Length) =>
+      this.cuts.push({ depth: 0, direction: 'crosscut', setting, at, from: left, to: right, blanks });
+    if (left.isPositive()) rip(left, whole.width.minus(left));
+    if (right.compare(whole.width) < 0) rip(right, right.minus(left));
+    if (near.isPositive()) cross(near, whole.length.minus(near));
+    if (far.compare(whole.length) < 0) cross(far, far.minus(near));
   }
 
   node(node: CuttingNode, name: string, depth: number): void {
@@ -84,6 +103,7 @@ class SheetReader {
   }
 
   #length(units: number): Length {
+    if (units === 0) return Length.zero;
     return lengthOf(units, this.#order.scale);
   }
 }

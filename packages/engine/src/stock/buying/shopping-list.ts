@@ -7,6 +7,7 @@ import { sizeOfBlank } from '../blank.ts';
 import { exactBoardFeet, talliedBoardFeet } from '../board-feet.ts';
 import { lengthOf, type UnplannedPiece } from './buying-request.ts';
 import { hardwarePrices } from './hardware-prices.ts';
+import { layOutSheets } from './lay-out-sheets.ts';
 import type { PieceToCut } from './pieces-to-cut.ts';
 import type { BuyingPlan, PlannedBoards, PlannedSheets } from './plan-buying.ts';
 
@@ -30,6 +31,8 @@ export interface WoodRow {
   readonly thickness?: Length;
   readonly width: Length;
   readonly length: Length;
+  /** It is there already: nothing is bought, and it costs nothing. */
+  readonly isOnHand: boolean;
   /** Only of boards, all of the row together. */
   readonly boardFeet?: { readonly exact: Rational; readonly tallied: Rational };
   readonly price?: Price;
@@ -67,59 +70,69 @@ export function shoppingList(evaluation: Pick<Evaluation, 'design' | 'hardware'>
   };
 }
 
-function sheetRows({ order, plan }: PlannedSheets): readonly WoodRow[] {
-  const { stock, pieces } = order;
-  const quantity = plan.sheets.length;
-  if (quantity === 0 || stock.width === undefined || stock.length === undefined) return [];
-  const left = new Set(plan.unplaced.map(({ blank }) => blank));
-  const cut = pieces.filter(({ blank }) => !left.has(blank.id));
-  const [width, length] = [stock.width.length, stock.length.length];
-  const thickness = stock.actual ?? stock.nominal;
-  const price = usablePrice(stock.price);
-  return [
-    {
-      kind: 'sheet',
-      stock,
-      quantity,
-      ...(thickness === undefined ? {} : { thickness: thickness.length }),
-      width,
-      length,
-      ...(price === undefined ? {} : { price }),
-      ...(price?.per === 'each' ? { cost: price.amount.times(quantity) } : {}),
-      waste: wasteOf(cut, areaOf(width, length).times(quantity)),
-      parts: cut.map(({ part }) => part.id),
-    },
-  ];
+function sheetRows(planned: PlannedSheets): readonly WoodRow[] {
+  const { order, plan } = planned;
+  const { stock } = order;
+  const laid = layOutSheets(planned, 1);
+  return order.problem.sheets.flatMap((kind): readonly WoodRow[] => {
+    const used = laid.filter((_, at) => plan.sheets[at]?.sheet === kind.id);
+    const [first] = used;
+    if (first === undefined) return [];
+    const { length, width, thickness } = first;
+    const isOnHand = first.offcut !== undefined;
+    const price = isOnHand ? undefined : usablePrice(stock.price);
+    const cut = used.flatMap(({ pieces }) => pieces.map(({ piece }) => piece));
+    return [
+      {
+        kind: 'sheet',
+        stock,
+        quantity: used.length,
+        ...(thickness === undefined ? {} : { thickness }),
+        ...{ width, length, isOnHand },
+        ...(price === undefined ? {} : { price }),
+        ...costOf(isOnHand, price?.per === 'each' ? price.amount.times(used.length) : undefined),
+        waste: wasteOf(cut, areaOf(width, length).times(used.length)),
+        parts: cut.map(({ part }) => part.id),
+      },
+    ];
+  });
 }
 
 function boardRows({ order, plan }: PlannedBoards): readonly WoodRow[] {
-  const { stock, prepared } = order;
+  const { stock, prepared, offers } = order;
   const { thickness, scale, problem } = prepared;
   const byId = new Map(order.pieces.map((piece) => [piece.blank.id, piece]));
-  const price = usablePrice(stock.price);
   return problem.boards.flatMap((kind): readonly WoodRow[] => {
     const used = plan.boards.filter(({ board }) => board === kind.id);
     if (used.length === 0) return [];
+    const isOnHand = offers.get(kind.id)?.offcut !== undefined;
+    const price = isOnHand ? undefined : usablePrice(stock.price);
     const [width, length] = [lengthOf(kind.width, scale), lengthOf(kind.length, scale)];
     const board = { thickness, width, length };
     const exact = exactBoardFeet(board).times(used.length);
     const tallied = talliedBoardFeet(board).times(used.length);
     const blanks = used.flatMap(({ bands }) => bands.flatMap((band) => band.blanks.map(({ blank }) => blank)));
-    const cost = price?.amount.times(price.per === 'each' ? used.length : tallied);
     return [
       {
         kind: 'board',
         stock,
         quantity: used.length,
         ...board,
+        isOnHand,
         boardFeet: { exact, tallied },
         ...(price === undefined ? {} : { price }),
-        ...(cost === undefined ? {} : { cost }),
+        ...costOf(isOnHand, price?.amount.times(price.per === 'each' ? used.length : tallied)),
         waste: wasteOfStaves(blanks, byId, prepared.glueUps, areaOf(width, length).times(used.length)),
         parts: [...new Set(blanks.flatMap((blank) => byId.get(blank)?.part.id ?? []))],
       },
     ];
   });
+}
+
+/** What is on hand costs nothing, whatever its stock costs; absent where the price is not known. */
+function costOf(isOnHand: boolean, cost: Rational | undefined): { readonly cost?: Rational } {
+  if (isOnHand) return { cost: Rational.zero };
+  return cost === undefined ? {} : { cost };
 }
 
 function hardwareRows({ design, hardware }: Pick<Evaluation, 'design' | 'hardware'>): readonly HardwareRow[] {

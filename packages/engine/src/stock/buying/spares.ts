@@ -46,10 +46,17 @@ export function reservesFor(laid: readonly LaidStock[]): readonly Reserve[] {
     const placed = own.map(({ piece, from }) => ({ piece, area: from.pieces.find((each) => each.piece === piece) }));
     const [like] = laid
       .filter((stock) => kind[0] !== undefined && isAlike(stock, kind[0]))
+      // An offcut of earlier work cannot be bought once more.
+      .flatMap((stock) => (stock.offcut === undefined ? [stock] : asSold(stock)))
       .filter((stock) => placed.every(({ area }) => area === undefined || fitsInto(stock, area)))
       .sort((a, b) => areaOf(a) - areaOf(b));
     return like === undefined ? [] : [{ like, covers: own.map(({ piece }) => piece) }];
   });
+}
+
+function asSold(laid: LaidStock): readonly LaidStock[] {
+  const { length, width } = laid.stock;
+  return length === undefined || width === undefined ? [] : [{ ...laid, length: length.length, width: width.length }];
 }
 
 function fitsInto(stock: LaidStock, area: LaidArea): boolean {

@@ -9,7 +9,7 @@ export interface Standing {
 
 export function standingOfSheets({ plan, bound }: PlannedSheets): Standing {
   const least = Rational.of(Math.ceil(bound - 1e-9));
-  return { above: Rational.of(plan.sheets.length).minus(least).max(Rational.zero), counted: 'sheets' };
+  return { above: Rational.of(plan.cost).minus(least).max(Rational.zero), counted: 'sheets' };
 }
 
 /** Board feet are exact ones: boards cost what they measure. */
