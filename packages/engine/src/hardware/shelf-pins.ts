@@ -66,21 +66,28 @@ function shelfEnds(laid: LaidCell, layout: CarcaseLayout): readonly [ShelfEnd, S
   ];
 }
 
-/** What has its face at that end; of several the one that the middle of the row and of the opening lies in. */
+/** What has its face at that end. */
 export function woodsAt(end: ShelfEnd, parts: readonly UnmarkedPart[]): readonly UnmarkedPart[] {
   return parts.filter(({ box }) => (end.side === 'left' ? box.x.end : box.x.start).length.equals(end.plane));
 }
 
-/** The part whose face covers a round hole there with all of its rim. */
-export function woodBehind(
+/**
+ * For each of these heights, from below, the part whose face covers a round hole there with all of its rim. What covers
+ * the lowest and the highest covers all between them.
+ */
+export function woodsBehind(
   woods: readonly UnmarkedPart[],
-  up: Length,
+  ups: readonly Length[],
   deep: Length,
   radius: Length,
-): UnmarkedPart | undefined {
+): readonly (UnmarkedPart | undefined)[] {
   const covers = ({ start, end }: UnmarkedPart['box']['y'], middle: Length): boolean =>
     start.length.compare(middle.minus(radius)) <= 0 && end.length.compare(middle.plus(radius)) >= 0;
-  return woods.find(({ box }) => covers(box.z, deep) && covers(box.y, up));
+  const [lowest, highest] = [ups[0], ups.at(-1)];
+  if (lowest === undefined || highest === undefined) return [];
+  const standing = woods.filter(({ box }) => covers(box.z, deep));
+  const whole = standing.find(({ box }) => covers(box.y, lowest) && covers(box.y, highest));
+  return ups.map((up) => whole ?? standing.find(({ box }) => covers(box.y, up)));
 }
 
 /** The places of all holes of one opening, from its lower edge; none where shelves would leave no height. */
@@ -112,10 +119,11 @@ function holesOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readon
     const woods = woodsAt(end, parts);
     const { plane, entry } = end;
     const along = intervalOf(plane, entry === '+x' ? plane.minus(pins.depth.length) : plane.plus(pins.depth.length));
-    return rows.flatMap((row) =>
-      middles.flatMap((up, index): readonly Feature[] => {
-        const deep = row.middle.length;
-        const part = woodBehind(woods, up, deep, radius);
+    return rows.flatMap((row) => {
+      const deep = row.middle.length;
+      const behind = woodsBehind(woods, middles, deep, radius);
+      return middles.flatMap((up, index): readonly Feature[] => {
+        const part = behind[index];
         if (part === undefined) return [];
         return [
           {
@@ -129,8 +137,8 @@ function holesOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readon
             origin: pins.origin,
           },
         ];
-      }),
-    );
+      });
+    });
   });
 }
 
@@ -148,7 +156,7 @@ function pinsOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readonl
     return ends.flatMap((end) => {
       const woods = woodsAt(end, parts);
       return rows.flatMap((row): readonly PlacedHardware[] => {
-        const part = woodBehind(woods, middle.length, row.middle.length, pins.diameter.length.dividedBy(2));
+        const [part] = woodsBehind(woods, [middle.length], row.middle.length, pins.diameter.length.dividedBy(2));
         if (part === undefined) return [];
         return [
           {

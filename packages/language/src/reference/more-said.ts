@@ -46,6 +46,23 @@ piece "Base" {
   }
 }
 
+piece "Shelf unit" {
+  size 30 wide, 40 high, 12 deep
+  case { sides "MDF"   bottom "MDF" between sides   top "MDF" between sides }
+  face {
+    stack {
+      open "books" share 2 {
+        shelves 2 adjustable of "MDF", shy 1/16 {
+          shelf underside 6-1/8 up   shelf upper face 14-7/8 up
+          pins holes 1/4 wide, 3/8 deep, 1 apart, 1-1/2 from front, 1-1/2 from back, lowest 3 up, highest 20 up
+        }
+      }
+      divider panel of "MDF", shown
+      open "boxes" share 1 { shelves 1 on cleats { cleats of "walnut" thick 3/4, 1 high, set back 1/2 } }
+    }
+  }
+}
+
 piece "Cabinet" {
   let "stile" be 1-3/4
   size 48 wide, 34 high, 24 deep
@@ -73,7 +90,7 @@ piece "Cabinet" {
         dividers web-frame of "walnut", rails 2-1/2 wide, behind fronts
         false-front "basin" front 5 high
         drawer "tools" share 1 { pulls "bar 5", level, 1 on each, 2 below top, screws 1-3/8 long   box 4 high   fronts "walnut" }
-        row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   hinges "butt 2-1/2", 2 to each door, 2 from ends, case gain 1/64 deep   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
+        row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   shelves 1 adjustable { pins system rows }   hinges "butt 2-1/2", 2 to each door, 2 from ends, case gain 1/64 deep   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
         open "books" rest { shelves 1 adjustable of "MDF" }
       }
     }

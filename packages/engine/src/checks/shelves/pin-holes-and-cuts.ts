@@ -6,7 +6,7 @@ import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { boundsMeet } from '../../solids/bounds.ts';
-import { boundsOf, meets, overlapOf } from '../../solids/index.ts';
+import { type Axis, type Bounds, boundsOf, meets, overlapOf } from '../../solids/index.ts';
 import { BEHIND_PIN_HOLE } from '../../tables/shelf-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
 import { featureWords } from '../joinery/joined-case.ts';
@@ -105,13 +105,22 @@ function clashesIn(part: UnmarkedPart, holes: readonly Feature[]): readonly Clas
   const others = part.features.filter(
     (each) => !isSameOrigin(each.origin, first.origin) && !isLaterPinHole(each, first),
   );
-  if (others.length === 0) return [];
+  // Most cuts lie apart from all of the holes at once.
+  const whole = hullOf(holes.map(({ solid }) => boundsOf(solid)));
+  const near = others.filter(({ solid }) => boundsMeet(whole, boundsOf(solid)));
+  if (near.length === 0) return [];
   return holes.flatMap((hole) => {
     const around = boundsOf(hole.solid);
-    return others
+    return near
       .filter((other) => boundsMeet(around, boundsOf(other.solid)) && meets(hole.solid, other.solid))
       .map((other): Clash => ({ part, hole, other }));
   });
+}
+
+function hullOf(all: readonly Bounds[]): Bounds {
+  const along = (axis: Axis) =>
+    all.map((each) => each[axis]).reduce((a, b) => ({ from: a.from.min(b.from), to: a.to.max(b.to) }));
+  return { x: along('x'), y: along('y'), z: along('z') };
 }
 
 /** Of two rows that meet the one that is bored from the right is told. */

@@ -7,7 +7,7 @@ import {
   pinsWithoutSize,
   rowsOffPitch,
 } from '@fettle/findings';
-import { holeHeights, type PinnedShelves, pinnedShelves, woodBehind, woodsAt } from '../../hardware/shelf-pins.ts';
+import { holeHeights, type PinnedShelves, pinnedShelves, woodsAt, woodsBehind } from '../../hardware/shelf-pins.ts';
 import { Length } from '../../length/length.ts';
 import { holesUp, pitchesBetween, type RowPlace } from '../../parts/pin-rows.ts';
 import { shelfCount } from '../../parts/shelf-places.ts';
@@ -119,7 +119,8 @@ function withoutWood(pinned: PinnedShelves, one: TradeCase, who: Who): readonly 
   const bare = ends.flatMap((end) => {
     const woods = woodsAt(end, one.parts);
     return rows.flatMap((row) => {
-      const holes = ups.filter((up) => woodBehind(woods, up, row.middle.length, radius) === undefined).length;
+      const behind = woodsBehind(woods, ups, row.middle.length, radius);
+      const holes = behind.filter((wood) => wood === undefined).length;
       return holes === 0 ? [] : [{ side: end.side, row, holes }];
     });
   });
