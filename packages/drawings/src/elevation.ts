@@ -4,7 +4,7 @@ import { type ComposedView, composeView, letterView } from './elevation-view.ts'
 import { PEN_GROUPS } from './line-types.ts';
 import { type ViewOfParts, viewOfParts } from './parts-in-view.ts';
 import type { Drawing, Primitive } from './primitives.ts';
-import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale, type Sheet } from './scale.ts';
+import { INCH_SCALES, METRIC_SCALES, type Scale, type Sheet, sheetsFor } from './scale.ts';
 import {
   capital,
   commonDrawing,
@@ -28,11 +28,12 @@ import { visibleRoles } from './visible-signs.ts';
 export function elevation(evaluation: Evaluation): Drawing {
   const { carcase } = evaluation.layout;
   const inch = isInch(evaluation.design.units);
-  const [small, large] = inch ? INCH_SHEETS : METRIC_SHEETS;
-  if (small === undefined || large === undefined) throw new Error('two sheets are listed for either system of units');
-  if (carcase === undefined) return messageSheet(evaluation, nameOf(evaluation), small, missingSizes(evaluation));
+  if (carcase === undefined) {
+    return messageSheet(evaluation, nameOf(evaluation), sheetsFor(inch, 0, 0)[0], missingSizes(evaluation));
+  }
   const width = realMm(carcase.outside.x.size.length);
   const height = realMm(carcase.outside.y.size.length);
+  const [small, large] = sheetsFor(inch, width, height);
   if (!(width > 0 && height > 0)) {
     return messageSheet(evaluation, nameOf(evaluation), small, [
       'Width and height must be more than nothing before the piece can be drawn.',

@@ -12,7 +12,7 @@ const DEEP_MM = 8;
 
 /**
  * Parts that stand over one another are labelled at the nearer side, the right for those in the middle; parts that
- * stand beside one another above.
+ * stand beside one another above, unless they are low and a side is near.
  */
 export function sidesOfLabels(moved: readonly MovedLabel[], outside: Box) {
   const above: MovedLabel[] = [];
@@ -21,7 +21,10 @@ export function sidesOfLabels(moved: readonly MovedLabel[], outside: Box) {
   const middle = (outside.left + outside.right) / 2;
   for (const label of moved) {
     const { box } = label;
-    if (standsInRow(label, moved)) above.push(label);
+    // A foot is far from the upper edge and near to a side: it is labelled there, whatever it stands in a row with.
+    const isLow = box.top - outside.top > DEEP_MM;
+    const isAtSide = box.left - outside.left < DEEP_MM || outside.right - box.right < DEEP_MM;
+    if (standsInRow(label, moved) && !(isLow && isAtSide)) above.push(label);
     else if ((box.left + box.right) / 2 < middle - 0.01) left.push(label);
     else right.push(label);
   }

@@ -15,6 +15,8 @@ import {
   type Primitive,
   type Text,
 } from './primitives.ts';
+import { shapedOutline } from './shaped-outline.ts';
+import { paperLine } from './views/composed-view.ts';
 import type { EdgeStretch } from './visible-edges.ts';
 
 /**
@@ -54,7 +56,8 @@ export function letterParts(parts: readonly PartInView[], to: Projection): PartL
       inside.set(part.id, lettering);
       boxes.push(lettering.box);
     } else if ((words !== '' || mark !== '') && part.role !== 'divider-rail')
-      moved.push({ id: part.id, mark, name: words, box });
+      // Beside a foot stand the dimensions: its mark is enough.
+      moved.push({ id: part.id, mark, name: part.role === 'foot' ? '' : words, box });
     if (grain === undefined) continue;
     if (arrow === undefined) frontsWithoutArrow += 1;
     else {
@@ -173,6 +176,10 @@ function isDrawnSolid(seen: readonly EdgeStretch[], to: Projection): boolean {
 
 function outlineOf(entry: PartInView, box: Box, to: Projection, pens: Pens): Primitive[] {
   const surface = entry.isFront ? 'front' : 'wood';
+  const shaped = shapedOutline(entry.part);
+  if (shaped !== undefined) {
+    return [{ kind: 'rectangle', surface, box }, ...shaped.map((stretch) => paperLine(stretch, 'edge', to))];
+  }
   const whole = entry.edges.seen.length === 4 && entry.edges.hidden.length === 0 && isWhole(entry);
   if (whole) return [{ kind: 'rectangle', surface, box, outline: 'edge' }];
   const inset = Math.min(penMm('edge', pens) / 2, (box.right - box.left) / 2, (box.bottom - box.top) / 2);

@@ -10,21 +10,33 @@ export interface Scale {
 
 export interface Sheet {
   readonly name: string;
-  /** Lying on its long side, in mm. */
+  /** In mm. */
   readonly width: number;
   readonly height: number;
 }
 
-/** ISO 216 and 5457: A4 210 x 297, A3 297 x 420 mm. */
+/** Lying on its long side. ISO 216 and 5457: A4 210 x 297, A3 297 x 420 mm. */
 export const METRIC_SHEETS: readonly Sheet[] = [
   { name: 'A4', width: 297, height: 210 },
   { name: 'A3', width: 420, height: 297 },
 ];
-/** ASME Y14.1: A 8.5 x 11, B 11 x 17 inches. */
+/** Lying on its long side. ASME Y14.1: A 8.5 x 11, B 11 x 17 inches. */
 export const INCH_SHEETS: readonly Sheet[] = [
   { name: 'Letter', width: 279.4, height: 215.9 },
   { name: 'Tabloid', width: 431.8, height: 279.4 },
 ];
+
+/** So much higher than wide, a view is larger on a sheet that stands, for all the dimensions on either side of it. */
+const STANDS = 1.6;
+
+/** The smaller sheet and the larger one, as a view of these sizes wants them: standing for a tall and narrow one. */
+export function sheetsFor(isInch: boolean, wide: number, high: number): readonly [small: Sheet, large: Sheet] {
+  const [small, large] = isInch ? INCH_SHEETS : METRIC_SHEETS;
+  if (small === undefined || large === undefined) throw new Error('two sheets are listed for either system of units');
+  if (!(high > wide * STANDS)) return [small, large];
+  const stood = ({ name, width, height }: Sheet): Sheet => ({ name, width: height, height: width });
+  return [stood(small), stood(large)];
+}
 
 /** ISO 5455 (from memory): 1, 2 and 5 with their tens. */
 function metricScales(): Scale[] {

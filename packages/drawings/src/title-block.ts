@@ -21,7 +21,10 @@ export interface SheetWords {
 
 const FILING_EDGE = 20;
 const OTHER_EDGES = 10;
-const BLOCK_HEIGHT = 15;
+/** Of one row of the title block. */
+const ROW_HEIGHT = 15;
+/** A narrower frame has its title block in two rows. */
+const TWO_ROWS_BELOW = 200;
 const NOTE_PITCH = 4;
 const WARNING_PITCH = 5;
 const { small, normal, large } = LETTER_HEIGHTS_MM;
@@ -29,11 +32,13 @@ const { small, normal, large } = LETTER_HEIGHTS_MM;
 /** The room for the view on a sheet that carries so many lines of notes. */
 export function roomForView(sheet: Sheet, noteLines: number): Box {
   const frame = frameOf(sheet);
+  // Notes are broken into more lines where the frame is narrow.
+  const lines = isInTwoRows(frame) ? noteLines + 2 : noteLines;
   return {
     left: frame.left + 3,
     top: frame.top + 3,
     right: frame.right - 3,
-    bottom: frame.bottom - BLOCK_HEIGHT - noteLines * NOTE_PITCH - WARNING_PITCH - 3.8,
+    bottom: frame.bottom - blockHeight(frame) - lines * NOTE_PITCH - WARNING_PITCH - 3.8,
   };
 }
 
@@ -73,28 +78,94 @@ export function sheetFurniture(sheet: Sheet, words: SheetWords): readonly Group[
   ];
 }
 
+interface Cell {
+  /** Of the width of its row, where all words fit that way. */
+  readonly share: number;
+  readonly caption: string;
+  readonly value: string;
+  readonly height: number;
+}
+
+const PADDING = 2;
+const SYMBOL_WIDE = 18;
+
+function rowsOf(frame: Box, words: SheetWords): readonly (readonly Cell[])[] {
+  const piece = { caption: 'Piece', value: words.piece, height: large };
+  const drawing = { caption: 'Drawing', value: words.drawing, height: normal };
+  const overall = { caption: 'Overall', value: words.overall, height: normal };
+  const scale = { caption: 'Scale', value: words.scale, height: normal };
+  const angle = { caption: words.projection === 'first' ? 'First angle' : 'Third angle', value: '', height: normal };
+  return isInTwoRows(frame)
+    ? [
+        [
+          { share: 0.55, ...piece },
+          { share: 0.45, ...drawing },
+        ],
+        [
+          { share: 0.44, ...overall },
+          { share: 0.38, ...scale },
+          { share: 0.18, ...angle },
+        ],
+      ]
+    : [
+        [
+          { share: 0.265, ...piece },
+          { share: 0.19, ...drawing },
+          { share: 0.23, ...overall },
+          { share: 0.18, ...scale },
+          { share: 0.135, ...angle },
+        ],
+      ];
+}
+
+function isInTwoRows(frame: Box): boolean {
+  return frame.right - frame.left < TWO_ROWS_BELOW;
+}
+
+function blockHeight(frame: Box): number {
+  return (isInTwoRows(frame) ? 2 : 1) * ROW_HEIGHT;
+}
+
 function titleBlock(frame: Box, words: SheetWords): Primitive[] {
-  const top = frame.bottom - BLOCK_HEIGHT;
-  const width = frame.right - frame.left;
-  const drawn: Primitive[] = [line('frame', frame.left, top, frame.right, top)];
-  const cells: readonly (readonly [share: number, caption: string, value: string, height: number])[] = [
-    [0.265, 'Piece', words.piece, large],
-    [0.19, 'Drawing', words.drawing, normal],
-    [0.23, 'Overall', words.overall, normal],
-    [0.18, 'Scale', words.scale, normal],
-    [0.135, words.projection === 'first' ? 'First angle' : 'Third angle', '', normal],
-  ];
-  let x = frame.left;
-  cells.forEach(([share, caption, value, height], at) => {
-    const cellWidth = share * width;
-    if (at > 0) drawn.push(line('rule', x, top, x, frame.bottom));
-    drawn.push(text('caption', caption, x + 2, top + 4.3, small));
-    const written = fitted(value, height, cellWidth - 4);
-    if (written !== undefined) drawn.push(text('heading', written[0], x + 2, frame.bottom - 3.6, written[1]));
-    x += cellWidth;
+  const drawn: Primitive[] = [];
+  const rows = rowsOf(frame, words);
+  rows.forEach((cells, row) => {
+    const top = frame.bottom - (rows.length - row) * ROW_HEIGHT;
+    const bottom = top + ROW_HEIGHT;
+    drawn.push(line('frame', frame.left, top, frame.right, top));
+    const widths = widthsOf(cells, frame.right - frame.left);
+    let x = frame.left;
+    cells.forEach(({ caption, value, height }, at) => {
+      const width = widths[at] ?? 0;
+      if (at > 0) drawn.push(line('rule', x, top, x, bottom));
+      drawn.push(text('caption', caption, x + PADDING, top + 4.3, small));
+      const written = fitted(value, height, width - 2 * PADDING);
+      if (written !== undefined) drawn.push(text('heading', written[0], x + PADDING, bottom - 3.6, written[1]));
+      x += width;
+    });
+    const last = widths[widths.length - 1] ?? 0;
+    if (row === rows.length - 1) {
+      drawn.push(...projectionSymbol(words.projection, frame.right - last + PADDING, bottom - 4.7));
+    }
   });
-  drawn.push(...projectionSymbol(words.projection, x - 0.135 * width + 2, frame.bottom - 4.7));
   return drawn;
+}
+
+/** By their shares; but words that would be cut take room from cells that have more than they need. */
+function widthsOf(cells: readonly Cell[], whole: number): readonly number[] {
+  const needs = cells.map(
+    ({ caption, value }) =>
+      Math.max(textWidth(caption, small), textWidth(cleanName(value), small), value === '' ? SYMBOL_WIDE : 0) +
+      2 * PADDING,
+  );
+  const wanted = cells.map(({ share }) => share * whole);
+  const short = wanted.map((width, at) => Math.max(0, (needs[at] ?? 0) - width));
+  const spare = wanted.map((width, at) => Math.max(0, width - (needs[at] ?? 0)));
+  const [lack, room] = [short, spare].map((list) => list.reduce((sum, each) => sum + each, 0));
+  if (lack === undefined || room === undefined || lack === 0 || room === 0) return wanted;
+  const given = Math.min(1, room / lack);
+  const taken = Math.min(1, lack / room);
+  return wanted.map((width, at) => width + given * (short[at] ?? 0) - taken * (spare[at] ?? 0));
 }
 
 /** As large as fits down to the smallest lettering, then cut. */
@@ -175,13 +246,27 @@ function warningBox(warnings: readonly string[], left: number, foot: number, roo
 /** Lines of notes from the bottom up, warnings above them. */
 function notes(frame: Box, words: SheetWords): Primitive[] {
   const room = frame.right - frame.left - 6;
-  const top = frame.bottom - BLOCK_HEIGHT - words.notes.length * NOTE_PITCH + 0.6;
-  const written = words.notes.map((note, at) =>
+  const lines = words.notes.flatMap((note) => linesOf(note, room));
+  const top = frame.bottom - blockHeight(frame) - lines.length * NOTE_PITCH + 0.6;
+  const written = lines.map((note, at) =>
     text('note', fitText(note, small, room) ?? '', frame.left + 3, top + at * NOTE_PITCH + 1.2, small),
   );
   return words.warnings.length === 0
     ? written
     : [...warningBox(words.warnings, frame.left + 3, top - 2.4, room), ...written];
+}
+
+/** Broken between words where a note is longer than its room. */
+function linesOf(note: string, room: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of note.split(' ')) {
+    const last = lines[lines.length - 1];
+    const longer = `${last ?? ''} ${word}`;
+    if (last === undefined) lines.push(word);
+    else if (textWidth(longer, small) <= room) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
 }
 
 function text(role: Text['role'], words: string, x: number, y: number, height: number): Text {

@@ -5,8 +5,9 @@ import { listed } from '../sections/describe-section.ts';
 import { chains, depthChain, openingsChain, wholeChain } from '../sections/section-chains.ts';
 import { FROM_RIGHT } from '../shapes/view-direction.ts';
 import { realMm } from '../shown-lengths.ts';
+import { isInSight } from '../views/spots.ts';
 import { onStandardSheet } from '../views/standard-sheet.ts';
-import { viewedParts } from '../views/viewed-parts.ts';
+import { type ViewedPart, viewedParts } from '../views/viewed-parts.ts';
 import { elevationNotes } from './elevation-notes.ts';
 import { wordsOf } from './inside-elevation.ts';
 
@@ -22,7 +23,9 @@ export function sideElevation(evaluation: Evaluation): Drawing {
     from: FROM_RIGHT,
     showsHidden: ({ role }) => SHOWN_HIDDEN.includes(role),
   });
-  const seen = viewed.filter((each) => each.seen.length > 0).map(({ part }) => part);
+  // Of a panel in its frame no edge is its own, but one sees it.
+  const isSeen = (each: ViewedPart): boolean => each.seen.length > 0 || isInSight(each, viewed, FROM_RIGHT);
+  const seen = viewed.filter(isSeen).map(({ part }) => part);
   const name = {
     id: 'side',
     words: 'Side elevation',
@@ -35,7 +38,7 @@ export function sideElevation(evaluation: Evaluation): Drawing {
   };
   if (carcase === undefined) return onStandardSheet(evaluation, { name, notes: () => [] });
   const { y, z } = carcase.outside;
-  const parts = viewed.filter((each) => each.seen.length > 0 || each.hidden.length > 0);
+  const parts = viewed.filter((each) => each.hidden.length > 0 || isSeen(each));
   return onStandardSheet(evaluation, {
     name,
     plan: {

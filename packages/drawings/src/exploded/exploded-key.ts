@@ -30,5 +30,6 @@ function wordsFor(group: readonly Part[]): string {
 
 function plural(words: string): string {
   if (words === 'shelf') return 'shelves';
+  if (words === 'foot') return 'feet';
   return words.endsWith('s') ? words : `${words}s`;
 }

@@ -75,9 +75,12 @@ export function headWords({ frame, same, mirrored }: AlikeParts): string {
   const marks = marksOf(same.map(({ mark }) => mark));
   const labels = [...new Set(same.map((each) => cleanName(each.label)))];
   const label = labels.length < 3 ? labels.join(', ') : part.role.replace('-', ' ');
-  const count = same.length === 1 ? '' : `, ${same.length} pieces`;
-  const more = mirrored.length === 0 ? '' : `; mirrored: ${marksOf(mirrored.map(({ mark }) => mark))}`;
-  return `${marks} ${label}${count}${more}`;
+  // How many is said before the name, of which a long one is cut.
+  const more = [
+    ...(same.length === 1 ? [] : [`${same.length} pieces`]),
+    ...(mirrored.length === 0 ? [] : [`mirrored: ${marksOf(mirrored.map(({ mark }) => mark))}`]),
+  ];
+  return more.length === 0 ? `${marks} ${label}` : `${marks} (${more.join('; ')}) ${label}`;
 }
 
 /** At most six, then how many more. */

@@ -1,10 +1,10 @@
-import { type Evaluation, Length, type Part } from '@fettle/engine';
+import { type Evaluation, type LaidCell, Length, type Part } from '@fettle/engine';
 import { realMm } from '../shown-lengths.ts';
 import type { OpeningToCut } from './openings.ts';
 
 /**
- * Where inside an opening the plane of a section goes: off every face and gap, and through as few boards in their whole
- * breadth as can be.
+ * Where inside an opening the plane of a section goes: off every face and gap, through a front wherever it passes one
+ * that could be cut, and through as few boards in their whole breadth as can be.
  */
 
 /** As shares of the opening; the middle is what one expects. */
@@ -21,7 +21,9 @@ export function cuttingPlace(evaluation: Evaluation, { laid }: OpeningToCut, axi
   let best = places[0] ?? Length.zero;
   let least = Number.POSITIVE_INFINITY;
   for (const place of places) {
-    const faults = faultsAt(evaluation.parts, axis, realMm(place));
+    const root = evaluation.layout.face;
+    const missed = root === undefined ? 0 : frontsMissed(root, axis, place);
+    const faults = faultsAt(evaluation.parts, axis, realMm(place)) + 2 * missed;
     if (faults < least) {
       least = faults;
       best = place;
@@ -29,6 +31,17 @@ export function cuttingPlace(evaluation: Evaluation, { laid }: OpeningToCut, axi
     if (least === 0) break;
   }
   return best;
+}
+
+/** In how many openings that have fronts the plane passes between two leaves or beside them. */
+function frontsMissed(laid: LaidCell, axis: 'x' | 'y', at: Length): number {
+  if (!isWithin(laid.opening[axis], at)) return 0;
+  const isMissed = laid.leaves.length > 0 && !laid.leaves.some((leaf) => isWithin(leaf[axis], at));
+  return (isMissed ? 1 : 0) + laid.cells.reduce((sum, cell) => sum + frontsMissed(cell, axis, at), 0);
+}
+
+function isWithin({ start, end }: LaidCell['opening']['x'], at: Length): boolean {
+  return at.compare(start.length) > 0 && at.compare(end.length) < 0;
 }
 
 function faultsAt(parts: readonly Part[], axis: 'x' | 'y', at: number): number {

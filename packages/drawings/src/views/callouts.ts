@@ -68,23 +68,29 @@ export function placeCallouts(
   const leftOut: string[] = [];
   const isCrowded = wishes.length > MOST_LEADERS;
   const lines = { firm: room.firm.map(boxed), soft: room.soft.map(boxed) };
-  // Parts without a choice before those with one.
-  for (const wish of [...wishes].sort((a, b) => Number(b.mustStandOn !== true) - Number(a.mustStandOn !== true))) {
-    const onPart = onThePart(wish, nearTo(wish, room.within, lines, ON_PART), taken, leaders);
-    const found =
-      onPart ??
-      (wish.mustStandOn === true || isCrowded
-        ? undefined
-        : withLeader(wish, nearTo(wish, room.within, lines, FARTHEST), taken, leaders));
-    if (found === undefined) {
-      if (wish.mustStandOn !== true) leftOut.push(wish.id);
-      continue;
-    }
+  const keep = (found: Callout): void => {
     placed.push(found);
     taken.push(textBox(found.text));
     leaders.push(...leaderLines(found));
     const [dot] = found.leader;
     if (dot !== undefined) taken.push(grown({ left: dot.x, right: dot.x, top: dot.y, bottom: dot.y }, DOT_MM));
+  };
+  // What stands on its part first, so that no other mark lies on a part that would hold its own; then what must have a
+  // leader; last what may go without.
+  const needed = wishes.filter(({ mustStandOn }) => mustStandOn !== true);
+  const without = needed.filter((wish) => {
+    const found = onThePart(wish, nearTo(wish, room.within, lines, ON_PART), taken, leaders);
+    if (found !== undefined) keep(found);
+    return found === undefined;
+  });
+  for (const wish of without) {
+    const found = isCrowded ? undefined : withLeader(wish, nearTo(wish, room.within, lines, FARTHEST), taken, leaders);
+    if (found === undefined) leftOut.push(wish.id);
+    else keep(found);
+  }
+  for (const wish of wishes.filter(({ mustStandOn }) => mustStandOn === true)) {
+    const found = onThePart(wish, nearTo(wish, room.within, lines, ON_PART), taken, leaders);
+    if (found !== undefined) keep(found);
   }
   return { placed, leftOut };
 }
@@ -96,6 +102,8 @@ function onThePart(
   leaders: readonly Line[],
 ): Callout | undefined {
   for (const text of words) {
+    let best: Text | undefined;
+    let least = Number.POSITIVE_INFINITY;
     for (const spot of spots) {
       const written = centredText({ role: 'mark', text, height: HEIGHT, runs: 'across' }, spot);
       const box = grown(textBox(written), MARGIN);
@@ -104,8 +112,12 @@ function onThePart(
         holds(box) &&
         !touchesAny(box, room.firm) &&
         !touchesAny(box, leaders);
-      if (isFree) return { id, text: written, leader: [] };
+      if (!isFree) continue;
+      const cost = countTouched(box, room.soft);
+      if (cost < least) [best, least] = [written, cost];
+      if (cost === 0) break;
     }
+    if (best !== undefined) return { id, text: best, leader: [] };
   }
   return undefined;
 }

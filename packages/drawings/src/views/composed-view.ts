@@ -88,7 +88,6 @@ export function markView(plan: ViewPlan, factor: number): MarkedView {
       ...stretches(hidden, 'hidden'),
     ]),
   };
-  // What stands on its part first, then what must have a leader: the narrowest choices before the wide ones.
   const { placed, leftOut } = placeCallouts(
     wishes.map((wish) => ({ ...wish, mustStandOn: plan.mayGoWithout(wish.each) })),
     room,

@@ -52,6 +52,11 @@ export function spotsOf(
   return (clear.length === 0 ? nearest.slice(0, MOST_SPOTS) : clear).map((spot) => onPaper(spot, to));
 }
 
+/** Whether one sees more of a part than its edges. */
+export function isInSight(viewed: ViewedPart, all: readonly ViewedPart[], from: ViewDirection): boolean {
+  return gridOver(viewed).some((spot) => partSeenAt(all, spot, from) === viewed);
+}
+
 /** On the middle line of the longer side. */
 function along(box: Box, share: number): Flat {
   const wide = box.right - box.left;

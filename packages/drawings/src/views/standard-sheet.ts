@@ -1,7 +1,7 @@
 import type { Evaluation } from '@fettle/engine';
 import { PEN_GROUPS, type Pens } from '../line-types.ts';
 import type { Drawing, Primitive } from '../primitives.ts';
-import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale, type Sheet } from '../scale.ts';
+import { INCH_SCALES, METRIC_SCALES, type Scale, type Sheet, sheetsFor } from '../scale.ts';
 import {
   capital,
   commonDrawing,
@@ -46,9 +46,9 @@ const LARGE_ENOUGH = 0.3;
 const CROWDED = 4;
 
 export function onStandardSheet(evaluation: Evaluation, subject: SheetSubject): Drawing {
-  const [small, large] = isInch(evaluation.design.units) ? INCH_SHEETS : METRIC_SHEETS;
-  if (small === undefined || large === undefined) throw new Error('two sheets are listed for either system of units');
   const { name, plan, why } = subject;
+  const [wide, high] = plan === undefined ? [0, 0] : [plan.high.u - plan.low.u, plan.high.v - plan.low.v];
+  const [small, large] = sheetsFor(isInch(evaluation.design.units), wide, high);
   const lacking = whyNotDrawn(evaluation);
   if (lacking !== undefined) return messageSheet(evaluation, name, small, lacking);
   if (plan === undefined || plan.viewed.length === 0) {
