@@ -16,6 +16,29 @@ const better: readonly {
   { code: 'hinge-door-too-high', declared: 'hinge "tall butt" doors at most 40 high' },
   { code: 'hinge-door-too-wide', declared: 'hinge "wide butt" doors at most 24 wide' },
   { code: 'hinge-wrong-fit', declared: 'hinge "inset butt" for inset doors' },
+  {
+    code: 'cup-too-deep',
+    declared:
+      'hinge "flat cup" concealed, cup 35mm wide, cup 8mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance',
+  },
+  {
+    code: 'cup-distance-outside',
+    declared:
+      'hinge "half cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 5mm more than cup distance',
+  },
+  { code: 'hinge-leaf-too-wide', declared: 'hinge "narrow butt" butt, 2 long, leaf 1/2 wide, 5/32 closed' },
+  { code: 'hinge-thinner-than-gap', declared: 'hinge "thick butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
+  {
+    code: 'hinge-screws-in-edging',
+    declared: 'hinge "long screws" butt, 2 long, leaf 5/8 wide, 5/32 closed, screws 5/8 long, 3 screws in each leaf',
+  },
+  { code: 'hinges-do-not-fit', declared: 'hinge "short butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
+  { code: 'door-hinged-on-nothing', declared: 'hinge "knife" knife, 2 long, leaf 3/8 wide, 5/32 closed' },
+  {
+    code: 'closing-edge-needs-bevel',
+    declared: '',
+    piece: ['hinges "butt" }', 'hinges "butt", closing edge bevelled 1/32 }'],
+  },
   { code: 'part-longer-than-stock', declared: 'sheet "long panel" nominal 3/4, actual 3/4, 144 long, 48 wide' },
   { code: 'part-wider-than-stock', declared: 'sheet "wide board" nominal 3/4, actual 3/4, 96 long, 36 wide' },
   {

@@ -12,7 +12,7 @@ export const doorHingedOnNothing = defineFinding<{
   title: 'A door hinged where nothing stands',
   headline: (facts, say) =>
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} hangs on ${say.name(facts.hinge)}, and there is no wood ${facts.where} for them to hold in`,
-  brief: (facts, say) => `no wood ${facts.where}`,
+  brief: (facts) => `no wood ${facts.where}`,
   related: {
     hinge: (values, say) => `${say.name(String(values['hinge']))} is described here`,
     also: (values, say) => `${subject(values, say)} hangs the same way`,

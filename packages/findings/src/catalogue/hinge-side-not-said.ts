@@ -10,7 +10,7 @@ export const hingeSideNotSaid = defineFinding<{
   title: 'A door of which nobody knows where it hangs',
   headline: (facts, say) =>
     `nothing says on which edge ${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} hangs: its hinges have no place yet`,
-  brief: (facts, say) => 'hinge side not said',
+  brief: () => 'hinge side not said',
   related: {},
   mends: {
     left: () => 'Hang it on its left edge',

@@ -15,7 +15,7 @@ export const tooFewHinges = defineFinding<{
   title: 'Too few hinges for the height or the weight of a door',
   headline: (facts, say) =>
     `${subject(facts.name === undefined ? { words: facts.words } : { name: facts.name }, say)} is ${say.length(facts.height)} high${facts.weight === '' ? '' : ` and weighs about ${facts.weight}`}: ${facts.needed} hinges carry it, not ${facts.count}`,
-  brief: (facts, say) => `${facts.count} of ${facts.needed} hinges`,
+  brief: (facts) => `${facts.count} of ${facts.needed} hinges`,
   related: {
     hinge: (values, say) => `${say.name(String(values['hinge']))} is described here`,
     also: (values, say) => `${subject(values, say)} hangs the same way`,

@@ -10,6 +10,7 @@ import {
 } from '@fettle/findings';
 import type { FaceDesign, FrontCell, FrontFit } from '../../design/design.ts';
 import type { HingeEntry } from '../../design/shop.ts';
+import type { LaidCell } from '../../evaluation.ts';
 import { type Group, groupAlike } from '../../grouping.ts';
 import { frontThickness } from '../../layout/front-thickness.ts';
 import { fitOf } from '../../layout/touching-fronts.ts';
@@ -62,6 +63,13 @@ function doorOf(named: NamedCell, face: FaceDesign, widest: Length): readonly Do
   const thickness = frontThickness(cell, face).length;
   const { kind: fit, gap } = fitOf(cell, face);
   return [{ ...named, cell, width, height, thickness, fit, gap: gap.length, widest }];
+}
+
+/** Whether hinges are made for a door like this one: the checks of how they sit on it take that for granted. */
+export function hingesSuit({ design, face }: TradeCase, laid: LaidCell, hinge: HingeEntry): boolean {
+  if (face === undefined) return false;
+  const doors = doorOf({ laid, within: [] }, face.design, limitIn(WIDEST_DOOR, design.units.unit));
+  return doors.every((door) => hingeTrouble(door, hinge) === undefined);
 }
 
 function hingeTrouble(door: Door, hinge: HingeEntry): Trouble | undefined {
