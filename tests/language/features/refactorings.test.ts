@@ -139,6 +139,64 @@ describe('the drawers of a stack', () => {
   });
 });
 
+describe('a difference shared among several', () => {
+  // 29-1/4 less four gaps of 1/8 is 28-3/4 for three fronts; a piece of its own units has marks of 1/32.
+  const inStack = (cells: string) => chest(`stack { ${cells} }`);
+
+  test('in whole marks, from anywhere in the stack, the largest giving what is over', async () => {
+    const source = inStack('drawer "a" front 9 high   drawer "b" front 10 high   drawer "<|>c" front 9-29/32 high');
+    const before = await at(source);
+    // 28-29/32 is 5/32 too much: a mark from each, and one more from the two largest.
+    const title = 'Share the 5/32" too much among the 3 sizes, 1/32" to 1/16" less each';
+    const { text, piece, errors } = await before.after(title);
+    expect(text).toContain('front 8-31/32" high   drawer "b" front 9-15/16" high   drawer "c" front 9-27/32" high');
+    expect(inches(piece)).toEqual(['287/32', '159/16', '315/32']);
+    expect(errors).toEqual([]);
+  });
+
+  test('what is left over is given to them', async () => {
+    const before = await at(inStack('dra<|>wer front 9 high   drawer front 9 high   drawer front 10 high'));
+    const { piece, errors } = await before.after('Share the 3/4" left over among the 3 sizes, 1/4" more each');
+    expect(inches(piece)).toEqual(['37/4', '37/4', '41/4']);
+    expect(errors).toEqual([]);
+  });
+
+  test('any difference, exactly', () =>
+    fc.assert(
+      fc.asyncProperty(
+        fc.array(fc.integer({ min: 128, max: 400 }), { minLength: 2, maxLength: 4 }),
+        fc.integer({ min: 3, max: 5 }),
+        async (parts, finer) => {
+          const cells = parts.map((part) => `drawer front ${part}/${2 ** finer} high`).join('   ');
+          const before = await at(chest(`sta<|>ck { ${cells} }`));
+          const title = titles(before).find((each) => each.startsWith('Share the'));
+          const available = 29.25 - (parts.length + 1) / 8;
+          const difference = parts.reduce((sum, part) => sum + part / 2 ** finer, 0) - available;
+          // One cannot give more than it has, and nothing is shared where nothing is wrong.
+          if (title === undefined) {
+            expect(difference === 0 || parts.some((part) => part / 2 ** finer <= difference / parts.length + 1)).toBe(
+              true,
+            );
+            return;
+          }
+          const { piece, errors } = await before.after(title);
+          expect(errors.filter((each) => each.includes('too much') || each.includes('left over'))).toEqual([]);
+          expect(fronts(piece)).toHaveLength(parts.length);
+        },
+      ),
+      { numRuns: 15 },
+    ));
+
+  test('not offered where one takes the rest, where a limit holds one, or elsewhere in the piece', async () => {
+    const shared = async (source: string) => titles(await at(source)).filter((each) => each.startsWith('Share the'));
+    expect(await shared(inStack('dra<|>wer front 9 high   drawer rest'))).toEqual([]);
+    const held = 'dra<|>wer front 9 high   drawer front 9 high, at least 8 high   drawer front 10 high';
+    expect(await shared(inStack(held))).toEqual([]);
+    const elsewhere = inStack('drawer front 9 high   drawer front 9 high').replace('sides', 'sid<|>es');
+    expect(await shared(elsewhere)).toEqual([]);
+  });
+});
+
 /** The first of `count` fronts in parts of an inch (64 × count of them), so that they and their gaps fill 29-1/4". */
 function first(count: number, step: number): bigint {
   const total = BigInt(64 * 29 + 16 - 8 * (count + 1));
