@@ -1,5 +1,5 @@
 import { chmodSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
-import type { EvaluationJson, ShoppingJson } from '@fettle/cli';
+import type { EvaluationJson, SchedulesJson, ShoppingJson } from '@fettle/cli';
 import { DOMParser } from '@xmldom/xmldom';
 import Papa from 'papaparse';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -15,11 +15,15 @@ afterEach(() => bench.remove());
 const files = [
   'games-sideboard-cut-list.csv',
   'games-sideboard-cuts.csv',
+  'games-sideboard-doors.csv',
+  'games-sideboard-drawers.csv',
   'games-sideboard-elevation.svg',
   'games-sideboard-evaluation.json',
   'games-sideboard-exploded.svg',
+  'games-sideboard-hardware.csv',
   'games-sideboard-inside.svg',
   'games-sideboard-plan.svg',
+  'games-sideboard-schedules.json',
   'games-sideboard-section.svg',
   'games-sideboard-setups.csv',
   'games-sideboard-shopping-list.csv',
@@ -83,6 +87,20 @@ test('what to buy is the same in the table and for machines, and every part of t
     list.cuts.map(({ number }) => number),
   );
   expect(existsSync(bench.path('drawn/games-sideboard-cutting-1.svg'))).toBe(true);
+});
+
+test('drawers, doors and hardware are the same in the tables and for machines', () => {
+  expect(bench.run(['make', 'sideboard.fettle', '--out', 'drawn']).code).toBe(0);
+  const { drawers, doors, hardware } = JSON.parse(bench.read('drawn/games-sideboard-schedules.json')) as SchedulesJson;
+  expect(rowsOf('drawn/games-sideboard-drawers.csv').map((row) => [row['Drawer'], row['Box']])).toEqual(
+    drawers.map(({ name, box }) => [name, `${box?.width.shown} × ${box?.height.shown} × ${box?.depth.shown}`]),
+  );
+  expect(rowsOf('drawn/games-sideboard-doors.csv').map((row) => row['Hangs'])).toEqual(
+    doors.map(({ hangs }) => `on its ${hangs} edge`),
+  );
+  const counts = rowsOf('drawn/games-sideboard-hardware.csv').map((row) => Number(row['Count']));
+  expect(counts).toEqual(hardware.flatMap(({ settings }) => settings.map(({ all }) => all.length)));
+  expect(counts.reduce((sum, count) => sum + count)).toBe(hardware.reduce((sum, { count }) => sum + count, 0));
 });
 
 test('the standard input is made, too', () => {

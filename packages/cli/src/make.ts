@@ -25,6 +25,7 @@ import type { FindingJson } from './finding-json.ts';
 import { counted, findingLines, onTerminal, summaryWords } from './findings-as-text.ts';
 import { jsonText } from './length-json.ts';
 import { FindingReporter } from './report-findings.ts';
+import { scheduleFiles } from './schedule-files.ts';
 import { type ExitCode, exit, type Terminal } from './terminal.ts';
 import { type FileToWrite, writeWhole } from './write-whole.ts';
 
@@ -107,6 +108,7 @@ function filesOfPiece(
       name: `${name}-evaluation.json`,
       content: jsonText(evaluationOfPiece(evaluation, fileOf(text), findings)),
     },
+    ...scheduleFiles(evaluation, name, (each) => warned(each, findings)),
     ...buyingFiles(evaluation, name, (each) => warned(each, findings)),
   ];
 }
@@ -142,7 +144,8 @@ function warned(table: Table, findings: readonly FindingJson[]): Table {
   const errors = findings.filter((finding) => finding.severity === 'error').length;
   if (errors === 0) return table;
   const words = `Do not cut from this list: ${counted(errors, 'error')} against the piece`;
-  const cells = table.columns.map((column) => (column === 'Notes' ? words : ''));
+  const at = Math.max(table.columns.indexOf('Notes'), 0);
+  const cells = table.columns.map((_, column) => (column === at ? words : ''));
   return { ...table, rows: [{ parts: [], cells }, ...table.rows] };
 }
 

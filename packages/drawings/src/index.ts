@@ -8,6 +8,7 @@ export { explodedView } from './exploded/exploded-view.ts';
 export { partDrawings, partSheets } from './part-drawing/part-drawings.ts';
 export * from './plans/index.ts';
 export * from './primitives.ts';
+export * from './schedules/index.ts';
 export { type OpeningToCut, openingsToCut, openingToCutFirst } from './sections/openings.ts';
 export { planSection } from './sections/plan-section.ts';
 export { verticalSection } from './sections/vertical-section.ts';

@@ -26,6 +26,7 @@ export * from './length/rational.ts';
 export * from './length/trade-formats.ts';
 export { type CutListRow, cutList } from './parts/cut-list.ts';
 export * from './parts/part.ts';
+export * from './schedules/index.ts';
 export * from './setups/index.ts';
 export * from './solids/index.ts';
 export { type Blank, type BlankSize, sizeOfBlank } from './stock/blank.ts';

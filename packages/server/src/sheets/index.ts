@@ -1,6 +1,7 @@
 import { buyingSheets } from './buying-sheets.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
 import { elevationSheet } from './elevation-sheet.ts';
+import { scheduleSheets } from './schedule-sheets.ts';
 import { setupsSheet } from './setups-sheet.ts';
 import type { SheetMaker } from './sheet-maker.ts';
 import { workshopSheets } from './workshop-sheets.ts';
@@ -14,5 +15,6 @@ export const sheetMakers: readonly SheetMaker[] = [
   ...workshopSheets,
   cutListSheet,
   setupsSheet,
+  ...scheduleSheets,
   ...buyingSheets,
 ];

@@ -1,0 +1,37 @@
+import { drawerSchedule, type Evaluation, type Figure, type ScheduledDrawer } from '@fettle/engine';
+import type { Table } from '../cut-list-table.ts';
+import { cleanName } from '../lettering.ts';
+import { shown, unitWords } from '../shown-lengths.ts';
+import { setWords } from './set-words.ts';
+
+/** The drawers of a piece as a table: what each is made to, and where its slides are set. */
+
+const COLUMNS = ['Mark', 'Drawer', 'Opening', 'Front', 'Box', 'Slides', 'Set', 'Holds'] as const;
+
+export function drawerTable(evaluation: Evaluation): Table {
+  const { design } = evaluation;
+  const sizes = (...figures: readonly Figure[]): string =>
+    figures.map(({ length }) => shown(length, design.units)).join(' × ');
+  return {
+    title: `Drawers of ${cleanName(design.name)}, in ${unitWords(design.units)}`,
+    columns: COLUMNS,
+    rows: drawerSchedule(evaluation).map(({ name, parts, opening, front, box, slides, holds }) => ({
+      parts: parts.map(({ id }) => id),
+      cells: [
+        front === undefined ? '' : cleanName(front.mark),
+        name === undefined ? '' : cleanName(name),
+        sizes(opening.width, opening.height),
+        front === undefined ? '' : sizes(front.box.x.size, front.box.y.size, front.thickness),
+        box === undefined ? '' : sizes(box.width, box.height, box.depth),
+        [...new Set(slides.flatMap(({ entry }) => entry ?? []))].map(cleanName).join(', '),
+        settings(slides, evaluation),
+        holds.map(({ count, thing }) => `${count} × ${cleanName(thing)}`).join('; '),
+      ],
+    })),
+  };
+}
+
+/** Both slides of a pair are set alike; where they are not, each is said. */
+function settings(slides: ScheduledDrawer['slides'], { design }: Evaluation): string {
+  return [...new Set(slides.map(({ set }) => setWords(set, design.units)))].join(' / ');
+}

@@ -1,0 +1,3 @@
+export { doorTable } from './door-table.ts';
+export { drawerTable } from './drawer-table.ts';
+export { hardwareTable } from './hardware-table.ts';

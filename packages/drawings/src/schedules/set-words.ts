@@ -1,0 +1,13 @@
+import type { PlacedHardware, Units } from '@fettle/engine';
+import { shown } from '../shown-lengths.ts';
+
+/** 'lower edge above the bottom of the case: 19/32"; front end behind the front of the case: 1/2"', as one measures. */
+export function setWords(set: PlacedHardware['set'], units: Units): string {
+  return set.map(({ words, figure }) => `${words}: ${shown(figure.length, units)}`).join('; ');
+}
+
+const KINDS: Readonly<Partial<Record<PlacedHardware['kind'], string>>> = { 'shelf-pin': 'shelf pin' };
+
+export function kindOfHardware(kind: PlacedHardware['kind']): string {
+  return KINDS[kind] ?? kind;
+}

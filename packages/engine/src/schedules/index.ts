@@ -1,0 +1,3 @@
+export { doorSchedule, type ScheduledDoor } from './door-schedule.ts';
+export { drawerSchedule, type ScheduledDrawer } from './drawer-schedule.ts';
+export { type HardwareSetting, hardwareSchedule, type ScheduledHardware } from './hardware-schedule.ts';
