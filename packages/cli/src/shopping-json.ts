@@ -2,8 +2,10 @@ import {
   type BuyingPlan,
   cutSequence,
   type Evaluation,
+  type Length,
   laidOut,
   type NumberedCut,
+  type Price,
   pieceWeight,
   reservesFor,
   type ShoppingRow,
@@ -41,8 +43,9 @@ export interface ShoppingJson {
 }
 
 export interface BuyJson {
-  readonly kind: 'sheet' | 'board' | 'hardware';
+  readonly kind: 'sheet' | 'board' | 'edging' | 'hardware';
   readonly name: string;
+  /** Pieces; of slides pairs; of edging strips, of which `length` is all together. */
   readonly quantity: number;
   /** It is there already, and is not bought. */
   readonly onHand?: true;
@@ -103,28 +106,53 @@ export function shoppingJson(evaluation: Evaluation, plan: BuyingPlan): Shopping
 }
 
 function buyJson(row: ShoppingRow, units: Units): BuyJson {
-  const money = {
-    ...(row.price === undefined ? {} : { price: { amount: row.price.amount.toString(), per: row.price.per } }),
-    ...(row.cost === undefined ? {} : { cost: row.cost.toString() }),
-  };
-  const { quantity, parts } = row;
-  if (row.kind === 'hardware') return { kind: row.kind, name: row.entry ?? row.what, quantity, ...money, parts };
-  const { boardFeet, thickness, isOnHand } = row;
+  const cost = row.cost === undefined ? {} : { cost: row.cost.toString() };
+  switch (row.kind) {
+    case 'hardware': {
+      const { kind, entry, what, quantity, parts } = row;
+      return { kind, name: entry ?? what, quantity, ...priceJson(row.price), ...cost, parts };
+    }
+    case 'edging': {
+      const { kind, stock, strips, parts } = row;
+      return { kind, name: stock.name, quantity: strips, ...sizesJson(row, units), ...cost, parts };
+    }
+    case 'sheet':
+    case 'board': {
+      const { kind, stock, quantity, boardFeet, isOnHand, parts } = row;
+      return {
+        ...{ kind, name: stock.name, quantity },
+        ...(isOnHand ? { onHand: true as const } : {}),
+        ...sizesJson(row, units),
+        ...(boardFeet === undefined
+          ? {}
+          : { boardFeet: { exact: boardFeet.exact.toString(), tallied: boardFeet.tallied.toString() } }),
+        ...priceJson(row.price),
+        ...cost,
+        waste: Math.round(row.waste.toNumber() * 1000) / 1000,
+        parts,
+      };
+    }
+    default:
+      return row satisfies never;
+  }
+}
+
+function sizesJson({ length, width, thickness }: Sizes, units: Units): Pick<BuyJson, 'length' | 'width' | 'thickness'> {
   return {
-    kind: row.kind,
-    name: row.stock.name,
-    quantity,
-    ...(isOnHand ? { onHand: true as const } : {}),
-    length: lengthJson(row.length, units),
-    width: lengthJson(row.width, units),
+    length: lengthJson(length, units),
+    width: lengthJson(width, units),
     ...(thickness === undefined ? {} : { thickness: lengthJson(thickness, units) }),
-    ...(boardFeet === undefined
-      ? {}
-      : { boardFeet: { exact: boardFeet.exact.toString(), tallied: boardFeet.tallied.toString() } }),
-    ...money,
-    waste: Math.round(row.waste.toNumber() * 1000) / 1000,
-    parts,
   };
+}
+
+interface Sizes {
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness?: Length;
+}
+
+function priceJson(price: Price | undefined): Pick<BuyJson, 'price'> {
+  return price === undefined ? {} : { price: { amount: price.amount.toString(), per: price.per } };
 }
 
 function cutJson({ number, from, cut, isWithoutWayBack }: NumberedCut, units: Units): CutJson {

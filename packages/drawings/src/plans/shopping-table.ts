@@ -1,6 +1,8 @@
 import {
   type BuyingPlan,
+  type EdgingRow,
   type Evaluation,
+  type HardwareRow,
   inPounds,
   type Length,
   laidOut,
@@ -14,6 +16,7 @@ import {
   standingWords,
   type Units,
   type UnplannedPiece,
+  type WoodRow,
 } from '@fettle/engine';
 import type { Table, TableRow } from '../cut-list-table.ts';
 import { cleanName } from '../lettering.ts';
@@ -75,18 +78,54 @@ function cells(said: Said): readonly string[] {
 }
 
 function rowOf(row: ShoppingRow, plan: BuyingPlan, units: Units): TableRow {
-  const money = {
-    price:
-      row.price === undefined
-        ? ''
-        : `${decimal(row.price.amount, 2)} ${row.price.per === 'each' ? 'each' : 'a board foot'}`,
-    cost: row.cost === undefined ? '' : decimal(row.cost, 2),
-  };
-  if (row.kind === 'hardware') {
-    const notes = row.what === 'slide' ? 'pairs' : '';
-    const buy = row.entry === undefined ? row.what : cleanName(row.entry);
-    return { parts: row.parts, cells: cells({ buy, quantity: `${row.quantity}`, ...money, notes }) };
+  switch (row.kind) {
+    case 'sheet':
+    case 'board':
+      return woodRow(row, plan, units);
+    case 'edging':
+      return edgingRow(row, units);
+    case 'hardware':
+      return hardwareRow(row, units);
+    default:
+      return row satisfies never;
   }
+}
+
+function money({ price, cost }: Pick<WoodRow | HardwareRow, 'price' | 'cost'>): Pick<Said, 'price' | 'cost'> {
+  const per = price?.per === 'each' ? 'each' : 'a board foot';
+  return {
+    price: price === undefined ? '' : `${decimal(price.amount, 2)} ${per}`,
+    cost: cost === undefined ? '' : decimal(cost, 2),
+  };
+}
+
+function hardwareRow(row: HardwareRow, units: Units): TableRow {
+  const { what, entry, quantity, inPairs, isPlaced, screws, parts } = row;
+  const screwWords = screws.map(
+    ({ count, length, diameter }) => `${count} screws ${shown(length, units)} × ${shown(diameter, units)}`,
+  );
+  const counted = isPlaced ? [] : ['counted at what is usual: the shop does not say enough to place them'];
+  const notes = [...(inPairs ? ['pairs'] : []), ...counted, ...screwWords].join('; ');
+  const buy = entry === undefined ? what : cleanName(entry);
+  return { parts, cells: cells({ buy, quantity: `${quantity}`, ...money(row), notes }) };
+}
+
+function edgingRow(row: EdgingRow, units: Units): TableRow {
+  const { stock, strips, length, width, thickness, isFromBoards, parts } = row;
+  const from = isFromBoards ? 'ripped from the boards above' : 'bought by the length, with some to spare';
+  return {
+    parts,
+    cells: cells({
+      buy: `Edging: ${cleanName(stock.name)}`,
+      length: shown(length, units),
+      width: shown(width, units),
+      thickness: shown(thickness, units),
+      notes: `${strips} ${strips === 1 ? 'strip' : 'strips'}, ${shown(length, units)} in all; ${from}`,
+    }),
+  };
+}
+
+function woodRow(row: WoodRow, plan: BuyingPlan, units: Units): TableRow {
   const standing = row.isOnHand ? undefined : standingOf(row, plan);
   return {
     parts: row.parts,
@@ -99,14 +138,14 @@ function rowOf(row: ShoppingRow, plan: BuyingPlan, units: Units): TableRow {
       ...(row.boardFeet === undefined
         ? {}
         : { exact: decimal(row.boardFeet.exact, 2), tallied: decimal(row.boardFeet.tallied, 2) }),
-      ...money,
+      ...money(row),
       notes: [`${decimal(row.waste.times(100), 0)} % waste`, ...(standing === undefined ? [] : [standing])].join('; '),
     }),
   };
 }
 
 /** Of boards the plan of all lengths of one stock and thickness has one bound. */
-function standingOf(row: Exclude<ShoppingRow, { kind: 'hardware' }>, plan: BuyingPlan): string | undefined {
+function standingOf(row: WoodRow, plan: BuyingPlan): string | undefined {
   if (row.kind === 'sheet') {
     const own = plan.sheets.find(({ order }) => order.stock === row.stock);
     return own === undefined ? undefined : standingWords(standingOfSheets(own));

@@ -10,6 +10,7 @@ import type { PreparedBoards } from '../boards/prepare-boards.ts';
 import type { IntegerScale } from '../scale-to-integers.ts';
 import type { SheetProblem } from '../sheets/sheet-problem.ts';
 import { boardOrders } from './board-orders.ts';
+import { type EdgingToCut, edgingToCut, isBoughtByLength } from './edging-to-cut.ts';
 import { type PieceToCut, piecesToCut } from './pieces-to-cut.ts';
 import { sheetOrder } from './sheet-order.ts';
 
@@ -19,6 +20,8 @@ export interface BuyingRequest {
   readonly kerf: Figure;
   readonly sheets: readonly SheetOrder[];
   readonly boards: readonly BoardOrder[];
+  /** Strips on edges, of boards as well as of what is bought by the length. */
+  readonly edging: readonly EdgingToCut[];
   /** What is in no plan, each with its reason: nothing is left out in silence. */
   readonly unplanned: readonly UnplannedPiece[];
 }
@@ -61,7 +64,6 @@ export type WhyUnplanned =
   | 'its material is not chosen'
   | 'its size is not more than nothing'
   | 'its stock has no size'
-  | 'its edging comes in no boards'
   | 'thicker than any lumber'
   | 'no board of that thickness'
   | 'wider than any board'
@@ -83,7 +85,8 @@ export function buyingRequest(
   const unplanned: UnplannedPiece[] = [];
   const sheets = new Map<string, { stock: Stock; pieces: PieceToCut[] }>();
   const boards = new Map<string, { stock: Stock; pieces: PieceToCut[] }>();
-  for (const piece of piecesToCut(parts)) {
+  const all = piecesToCut(parts);
+  for (const piece of all.filter((each) => !isBoughtByLength(each))) {
     const { stock } = piece;
     const why = whyNot(piece);
     if (stock === undefined || why !== undefined) {
@@ -102,15 +105,15 @@ export function buyingRequest(
     boards: [...boards.values()].flatMap(({ stock, pieces }) =>
       boardOrders(stock, pieces, kerf.length, unit, unplanned),
     ),
+    edging: edgingToCut(all),
     unplanned,
   };
 }
 
-function whyNot({ stock, blank, thickness, what }: PieceToCut): WhyUnplanned | undefined {
+function whyNot({ stock, blank, thickness }: PieceToCut): WhyUnplanned | undefined {
   const { width, length } = sizeOfBlank(blank);
   if (stock === undefined) return 'its material is not chosen';
   if (![width, length, thickness].every((size) => size.isPositive())) return 'its size is not more than nothing';
-  if (what === 'edging' && stock.form === 'sheet') return 'its edging comes in no boards';
   const isSized = stock.width?.length.isPositive() === true && stock.length?.length.isPositive() === true;
   return isSized ? undefined : 'its stock has no size';
 }

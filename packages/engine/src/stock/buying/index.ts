@@ -30,6 +30,13 @@ export {
   searchPlans,
   usualPatience,
 } from './search-plans.ts';
-export { type HardwareRow, type ShoppingList, type ShoppingRow, shoppingList, type WoodRow } from './shopping-list.ts';
+export {
+  type EdgingRow,
+  type HardwareRow,
+  type ShoppingList,
+  type ShoppingRow,
+  shoppingList,
+  type WoodRow,
+} from './shopping-list.ts';
 export { type Reserve, reservesFor, type Spare, sparesOf } from './spares.ts';
 export { type Standing, standingOfBoards, standingOfSheets, standingWords } from './standing.ts';

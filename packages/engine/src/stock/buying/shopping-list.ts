@@ -1,12 +1,12 @@
 import type { Price, Stock } from '../../design/shop.ts';
 import type { Evaluation } from '../../evaluation.ts';
-import type { HardwareKind } from '../../hardware/placed-hardware.ts';
 import type { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { sizeOfBlank } from '../blank.ts';
 import { exactBoardFeet, talliedBoardFeet } from '../board-feet.ts';
 import { lengthOf, type UnplannedPiece } from './buying-request.ts';
-import { hardwarePrices } from './hardware-prices.ts';
+import type { EdgingToCut } from './edging-to-cut.ts';
+import { type HardwareToBuy, hardwareToBuy } from './hardware-to-buy.ts';
 import { layOutSheets } from './lay-out-sheets.ts';
 import type { PieceToCut } from './pieces-to-cut.ts';
 import type { BuyingPlan, PlannedBoards, PlannedSheets } from './plan-buying.ts';
@@ -21,7 +21,7 @@ export interface ShoppingList {
   readonly unplanned: readonly UnplannedPiece[];
 }
 
-export type ShoppingRow = WoodRow | HardwareRow;
+export type ShoppingRow = WoodRow | EdgingRow | HardwareRow;
 
 /** Sheets of one kind, or boards of one size. */
 export interface WoodRow {
@@ -43,22 +43,26 @@ export interface WoodRow {
   readonly parts: readonly string[];
 }
 
-export interface HardwareRow {
+export interface HardwareRow extends Omit<HardwareToBuy, 'price'> {
   readonly kind: 'hardware';
-  readonly what: HardwareKind;
-  /** The name of its shop entry; absent for hardware that no shop file describes. */
-  readonly entry?: string;
-  /** Slides are bought in pairs, and counted in pairs. */
-  readonly quantity: number;
   readonly price?: Price;
   readonly cost?: Rational;
-  readonly parts: readonly string[];
 }
 
-export function shoppingList(evaluation: Pick<Evaluation, 'design' | 'hardware'>, plan: BuyingPlan): ShoppingList {
+/** What goes on edges, by its length. Strips that are ripped from boards are paid with the boards. */
+export interface EdgingRow extends EdgingToCut {
+  readonly kind: 'edging';
+  readonly cost?: Rational;
+}
+
+export function shoppingList(
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout'>,
+  plan: BuyingPlan,
+): ShoppingList {
   const rows: readonly ShoppingRow[] = [
     ...plan.sheets.flatMap(sheetRows),
     ...plan.boards.flatMap(boardRows),
+    ...edgingRows(plan),
     ...hardwareRows(evaluation),
   ];
   const costs = rows.flatMap(({ cost }) => (cost === undefined ? [] : [cost]));
@@ -135,33 +139,23 @@ function costOf(isOnHand: boolean, cost: Rational | undefined): { readonly cost?
   return cost === undefined ? {} : { cost };
 }
 
-function hardwareRows({ design, hardware }: Pick<Evaluation, 'design' | 'hardware'>): readonly HardwareRow[] {
-  const prices = hardwarePrices(design);
-  const groups = new Map<string, { what: HardwareKind; entry?: string; count: number; parts: Set<string> }>();
-  for (const { kind, entry, on } of hardware) {
-    const key = JSON.stringify([kind, entry]);
-    const group = groups.get(key) ?? {
-      what: kind,
-      ...(entry === undefined ? {} : { entry }),
-      count: 0,
-      parts: new Set<string>(),
-    };
-    group.count += 1;
-    for (const part of on) group.parts.add(part);
-    groups.set(key, group);
-  }
-  return [...groups.values()].map(({ what, entry, count, parts }): HardwareRow => {
-    const price = entry === undefined ? undefined : usablePrice(prices.get(entry));
-    const quantity = what === 'slide' ? Math.ceil(count / 2) : count;
+function hardwareRows(evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout'>): readonly HardwareRow[] {
+  return hardwareToBuy(evaluation).map(({ price: said, ...each }): HardwareRow => {
+    const price = usablePrice(said);
     return {
       kind: 'hardware',
-      what,
-      ...(entry === undefined ? {} : { entry }),
-      quantity,
-      ...(price === undefined ? {} : { price, cost: price.amount.times(quantity) }),
-      parts: [...parts],
+      ...each,
+      ...(price === undefined ? {} : { price, cost: price.amount.times(each.quantity) }),
     };
   });
+}
+
+function edgingRows({ request }: BuyingPlan): readonly EdgingRow[] {
+  return request.edging.map((each) => ({
+    kind: 'edging',
+    ...each,
+    ...(each.isFromBoards ? { cost: Rational.zero } : {}),
+  }));
 }
 
 /** Nobody is paid for taking wood: what says so is a slip, and counts as no price. */

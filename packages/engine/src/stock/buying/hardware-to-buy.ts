@@ -1,0 +1,119 @@
+import type { Cell } from '../../design/design.ts';
+import type { Price } from '../../design/shop.ts';
+import type { Evaluation, LaidCell } from '../../evaluation.ts';
+import type { HardwareKind, PlacedHardware } from '../../hardware/placed-hardware.ts';
+import type { Length } from '../../length/length.ts';
+
+/** Hardware of one entry, counted as it is sold. */
+export interface HardwareToBuy {
+  readonly what: HardwareKind;
+  /** The name of its shop entry; absent for hardware that no shop file describes. */
+  readonly entry?: string;
+  /** Pairs of slides, single pieces of everything else. */
+  readonly quantity: number;
+  readonly inPairs: boolean;
+  /** If not, its entry does not say enough to set it in its place, and it is counted by what is usual. */
+  readonly isPlaced: boolean;
+  readonly price?: Price;
+  /** What fastens all of it, alike ones together, the longer first. */
+  readonly screws: readonly { readonly length: Length; readonly diameter: Length; readonly count: number }[];
+  /** Ids of the parts it goes on. */
+  readonly parts: readonly string[];
+}
+
+/** Without more being said a leaf hangs on a pair. */
+const HINGES_EACH = 2;
+
+export function hardwareToBuy(
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout'>,
+): readonly HardwareToBuy[] {
+  const { design, hardware, layout } = evaluation;
+  const entries = entriesOf(design.face);
+  const groups = new Map<string, PlacedHardware[]>();
+  for (const placed of hardware) {
+    const key = JSON.stringify([placed.kind, placed.entry]);
+    groups.set(key, [...(groups.get(key) ?? []), placed]);
+  }
+  const placed = [...groups.values()].flatMap((group): readonly HardwareToBuy[] => {
+    const [first] = group;
+    if (first === undefined) return [];
+    const { kind, entry } = first;
+    const known = entry === undefined ? undefined : entries.get(entry);
+    const inPairs = kind === 'slide' && known?.mounting !== 'centre';
+    return [
+      {
+        what: kind,
+        ...(entry === undefined ? {} : { entry }),
+        quantity: inPairs ? Math.ceil(group.length / 2) : group.length,
+        inPairs,
+        isPlaced: true,
+        ...(known?.price === undefined ? {} : { price: known.price }),
+        screws: screwsOf(group),
+        parts: [...new Set(group.flatMap(({ on }) => on))],
+      },
+    ];
+  });
+  return [...placed, ...hingesWithoutPlace(hardware, layout.face)];
+}
+
+/** Hinges that doors name and that could not be set in their places. */
+function hingesWithoutPlace(hardware: readonly PlacedHardware[], face: LaidCell | undefined): readonly HardwareToBuy[] {
+  const hung = new Set(hardware.flatMap(({ kind, cell }) => (kind === 'hinge' && cell !== undefined ? [cell] : [])));
+  const rows = new Map<string, HardwareToBuy>();
+  const visit = ({ cell, leaves, cells }: LaidCell): void => {
+    for (const inner of cells) visit(inner);
+    if (cell.kind !== 'front' || cell.hinges === undefined || hung.has(cell.id)) return;
+    const { name, price } = cell.hinges;
+    const before = rows.get(name)?.quantity ?? 0;
+    rows.set(name, {
+      what: 'hinge',
+      entry: name,
+      quantity: before + leaves.length * (cell.hanging?.count ?? HINGES_EACH),
+      inPairs: false,
+      isPlaced: false,
+      ...(price === undefined ? {} : { price }),
+      screws: [],
+      parts: [],
+    });
+  };
+  if (face !== undefined) visit(face);
+  return [...rows.values()];
+}
+
+function screwsOf(group: readonly PlacedHardware[]): HardwareToBuy['screws'] {
+  const alike = new Map<string, { length: Length; diameter: Length; count: number }>();
+  for (const { length, diameter } of group.flatMap(({ screws }) => screws)) {
+    const key = `${length.exactInches} ${diameter.exactInches}`;
+    const known = alike.get(key) ?? { length, diameter, count: 0 };
+    known.count += 1;
+    alike.set(key, known);
+  }
+  return [...alike.values()].sort((a, b) => b.length.compare(a.length));
+}
+
+interface KnownEntry {
+  readonly name: string;
+  readonly price?: Price;
+  readonly mounting?: 'side' | 'under' | 'centre';
+}
+
+/** What a face names of the shop, by its name. */
+function entriesOf(face: Evaluation['design']['face']): ReadonlyMap<string, KnownEntry> {
+  const entries = new Map<string, KnownEntry>();
+  const note = (entry: KnownEntry | undefined) => {
+    if (entry !== undefined) entries.set(entry.name, entry);
+  };
+  const visit = (cell: Cell): void => {
+    if (cell.kind === 'row' || cell.kind === 'stack') for (const inner of cell.cells) visit(inner);
+    if (cell.kind === 'front') {
+      note(cell.hinges);
+      note(cell.pulls?.entry);
+      note(cell.drawer?.slides);
+    }
+  };
+  if (face === undefined) return entries;
+  note(face.pulls?.entry);
+  note(face.drawers?.slides);
+  visit(face.root);
+  return entries;
+}
