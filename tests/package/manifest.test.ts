@@ -56,12 +56,14 @@ describe('commands', () => {
 
 test('every setting has a description, a default, and is read somewhere', () => {
   const code = source('commands/new-piece.ts', 'preview-panels.ts', 'open-with-text.ts');
-  const scheduling = readFileSync(join(repository, 'packages/server/src/scheduling.ts'), 'utf8');
+  const server = ['scheduling.ts', 'shown-lengths.ts'].map((name) =>
+    readFileSync(join(repository, 'packages/server/src', name), 'utf8'),
+  );
   for (const [id, setting] of Object.entries<Record<string, unknown>>(contributes.configuration.properties)) {
     expect(setting['description'] ?? setting['markdownDescription'], id).toBeTruthy();
     expect(setting['default'], id).toBeDefined();
     if (setting['enum'] !== undefined) expect(setting['enum'], id).toContain(setting['default']);
-    expect(`${code}\n${scheduling}`, id).toContain(id.split('.').at(-1));
+    expect([code, ...server].join('\n'), id).toContain(id.split('.').at(-1));
   }
 });
 

@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import type { Picture } from '@fettle/protocol';
 import { afterEach, describe, expect, test } from 'vitest';
 import { bundles } from './server-bundles.ts';
 import { SmallEditor } from './small-editor.ts';
@@ -83,6 +84,40 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect((await editor.verdictNow(sideboard)).errors).toBe(1);
     // One build for all of them.
     expect(editor.verdicts.slice(before).filter(({ uri }) => uri === editor.uri(sideboard))).toHaveLength(1);
+  });
+
+  test('lengths are shown as the maker wants to see them; findings and drawings stay as the piece is written', async () => {
+    const files = { [sideboard]: example(sideboard), 'shop.fettle': example('shop.fettle') };
+    editor = await SmallEditor.start(bundle, files, [], { fettle: { show: { lengths: 'mm' } } });
+    await editor.open(sideboard);
+    await editor.watch(sideboard);
+    const partOf = ({ pieces }: Picture) => pieces[0]?.parts[0] ?? { sizes: [], derivation: '' };
+    const inMillimetres = await editor.until('a picture that tells millimetres', () =>
+      editor.pictures.find((each) => partOf(each).sizes.some((size) => size.includes('mm'))),
+    );
+    const hover = async () => JSON.stringify((await editor.hover(sideboard, '"blankets" rest'))?.contents);
+    // 10-5/32" is 257.96875 mm.
+    expect(await hover()).toContain('about 257.969 mm');
+    expect(await hover()).not.toContain('10-5/32');
+    await editor.edit(sideboard, '"blankets" rest', '"blankets" front 11 high');
+    expect((await editor.verdictNow(sideboard)).verdict).toBe('1 finding: 27/32" too much');
+    await editor.edit(sideboard, '"blankets" front 11 high', '"blankets" rest');
+    await editor.verdictNow(sideboard);
+    const [refreshed, before] = [editor.refreshed.length, editor.pictures.length];
+    await editor.notify('workspace/didChangeConfiguration', {
+      settings: { fettle: { show: { lengths: 'asWritten' } } },
+    });
+    const inInches = await editor.until('another picture', () =>
+      editor.pictures.slice(before).find((each) => partOf(each).sizes.some((size) => size.includes('"'))),
+    );
+    expect(await hover()).toContain('10-5/32');
+    expect(editor.refreshed.slice(refreshed)).toContain('workspace/inlayHint/refresh');
+    expect(partOf(inMillimetres).sizes.join()).toMatch(/mm/);
+    expect(partOf(inMillimetres).derivation).not.toContain('"');
+    const drawn = ({ pieces }: Picture) =>
+      pieces[0]?.sheets.flatMap((sheet) => (sheet.kind === 'drawing' ? [sheet.svg, sheet.description] : []));
+    expect(drawn(inInches)).toHaveLength(2);
+    expect(drawn(inMillimetres)).toEqual(drawn(inInches));
   });
 
   test('a text over no limit is checked at every key', async () => {

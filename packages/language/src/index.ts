@@ -7,6 +7,7 @@ export {
 } from './evaluation/evaluate-document.ts';
 export type { PlacedFinding, PlacedFix, TextChange } from './evaluation/placed-findings.ts';
 export { sayIn } from './evaluation/say.ts';
+export { shownUnits } from './evaluation/shown-units.ts';
 export { statementAround } from './evaluation/statement-around.ts';
 export { fixAllKind } from './features/code-actions.ts';
 export { FettleCompletionProvider } from './features/completion.ts';

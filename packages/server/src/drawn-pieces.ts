@@ -35,7 +35,7 @@ interface Kept {
 }
 
 export class DrawnPieces {
-  readonly #kept = new WeakMap<Evaluation, Kept>();
+  #kept = new WeakMap<Evaluation, Kept>();
   readonly #makers: readonly SheetMaker[];
   readonly #plans: Pick<PiecePlans, 'planOf' | 'progressOf'>;
   readonly #onFailure: (sheet: string, error: unknown) => void;
@@ -89,6 +89,11 @@ export class DrawnPieces {
     }
     const planning = this.showsPlans(shown) ? this.#plans.progressOf(evaluation) : undefined;
     return { parts: kept.parts, sheets: kept.sheets, ...(planning === undefined ? {} : { planning }) };
+  }
+
+  /** Lengths are told in other units from now on. */
+  forget(): void {
+    this.#kept = new WeakMap();
   }
 
   /** Ids of the sheets the piece has, in their order. */

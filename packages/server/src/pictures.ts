@@ -73,6 +73,12 @@ export class Pictures {
     }
   }
 
+  /** Lengths are told in other units from now on. */
+  tellAnew(): void {
+    this.#drawn.forget();
+    for (const uri of this.#watched.keys()) this.#publishBuilt(uri);
+  }
+
   #watch(wish: WatchPictures): void {
     const before = this.#watched;
     const { pictures } = readWatchPictures(wish) ?? { pictures: [...before.values()] };
@@ -81,13 +87,16 @@ export class Pictures {
     for (const uri of this.#sent.keys()) {
       if (this.#watched.get(uri)?.afresh !== false) this.#sent.delete(uri);
     }
-    const { LangiumDocuments } = this.#services.shared.workspace;
     for (const [uri, wish] of this.#watched) {
       if (!wish.afresh && JSON.stringify(before.get(uri)?.shown) === JSON.stringify(wish.shown)) continue;
-      const document = LangiumDocuments.getDocument(URI.parse(uri));
-      // A document that is still being built is sent when its build ends.
-      if (document?.state === DocumentState.Validated) void this.#publish(document, Token.None, false);
+      this.#publishBuilt(uri);
     }
+  }
+
+  #publishBuilt(uri: string): void {
+    const document = this.#services.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri));
+    // A document that is still being built is sent when its build ends.
+    if (document?.state === DocumentState.Validated) void this.#publish(document, Token.None, false);
   }
 
   /** Never throws but for a cancellation: the build that calls it must go on whatever happens here. */

@@ -10,6 +10,7 @@ import { Pictures } from './pictures.ts';
 import { PiecePlans } from './plans/piece-plans.ts';
 import { type PlanSearcher, searchInSlices } from './plans/plan-searcher.ts';
 import { Backlog, followWorkspaceFolders, schedulingModule } from './scheduling.ts';
+import { followShownLengths } from './shown-lengths.ts';
 
 /** Puts the server together; the entries choose only the connection and the files. */
 export function startFettleServer(
@@ -27,6 +28,7 @@ export function startFettleServer(
   answerNewPiece(connection);
   followWorkspaceFolders(shared, connection);
   answerMore(guarded, shared, Fettle);
+  followShownLengths(connection, shared, Fettle, () => pictures.tellAnew());
   // Each request waits for the least that can answer it, so that reading never waits for checking.
   startLanguageServer(shared, {
     DocumentSymbolProvider: DocumentState.Parsed,

@@ -25,6 +25,7 @@ export interface EvaluatedPiece {
   readonly name: string;
   readonly evaluation: Evaluation;
   readonly range: { readonly start: number; readonly end: number };
+  /** In the units the maker wants to see, which are the piece's own unless a setting says otherwise. */
   readonly say: Say;
   readonly statement: Statement;
   locate(origin: Origin): Place | undefined;
@@ -59,11 +60,22 @@ export class DocumentEvaluator {
   readonly #shared: LangiumSharedCoreServices;
   readonly #done = new WeakMap<Text, KeptDocument>();
   readonly #kept = new Map<string, KeptPiece>();
+  #shown: Units | undefined;
   /** Pieces that were really worked out, for tests of what an edit costs. */
   evaluations = 0;
 
   constructor(shared: LangiumSharedCoreServices) {
     this.#shared = shared;
+  }
+
+  /** Units of all that is told beside a text from now on; undefined: each piece's own. Findings keep to those. */
+  showIn(units: Units | undefined): void {
+    this.#shown = units;
+  }
+
+  /** In which a piece that is written in `own` is told of. */
+  shownFor(own: Units): Units {
+    return this.#shown ?? own;
   }
 
   /** The document must be parsed; names are found in the documents it uses, as far as they are loaded. */
@@ -161,11 +173,15 @@ export class DocumentEvaluator {
     const current = kept !== undefined && stillHolds ? kept : this.#work(document, statement, { text, around }, shop);
     this.#kept.set(slot, current);
     const { evaluation, findings } = current;
+    const shownFor = (own: Units): Units => this.shownFor(own);
     const evaluated: EvaluatedPiece = {
       name,
       evaluation,
       range: { start, end: statement.$cstNode?.end ?? start },
-      say: sayIn(evaluation.design.units),
+      // Asked anew each time: a piece is kept longer than a setting may last.
+      get say() {
+        return sayIn(shownFor(evaluation.design.units));
+      },
       statement,
       locate: (origin) => placeOf(origin, { uri, start }, documents),
     };

@@ -108,7 +108,8 @@ export class FettleHoverProvider implements HoverProvider {
     }
     const length = readLength(context, expression)?.length;
     if (length === undefined) return undefined;
-    const shown = `${sayIn(units).length(length)} · ${inOtherUnits(length, units)}`;
+    const wanted = this.#evaluator.shownFor(units);
+    const shown = `${sayIn(wanted).length(length)} · ${inOtherUnits(length, wanted)}`;
     return expression.$type === 'Quantity' ? shown : `${plainMarkdown(written)} = ${shown}`;
   }
 
