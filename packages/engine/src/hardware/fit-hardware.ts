@@ -4,6 +4,7 @@ import type { UnmarkedPart } from '../parts/slab.ts';
 import { fitHinges } from './hinges.ts';
 import { fitSlides } from './drawer-slides.ts';
 import type { FittedHardware } from './placed-hardware.ts';
+import { fitPulls } from './pulls.ts';
 import { fitShelfPins } from './shelf-pins.ts';
 
 /** What every fitter of hardware is given: the design, where things lie, and the parts as they are joined. */
@@ -17,7 +18,7 @@ export interface HardwareCase {
 type Fitter = (one: HardwareCase) => FittedHardware;
 
 /** One for each kind of hardware. */
-const fitters: readonly Fitter[] = [fitHinges, fitSlides, fitShelfPins];
+const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitSlides, fitShelfPins];
 
 /** Puts all hardware of a piece in its place. What an entry does not tell is not placed: it is absent, never guessed. */
 export function fitHardware(one: HardwareCase): FittedHardware {

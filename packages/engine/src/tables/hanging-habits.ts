@@ -51,3 +51,6 @@ export const HAND_HEIGHT: TradeLimit = { inches: Length.inches(42), metric: Leng
 /** Common practice, no source: the least of a pull's screw that has to be in its thread, and the thread it has. */
 export const LEAST_THREAD: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };
 export const USUAL_THREAD: TradeLimit = { inches: Length.inches(3, 8), metric: Length.millimetres(10) };
+
+/** Common practice, no source: the hole that the screw of a pull passes through. */
+export const PULL_SCREW_HOLE: TradeLimit = { inches: Length.inches(3, 16), metric: Length.millimetres(5) };

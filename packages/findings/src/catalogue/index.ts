@@ -78,6 +78,7 @@ import { notCheckedYet } from './not-checked-yet.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToMake } from './nothing-to-make.ts';
 import { offTheRuler } from './off-the-ruler.ts';
+import { openDoorsMeet } from './open-doors-meet.ts';
 import { packerDoesNotFit } from './packer-does-not-fit.ts';
 import { panelFillsFrame } from './panel-fills-frame.ts';
 import { panelLeavesGroove } from './panel-leaves-groove.ts';
@@ -92,6 +93,11 @@ import { pinRowTooShort } from './pin-row-too-short.ts';
 import { pinRowWithoutWood } from './pin-row-without-wood.ts';
 import { pinsWithoutSize } from './pins-without-size.ts';
 import { priceNegative } from './price-negative.ts';
+import { pullOffFront } from './pull-off-front.ts';
+import { pullRecessTooDeep } from './pull-recess-too-deep.ts';
+import { pullScrewTooLong } from './pull-screw-too-long.ts';
+import { pullScrewTooShort } from './pull-screw-too-short.ts';
+import { pullStrikesNeighbour } from './pull-strikes-neighbour.ts';
 import { railNarrowerThanDivider } from './rail-narrower-than-divider.ts';
 import { revealLeavesNoLap } from './reveal-leaves-no-lap.ts';
 import { ripTooWide } from './rip-too-wide.ts';
@@ -158,6 +164,12 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  pullStrikesNeighbour,
+  openDoorsMeet,
+  pullRecessTooDeep,
+  pullOffFront,
+  pullScrewTooLong,
+  pullScrewTooShort,
   hingeSideNotSaid,
   closingEdgeNeedsBevel,
   doorHingedOnNothing,

@@ -2,7 +2,7 @@ import type { Finding } from '@fettle/findings';
 import type { PieceDesign } from '../../design/design.ts';
 import { constructionFindings } from '../construction/construction-findings.ts';
 import { frontSizeFindings } from '../front-sizes.ts';
-import { hingeFindings } from '../hanging/hinge-findings.ts';
+import { hangingFindings } from '../hanging/hanging-findings.ts';
 import { pinRowFindings } from '../shelves/pin-row-checks.ts';
 import { shelfPlaceFindings } from '../shelves/shelf-place-checks.ts';
 import { absurdOpenings } from './absurd-openings.ts';
@@ -42,7 +42,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...constructionFindings(one),
     ...gapFindings(one),
     ...doorFindings(one),
-    ...hingeFindings(one),
+    ...hangingFindings(one),
     ...drawerProportions(one),
     ...drawerBottomFindings(one),
     ...packingFindings(one),

@@ -1,0 +1,279 @@
+import { assumed, derive, less, plus } from '../design/derive.ts';
+import type { FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
+import type { PullsDesign } from '../design/hanging-design.ts';
+import type { CarcaseLayout, LaidCell, Rectangle, Span } from '../evaluation.ts';
+import { frontDeep } from '../layout/front-thickness.ts';
+import type { LengthUnit } from '../length/length.ts';
+import { Rational } from '../length/rational.ts';
+import type { UnmarkedPart } from '../parts/slab.ts';
+import { HAND_HEIGHT, PULL_FROM_EDGE, PULL_FROM_END, USUAL_THREAD } from '../tables/hanging-habits.ts';
+import { isMetric, limitIn, type TradeLimit } from '../tables/trade-limits.ts';
+import { leafId } from './hung-leaves.ts';
+
+/**
+ * Where the pulls of a front sit, and what their screws go through. Drawn, listed and checked from here alone. Knows
+ * nothing of findings.
+ */
+export interface PullPlan {
+  readonly cell: FrontCell;
+  readonly group?: GroupCell;
+  readonly pulls: PullsDesign;
+  /** The fronts it is on: two where it is shared. */
+  readonly fronts: readonly FrontWithPull[];
+  /** 'drawer front "cards"' */
+  readonly label: string;
+  /** Middles, from left to right: from the left edge of the first front, and up from its lower edge. */
+  readonly middles: readonly { readonly across: Figure; readonly up: Figure }[];
+  readonly stands: 'upright' | 'level';
+  readonly deep: Span;
+  /** Wood between the pull and the heads of its screws; absent where it lies in a recess. */
+  readonly through?: Figure;
+  /** What screws of the right length measure. */
+  readonly wantedScrew?: Figure;
+  readonly thread: Figure;
+}
+
+export interface FrontWithPull {
+  readonly id: string;
+  readonly at: Rectangle;
+  /** The edge that it opens at; of a drawer front there is none. */
+  readonly closing?: 'left' | 'right';
+}
+
+const half = Rational.of(1, 2);
+
+/** For every front that has pulls and whose way of opening is known. */
+export function planPulls(
+  face: FaceDesign,
+  layout: CarcaseLayout,
+  root: LaidCell,
+  parts: readonly UnmarkedPart[],
+): readonly PullPlan[] {
+  const plans: PullPlan[] = [];
+  const visit = (laid: LaidCell, group: GroupCell | undefined): void => {
+    const { cell } = laid;
+    if (cell.kind === 'row' || cell.kind === 'stack') {
+      for (const inner of laid.cells) visit(inner, cell);
+      return;
+    }
+    if (cell.kind !== 'front') return;
+    const pulls = cell.pulls ?? (cell.what === 'false-front' ? undefined : face.pulls);
+    if (pulls === undefined) return;
+    const fronts = frontsOf(laid, cell);
+    const deep = frontDeep(cell, face, layout);
+    const pairs = pulls.isShared && fronts.length === 2 ? [fronts] : fronts.map((front) => [front]);
+    for (const on of pairs) {
+      const plan = planOn(on, { cell, group, pulls, deep, parts, unit: layout.unit });
+      if (plan !== undefined) plans.push(plan);
+    }
+  };
+  visit(root, undefined);
+  return plans;
+}
+
+function frontsOf({ leaves }: LaidCell, cell: FrontCell): readonly FrontWithPull[] {
+  return leaves.flatMap((at, index) => {
+    if (!at.x.size.length.isPositive() || !at.y.size.length.isPositive()) return [];
+    const id = leafId(cell, leaves.length, index);
+    if (cell.what !== 'door') return [{ id, at }];
+    const hung = leaves.length > 1 ? (index === 0 ? 'left' : 'right') : cell.hingeSide;
+    return hung === undefined ? [] : [{ id, at, closing: hung === 'left' ? ('right' as const) : ('left' as const) }];
+  });
+}
+
+interface FrontFacts {
+  readonly cell: FrontCell;
+  readonly group: GroupCell | undefined;
+  readonly pulls: PullsDesign;
+  readonly deep: Span;
+  readonly parts: readonly UnmarkedPart[];
+  readonly unit: LengthUnit;
+}
+
+function planOn(fronts: readonly FrontWithPull[], facts: FrontFacts): PullPlan | undefined {
+  const [first, second] = fronts;
+  if (first === undefined) return undefined;
+  const { cell, group, pulls, deep, unit } = facts;
+  const stands = pulls.stands ?? (cell.what === 'door' && second === undefined ? 'upright' : 'level');
+  const up = upFrom(first, facts, stands);
+  const thread =
+    pulls.entry.thread ??
+    usual(USUAL_THREAD, unit, '3/8"', '10 mm', (size) => `threads of pulls are about ${size} deep`);
+  const through = pulls.entry.letIn === undefined ? throughWood(facts, first) : undefined;
+  const hand =
+    cell.what === 'door' && cell.leaves === 2 && second === undefined
+      ? `${first.closing === 'right' ? 'left' : 'right'} `
+      : '';
+  return {
+    cell,
+    ...(group === undefined ? {} : { group }),
+    pulls,
+    fronts,
+    label: `${hand}${frontWords(cell)}${cell.name === undefined ? '' : ` "${cell.name}"`}`,
+    middles: acrossOf(fronts, facts).map((across) => ({ across, up })),
+    stands,
+    deep,
+    thread,
+    ...(through === undefined
+      ? {}
+      : {
+          through,
+          wantedScrew: derive('screws that fill the thread', [
+            plus('wood between the pull and the screw heads', through),
+            plus('depth of the thread', thread),
+          ]),
+        }),
+  };
+}
+
+function frontWords({ what }: FrontCell): string {
+  switch (what) {
+    case 'drawer':
+      return 'drawer front';
+    case 'door':
+      return 'door';
+    case 'lid':
+      return 'lid';
+    case 'false-front':
+      return 'false front';
+    default: {
+      const unknown: never = what;
+      return unknown;
+    }
+  }
+}
+
+/** From the left edge of the first front. */
+function acrossOf(fronts: readonly FrontWithPull[], { cell, pulls, unit }: FrontFacts): readonly Figure[] {
+  const [first, second] = fronts as readonly [FrontWithPull, FrontWithPull?];
+  const width = first.at.x.size;
+  if (second !== undefined) {
+    return [
+      derive('in the middle of the gap between the two doors', [
+        plus('where the right door begins', second.at.x.start, half),
+        plus('where the left door ends', first.at.x.end, half),
+        less('where the left door begins', first.at.x.start),
+      ]),
+    ];
+  }
+  if (first.closing !== undefined) {
+    const from = fromClosing(pulls, unit);
+    return [
+      first.closing === 'left'
+        ? derive('from the closing edge', [plus('from the closing edge to the middle of the pull', from)])
+        : derive('from the closing edge', [
+            plus('width of the door', width),
+            less('from the closing edge to the middle of the pull', from),
+          ]),
+    ];
+  }
+  const count = cell.what === 'door' ? 1 : pulls.countEach;
+  return Array.from({ length: count }, (_, at) => {
+    if (count === 1) return derive('in the middle of the front', [plus('width of the front', width, half)]);
+    if (pulls.fromEdge === undefined) {
+      return derive('in the middle of its share of the front, common practice', [
+        plus('width of the front', width, Rational.of(2 * at + 1, 2 * count)),
+      ]);
+    }
+    const share = Rational.of(at, count - 1);
+    return derive('evenly between the outermost', [
+      plus('width of the front', width, share),
+      plus('from an end to the outermost', pulls.fromEdge, Rational.one.minus(share.times(2))),
+    ]);
+  });
+}
+
+function fromClosing({ fromEdge }: PullsDesign, unit: LengthUnit): Figure {
+  return (
+    fromEdge ??
+    usual(PULL_FROM_EDGE, unit, '1-1/2"', '40 mm', (size) => `pulls of doors are about ${size} from the closing edge`)
+  );
+}
+
+/** From the lower edge of the front to the middle of its pulls. */
+function upFrom({ at, closing }: FrontWithPull, { cell, pulls, unit }: FrontFacts, stands: PullPlan['stands']): Figure {
+  const height = at.y.size;
+  const said = pulls.height;
+  switch (said?.kind) {
+    case 'centred':
+      return derive('in the middle of the height', [plus('height of the front', height, half)]);
+    case 'from-top':
+      return derive('below the upper edge', [
+        plus('height of the front', height),
+        less('below its upper edge', said.figure),
+      ]);
+    case 'from-bottom':
+      return derive('above the lower edge', [plus('above its lower edge', said.figure)]);
+    case 'above-floor':
+      return derive('on one line, above the floor', [
+        plus('above the floor', said.figure),
+        less('where the front begins', at.y.start),
+      ]);
+    case undefined:
+      break;
+    default: {
+      const unknown: never = said;
+      return unknown;
+    }
+  }
+  if (cell.what === 'door' && closing !== undefined && !pulls.isShared) {
+    const fromEnd =
+      stands === 'upright' && pulls.entry.width !== undefined
+        ? derive('its end is as far from the end of the door as its middle from the closing edge, common practice', [
+            plus('from the closing edge to the middle of the pull', fromClosing(pulls, unit)),
+            plus('length of the pull', pulls.entry.width, half),
+          ])
+        : usual(PULL_FROM_END, unit, '3"', '80 mm', (size) => `knobs are about ${size} from the end of a door`);
+    const middle = at.y.start.length.plus(height.length.times(half));
+    return middle.compare(limitIn(HAND_HEIGHT, unit)) < 0
+      ? derive('near the upper end: the door is below the hand', [
+          plus('height of the door', height),
+          less('below its upper end', fromEnd),
+        ])
+      : derive('near the lower end: the door is above the hand', [plus('above its lower end', fromEnd)]);
+  }
+  if (cell.what === 'lid') {
+    return usual(
+      PULL_FROM_EDGE,
+      unit,
+      '1-1/2"',
+      '40 mm',
+      (size) => `lids are lifted about ${size} above their lower edge`,
+    );
+  }
+  return derive('in the middle of the height', [plus('height of the front', height, half)]);
+}
+
+/** The front itself, and the front of the box where that lies behind it. */
+function throughWood({ cell, deep, parts }: FrontFacts, { id }: FrontWithPull): Figure {
+  const box = cell.what === 'drawer' ? parts.find((part) => part.id === `${cell.id}/box-front`) : undefined;
+  const front = parts.find((part) => part.id === id);
+  return derive('what the screws go through', [
+    plus('thickness of the front', front?.thickness ?? deep.size),
+    ...(box === undefined ? [] : [plus('thickness of the box front', box.thickness)]),
+  ]);
+}
+
+function usual(
+  limit: TradeLimit,
+  unit: LengthUnit,
+  inches: string,
+  metric: string,
+  because: (size: string) => string,
+): Figure {
+  return assumed(limitIn(limit, unit), `${because(isMetric(unit) ? metric : inches)}, common practice`);
+}
+
+/** How far it reaches from its middle, to the sides and up and down; undefined while the entry does not say. */
+export function halfExtents({ pulls, stands }: PullPlan): { readonly across?: Figure; readonly up?: Figure } {
+  const { width, height } = pulls.entry;
+  const [across, up] = stands === 'level' ? [width, height] : [height, width];
+  const halved = (figure: Figure | undefined) =>
+    figure && derive('half of the pull', [plus('size of the pull', figure, half)]);
+  const [acrossHalf, upHalf] = [halved(across), halved(up)];
+  return {
+    ...(acrossHalf === undefined ? {} : { across: acrossHalf }),
+    ...(upHalf === undefined ? {} : { up: upHalf }),
+  };
+}

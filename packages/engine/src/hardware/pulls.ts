@@ -1,0 +1,150 @@
+import { derive, plus } from '../design/derive.ts';
+import type { Figure } from '../design/figure.ts';
+import type { Feature } from '../joinery/feature.ts';
+import { Length } from '../length/length.ts';
+import { Rational } from '../length/rational.ts';
+import type { UnmarkedPart } from '../parts/slab.ts';
+import { boreAlong, boxOf, intervalOf } from '../solids/index.ts';
+import { PULL_SCREW_HOLE } from '../tables/hanging-habits.ts';
+import { limitIn } from '../tables/trade-limits.ts';
+import type { HardwareCase } from './fit-hardware.ts';
+import type { FittedHardware, PlacedHardware } from './placed-hardware.ts';
+import { halfExtents, type PullPlan, planPulls } from './pull-plans.ts';
+
+/** Puts pulls on fronts: holes for their screws, or the recesses that they lie in. */
+export function fitPulls(one: HardwareCase): FittedHardware {
+  const { design, layout, face: root, parts } = one;
+  if (design.face === undefined) return { placed: [], features: [] };
+  const fitted = planPulls(design.face, layout, root, parts).flatMap((plan) =>
+    plan.middles.map((middle, at) => fitPull(plan, one, middle, at)),
+  );
+  return { placed: fitted.map(({ placed }) => placed), features: fitted.flatMap(({ features }) => features) };
+}
+
+const half = Rational.of(1, 2);
+
+function fitPull(
+  plan: PullPlan,
+  { parts, layout }: HardwareCase,
+  { across, up }: PullPlan['middles'][number],
+  at: number,
+): { readonly placed: PlacedHardware; readonly features: readonly Feature[] } {
+  const { fronts, pulls, cell, middles } = plan;
+  const { entry } = pulls;
+  const [first] = fronts;
+  const x = (first?.at.x.start.length ?? Length.zero).plus(across.length);
+  const y = (first?.at.y.start.length ?? Length.zero).plus(up.length);
+  const id = `${first?.id ?? cell.id}/pull-${at + 1}`;
+  const wood = parts.filter(
+    (part) => fronts.some((front) => front.id === part.id) || holdsPlace(part, fronts, cell.id, [x, y]),
+  );
+  const spots = screwSpots(plan, x, y);
+  const diameter = limitIn(PULL_SCREW_HOLE, layout.unit);
+  const holes =
+    entry.letIn !== undefined
+      ? []
+      : wood.flatMap((part) =>
+          spots.map(
+            ([holeX, holeY], hole): Feature => ({
+              id: `${id} hole ${hole + 1} in ${part.id}`,
+              kind: 'screw-hole',
+              part: part.id,
+              solid: boreAlong(
+                'z',
+                intervalOf(part.box.z.start.length, part.box.z.end.length),
+                [holeX, holeY],
+                diameter.times(half),
+              ),
+              entry: '-z',
+              measures: {},
+              stage: 'after glue-up',
+              through: true,
+              origin: pulls.entryOrigin,
+            }),
+          ),
+        );
+  return {
+    placed: {
+      id,
+      kind: 'pull',
+      entry: entry.name,
+      label: `${middles.length === 1 ? 'pull' : `pull ${at + 1} from the left`} of the ${plan.label}`,
+      cell: cell.id,
+      on: wood.map((part) => part.id),
+      set: [
+        { words: 'from the left edge of the front to the middle of the pull', figure: across },
+        { words: 'from the lower edge of the front to the middle of the pull', figure: up },
+        ...betweenScrews(entry.betweenScrews),
+        ...(entry.letIn === undefined ? [] : [{ words: 'depth of its recess', figure: entry.letIn }]),
+        ...(plan.wantedScrew === undefined
+          ? []
+          : [{ words: 'screws that fill its thread measure', figure: plan.wantedScrew }]),
+      ],
+      screws: [],
+      origin: pulls.entryOrigin,
+    },
+    features: [...holes, ...recesses(plan, wood, id, x, y)],
+  };
+}
+
+/** The front of the box behind a drawer front, or the stile of a framed door, where the middle of the pull lies on it. */
+function holdsPlace(
+  part: UnmarkedPart,
+  fronts: PullPlan['fronts'],
+  cell: string,
+  [x, y]: readonly [Length, Length],
+): boolean {
+  const isBox = part.id === `${cell}/box-front`;
+  const isMember = part.frame !== undefined && fronts.some(({ id }) => id === part.frame);
+  if (!isBox && !isMember) return false;
+  return holds(part.box.x, x) && holds(part.box.y, y);
+}
+
+function holds({ start, end }: UnmarkedPart['box']['x'], place: Length): boolean {
+  return start.length.compare(place) < 0 && place.compare(end.length) < 0;
+}
+
+function betweenScrews(between: Figure | undefined): PlacedHardware['set'] {
+  return between === undefined
+    ? []
+    : [
+        {
+          words: 'from the middle of the pull to each screw',
+          figure: derive('half of what is between the screws', [plus('between screws', between, half)]),
+        },
+      ];
+}
+
+/** One in the middle of a knob, two in line of a pull. */
+function screwSpots({ pulls, stands }: PullPlan, x: Length, y: Length): readonly (readonly [Length, Length])[] {
+  const off = pulls.entry.betweenScrews?.length.times(half);
+  if (off === undefined) return [[x, y]];
+  return [off.negated(), off].map((by) => (stands === 'level' ? [x.plus(by), y] : [x, y.plus(by)]));
+}
+
+/** In each front that it lies in; where two meet, each has half of it. */
+function recesses(plan: PullPlan, wood: readonly UnmarkedPart[], id: string, x: Length, y: Length): readonly Feature[] {
+  const { pulls, deep } = plan;
+  const { letIn, isRound, width } = pulls.entry;
+  const { across, up } = halfExtents(plan);
+  if (letIn === undefined || across === undefined || up === undefined || width === undefined) return [];
+  const z = intervalOf(deep.start.length, deep.start.length.plus(letIn.length));
+  return wood
+    .filter((part) => !part.id.endsWith('/box-front'))
+    .map((part) => ({
+      id: `${id} recess in ${part.id}`,
+      kind: 'gain',
+      part: part.id,
+      solid: isRound
+        ? boreAlong('z', z, [x, y], across.length)
+        : boxOf(
+            intervalOf(x.minus(across.length), x.plus(across.length)),
+            intervalOf(y.minus(up.length), y.plus(up.length)),
+            z,
+          ),
+      entry: '-z',
+      measures: { width, depth: letIn },
+      stage: 'on the loose part',
+      origin: pulls.entryOrigin,
+    }));
+}
