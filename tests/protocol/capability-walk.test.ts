@@ -57,6 +57,12 @@ class Walker {
   words(range: Range): string {
     return this.#document.getText(range);
   }
+  offset(offset: number): Position {
+    return this.#document.positionAt(offset);
+  }
+  get announced(): ServerCapabilities {
+    return this.editor.initialized?.capabilities ?? {};
+  }
   get whole(): Range {
     return { start: { line: 0, character: 0 }, end: this.#document.positionAt(this.editor.text(sideboard).length) };
   }
@@ -97,6 +103,20 @@ const cases: Readonly<Record<string, Case>> = {
     expect(offered.documentation).toBeUndefined();
     const looked = await walker.editor.request<CompletionItem>('completionItem/resolve', offered);
     expect(JSON.stringify(looked.documentation)).toContain('side mount 12');
+    // Each mark that is announced to open a list opens one of names, and taking one leaves the text whole.
+    for (const mark of walker.announced.completionProvider?.triggerCharacters ?? []) {
+      await walker.editor.edit(sideboard, 'slides "side mount 14"', `slides ${mark}`);
+      const typed = walker.after([]).indexOf(`slides ${mark}`) + `slides ${mark}`.length;
+      const list = await walker.ask<CompletionList>('completion', {
+        position: walker.offset(typed),
+        context: { triggerKind: 2, triggerCharacter: mark },
+      });
+      const other = list.items.find(({ label }) => label === '"side mount 12"');
+      expect(walker.after(other?.textEdit === undefined ? [] : [other.textEdit as TextEdit]), mark).toContain(
+        'slides "side mount 12"',
+      );
+      await walker.editor.edit(sideboard, `slides ${mark}`, 'slides "side mount 14"');
+    }
     // Of a list that has been left nothing is told, and nothing is wrong.
     await walker.ask<CompletionList>('completion', { position });
     expect(await walker.editor.request<CompletionItem>('completionItem/resolve', offered)).toEqual(offered);
@@ -109,6 +129,19 @@ const cases: Readonly<Record<string, Case>> = {
     const position = { ...walker.at('in groove', 'in groove 1/4 deep') };
     const help = await walker.ask<SignatureHelp>('signatureHelp', { position });
     expect(help.signatures.map(({ label }) => label)).toContain('in groove length deep');
+    // Of the marks that are announced a blank asks within a phrase, and a comma goes on asking behind one.
+    const { triggerCharacters, retriggerCharacters } = walker.announced.signatureHelpProvider ?? {};
+    expect([triggerCharacters, retriggerCharacters]).toEqual([[' '], [',']]);
+    const typed = async (said: string, triggerCharacter: string) => {
+      const start = walker.editor.text(sideboard).indexOf('plinth 3 high, set back');
+      const more = await walker.ask<SignatureHelp | null>('signatureHelp', {
+        position: walker.offset(start + said.length),
+        context: { triggerKind: 2, triggerCharacter, isRetrigger: triggerCharacter === ',' },
+      });
+      return more?.signatures.map(({ label }) => label) ?? [];
+    };
+    expect(await typed('plinth 3 high, set ', ' ')).toContain('set back length');
+    expect(await typed('plinth 3 high,', ',')).toContain('set back length');
   },
   definitionProvider: async (walker) => {
     const [found] = await walker.ask<LocationLink[]>('definition', {
@@ -229,6 +262,17 @@ const cases: Readonly<Record<string, Case>> = {
     });
     expect(edits.map(({ newText }) => newText)).toEqual(['    ']);
     await walker.editor.edit(sideboard, '  site {\n\n', '  site {\n');
+    const { firstTriggerCharacter, moreTriggerCharacter } = walker.announced.documentOnTypeFormattingProvider ?? {};
+    expect([firstTriggerCharacter, ...(moreTriggerCharacter ?? [])].sort()).toEqual(['\n', '}']);
+    // A brace that closes goes back to where its statement begins.
+    await walker.editor.edit(sideboard, '  }\n\n  case {', '      }\n\n  case {');
+    const closing = walker.at('      }', '      }\n\n  case {');
+    const back = await walker.ask<TextEdit[]>('onTypeFormatting', {
+      position: { ...closing, character: 7 },
+      ch: '}',
+      options: { tabSize: 2, insertSpaces: true },
+    });
+    await walker.editor.apply(sideboard, back);
   },
   codeActionProvider: async (walker) => {
     const { capabilities } = walker.editor.initialized as { capabilities: ServerCapabilities };
