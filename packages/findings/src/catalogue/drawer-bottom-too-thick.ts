@@ -20,7 +20,10 @@ export const drawerBottomTooThick = defineFinding<{
     `thick and ${say.length(facts.up)} up, needs ${say.length(facts.needed)}: ${say.length(facts.difference)} more`,
   brief: (facts, say) => `a box ${say.length(facts.difference)} too low`,
   related: { drawer: (values, say) => `${subject(values, say)} stands here` },
-  mends: {},
+  mends: {
+    higher: (values, say) =>
+      `Make the box ${say.length(values['size'] as Measure)} high, the least that holds its bottom`,
+  },
   help: `
 The bottom of a drawer lies in a groove a little up from the lower edge of the box (1/4" where nothing is said, common
 practice, no source). The box has to be at least as high as that and the bottom together, and of course higher to hold

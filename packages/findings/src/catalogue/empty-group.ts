@@ -8,7 +8,7 @@ export const emptyGroup = defineFinding<{ readonly group: 'row' | 'stack' | 'fac
   headline: (facts) => `this ${facts.group} holds no front and no open space`,
   brief: (facts) => `an empty ${facts.group}`,
   related: {},
-  mends: {},
+  mends: { open: (values) => `Put an open space into the ${String(values['group'])}` },
   help: `
 Rows, stacks and faces are made of spaces: doors, drawers, false fronts, lids and open spaces, or more rows and stacks.
 

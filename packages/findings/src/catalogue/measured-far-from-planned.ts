@@ -14,7 +14,10 @@ export const measuredFarFromPlanned = defineFinding<{
     `measured ${say.length(facts.measured)}, planned ${say.length(facts.planned)}: ` +
     `${say.length(facts.difference)} ${facts.direction}; check the tape before the fronts are cut`,
   related: { planned: (values, say) => `${say.length(values['planned'] as Measure)} was planned here` },
-  mends: {},
+  mends: {
+    'plan-it': (values, say) => `Plan ${say.length(values['measured'] as Measure)}, as it was measured`,
+    'measure-again': () => 'Take the measured size out until it is measured again',
+  },
   help: `
 A measured size replaces the planned one. The two are seldom further apart than 1/4" (common practice, no source): more
 is most often a tape read wrongly, or a figure written beside the wrong space.

@@ -14,7 +14,10 @@ export const offTheRuler = defineFinding<{
     `${say.length(facts.size)} is no mark of this ruler: it lies between ${say.length(facts.below)} and ` +
     `${say.length(facts.above)}`,
   related: {},
-  mends: {},
+  mends: {
+    'to-mark': (values, say) =>
+      `Make it ${say.length(values['size'] as Measure)}, ${say.length(values['change'] as Measure)} ${String(values['direction'])}`,
+  },
   help: `
 The size is taken exactly as it is written. It cannot be set out with the ruler that the piece names, so it is shown as
 the mark before it and what is left.

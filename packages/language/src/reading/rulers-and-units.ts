@@ -1,5 +1,5 @@
 import { type Length, Length as Lengths, type LengthUnit, parseTradeLength, Rational } from '@fettle/engine';
-import { offTheRuler, rulerOdd, sizeLooksLikeOtherUnit } from '@fettle/findings';
+import { type Mend, offTheRuler, rulerOdd, sizeLooksLikeOtherUnit } from '@fettle/findings';
 import { AstUtils } from 'langium';
 import { type Expression, isQuantity, isReference, type Quantity, type Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
@@ -133,7 +133,15 @@ function offRuler(context: ReadContext, statement: Statement): void {
     const length = readLength({ ...context, findings: [] }, expression)?.length;
     const marks = length && marksAround(length, context);
     if (length === undefined || marks === undefined) continue;
-    context.findings.push(offTheRuler.at(originOf(context, expression), { size: length, ...marks }));
+    const at = originOf(context, expression);
+    const mends = toMarks(length, marks).map(
+      ({ to, change, direction }): Mend => ({
+        how: 'to-mark',
+        values: { size: to, change, direction },
+        changes: [{ kind: 'set-length', at, to }],
+      }),
+    );
+    context.findings.push(offTheRuler.at(at, { size: length, ...marks }, { mends }));
   }
 }
 
@@ -149,6 +157,16 @@ function isOfAnotherRuler(expression: Expression, { units }: ReadContext): boole
     const unit = isQuantity(node) ? parseTradeLength(node.figure)?.unit : undefined;
     return unit !== undefined && isMetric(unit) !== isMetric(units.unit);
   });
+}
+
+/** The nearer mark first; nothing is made as small as nothing. */
+function toMarks(length: Length, { below, above }: { readonly below: Length; readonly above: Length }) {
+  return [
+    { to: below, change: length.minus(below), direction: 'less' },
+    { to: above, change: above.minus(length), direction: 'more' },
+  ]
+    .filter(({ to }) => to.isPositive())
+    .sort((a, b) => a.change.compare(b.change));
 }
 
 /** Undefined on a mark, and for what is no size at all. */

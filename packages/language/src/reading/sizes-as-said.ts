@@ -12,7 +12,7 @@ import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import { expressionIn, type ReadPhrase, readParts } from './phrases.ts';
 import { whereSaid, wordsOf } from './phrases-together.ts';
-import { headOrigin, type ReadContext, readLength } from './reader.ts';
+import { headOrigin, originOf, type ReadContext, readLength } from './reader.ts';
 import { bracesWereGuessed } from './slip-findings.ts';
 
 /** How the spaces of rows and stacks say their sizes: twice, across, with limits or gradings that change nothing. */
@@ -164,15 +164,47 @@ function compareMeasured(context: ReadContext, plannedRead: ReadPhrase, measured
     measuredFarFromPlanned.at(
       whereSaid(context, measuredRead),
       { measured, planned, difference: apart.abs(), direction: apart.isNegative() ? 'smaller' : 'larger' },
-      { related: [{ role: 'planned', values: { planned }, origin: whereSaid(context, plannedRead) }] },
+      {
+        related: [{ role: 'planned', values: { planned }, origin: whereSaid(context, plannedRead) }],
+        mends: [
+          ...planAsMeasured(context, plannedRead, measured),
+          {
+            how: 'measure-again',
+            values: {},
+            changes: [{ kind: 'remove', at: whereSaid(context, measuredRead) }],
+          },
+        ],
+      },
     ),
   );
+}
+
+function planAsMeasured(context: ReadContext, planned: ReadPhrase, measured: Length): readonly Mend[] {
+  const expression = expressionIn(planned);
+  if (expression === undefined) return [];
+  const change = { kind: 'set-length', at: originOf(context, expression), to: measured } as const;
+  return [{ how: 'plan-it', values: { measured }, changes: [change] }];
 }
 
 /** Quietly: what cannot be read is said where the space is read. */
 function lengthOf(context: ReadContext, read: ReadPhrase): Length | undefined {
   const expression = expressionIn(read);
   return expression && readLength({ ...context, findings: [] }, expression)?.length;
+}
+
+/** As its first, right behind the brace. */
+function openSpaceIn(context: ReadContext, statement: Statement, group: Group): readonly Mend[] {
+  const brace = statement.$cstNode?.text.indexOf('{', headLength(context, statement)) ?? -1;
+  if (brace < 0) return [];
+  const { unit, start } = originOf(context, statement);
+  const after = { unit, start: start + brace, end: start + brace + 1 };
+  return [{ how: 'open', values: { group }, changes: [{ kind: 'insert-words', after, words: 'open' }] }];
+}
+
+/** A brace may also stand in a name. */
+function headLength(context: ReadContext, statement: Statement): number {
+  const { start, end } = headOrigin(context, statement);
+  return end - start;
 }
 
 function groupFindings(context: ReadContext, statement: Statement, group: Group): void {
@@ -182,7 +214,9 @@ function groupFindings(context: ReadContext, statement: Statement, group: Group)
     const guessed = cst !== undefined && bracesWereGuessed(context.unit.document, cst.offset, cst.end + justBehind);
     // A word that means nothing may have been meant for a space.
     if (!guessed && statement.statements.every((each) => specOf(each).exact)) {
-      context.findings.push(emptyGroup.at(headOrigin(context, statement), { group }));
+      context.findings.push(
+        emptyGroup.at(headOrigin(context, statement), { group }, { mends: openSpaceIn(context, statement, group) }),
+      );
     }
     return;
   }

@@ -3,6 +3,7 @@ import { derive, rootOrigin } from '../../design/derive.ts';
 import { groupAlike } from '../../grouping.ts';
 import { bottomThickness, bottomUp } from '../../parts/drawer-box.ts';
 import { laidDrawers } from '../../parts/laid-drawers.ts';
+import { givenAt } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Whether the bottom of each drawer, in its groove, lies within the height of the box. */
@@ -16,15 +17,27 @@ export function drawerBottomFindings({ face, layout }: TradeCase): readonly Find
     // Nothing left for the box at all is another matter and is said elsewhere.
     if (!height.length.isPositive() || height.length.compare(needed) >= 0) return [];
     const origin = rootOrigin(one.drawer.boxHeight ?? height) ?? one.cell.origin;
-    return [{ ...one, height: height.length, up, thickness, needed, origin }];
+    return [{ ...one, height: height.length, up, thickness, needed, origin, heightAt: givenAt(one.drawer.boxHeight) }];
   });
   return groupAlike(low, ({ origin, height, needed }) => [origin, height.exactInches, needed.exactInches]).map(
-    ([{ cell, words, height, up, thickness, needed, origin }]) => {
+    ([{ cell, words, height, up, thickness, needed, origin, heightAt }]) => {
       const who = cell.name === undefined ? { words } : { name: cell.name, words };
       return drawerBottomTooThick.at(
         origin,
         { ...who, height, up, thickness, needed, difference: needed.minus(height) },
-        { related: [{ role: 'drawer', values: who, origin: cell.origin }] },
+        {
+          related: [{ role: 'drawer', values: who, origin: cell.origin }],
+          mends:
+            heightAt === undefined
+              ? []
+              : [
+                  {
+                    how: 'higher',
+                    values: { size: needed },
+                    changes: [{ kind: 'set-length', at: heightAt, to: needed }],
+                  },
+                ],
+        },
       );
     },
   );
