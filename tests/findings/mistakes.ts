@@ -149,7 +149,7 @@ export const mistakes: readonly Mistake[] = [
   {
     slip: 'an empty face',
     into: 'wall',
-    from: 'face { open "shelves" { shelves 2 adjustable } }',
+    from: 'face { open "shelves" { shelves 2 adjustable { pins 3/8 deep } } }',
     to: '«face» { }',
     code: 'empty-group',
   },
