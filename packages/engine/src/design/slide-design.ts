@@ -64,6 +64,7 @@ export interface PackersDesign {
   readonly origin: Origin;
   /** The whole statement. */
   readonly statement: Origin;
-  readonly thickness: Figure;
+  /** That of each gap where it is absent. */
+  readonly thickness?: Figure;
   readonly stock?: Stock;
 }

@@ -23,7 +23,7 @@ export type Backing =
   | { readonly kind: 'near-edge'; readonly part: UnmarkedPart; readonly left: Length; readonly limit: Length };
 
 /** What moves in use is wood to fasten to where it lies right behind the screw, but nothing to pack out to. */
-const moving: ReadonlySet<PartRole> = new Set<PartRole>([
+export const moving: ReadonlySet<PartRole> = new Set<PartRole>([
   'door',
   'lid',
   'drawer-front',

@@ -1,11 +1,11 @@
-import { derive, less, plus } from '../design/derive.ts';
+import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { PackersDesign } from '../design/slide-design.ts';
 import type { Span } from '../evaluation.ts';
 import { spanFrom, spanUpTo } from '../layout/spans.ts';
 import { Length } from '../length/length.ts';
 import { slab, type UnmarkedPart } from '../parts/slab.ts';
-import { backingsOf } from './backing.ts';
+import { backingsOf, moving } from './backing.ts';
 import type { SlideInPlace } from './drawer-slides.ts';
 import type { Packing, Screw } from './placed-hardware.ts';
 
@@ -27,15 +27,18 @@ export function packersBehind(
   parts: readonly UnmarkedPart[],
   farthest: Length,
 ): Packed {
-  if (packers === undefined || !packers.thickness.length.isPositive()) return nothing;
+  if (packers === undefined || packers.thickness?.length.isPositive() === false) return nothing;
   const probes = probesOf(slide);
   const gaps = backingsOf(probes, parts, farthest).flatMap((backing, index) => {
     const probe = probes[index];
     return backing.kind === 'behind-gap' && probe !== undefined ? [{ ...backing, at: probe.at.z }] : [];
   });
   const [first] = gaps;
-  const { thickness, origin, statement } = packers;
-  if (first === undefined) return { parts: [], packing: { thickness, origin, statement } };
+  const { origin, statement } = packers;
+  if (first === undefined) {
+    const none = assumed(Length.zero, 'nothing stands back');
+    return { parts: [], packing: { thickness: packers.thickness ?? none, origin, statement } };
+  }
   const flush = flushParts(slide, parts);
   const stretches = new Map<string, Span>();
   for (const { at } of gaps) {
@@ -43,7 +46,10 @@ export function packersBehind(
     stretches.set(`${stretch.start.length.exactInches} ${stretch.end.length.exactInches}`, stretch);
   }
   const face = faceOf(first.part, slide.side);
-  const x = slide.side === 'left' ? spanFrom(face, packers.thickness) : spanUpTo(face, packers.thickness);
+  const [near, far] = slide.side === 'left' ? [face, slide.plane] : [slide.plane, face];
+  const thickness =
+    packers.thickness ?? derive('as thick as the gap', [plus('the farther face', far), less('the nearer face', near)]);
+  const x = slide.side === 'left' ? spanFrom(face, thickness) : spanUpTo(face, thickness);
   return {
     packing: { gap: first.gap, thickness, origin, statement },
     parts: [...stretches.values()].map((z, index) =>
@@ -82,35 +88,37 @@ function faceOf(part: UnmarkedPart, side: SlideInPlace['side']): Figure {
   return side === 'left' ? part.blank.x.end : part.blank.x.start;
 }
 
-/** What the slide lies on at the height of its middle. */
-function flushParts({ plane, side, y, z }: SlideInPlace, parts: readonly UnmarkedPart[]): readonly UnmarkedPart[] {
+/** What reaches the plane of the slide at the height of its middle, and stays where it is. */
+function flushParts({ plane, side, y }: SlideInPlace, parts: readonly UnmarkedPart[]): readonly UnmarkedPart[] {
   const up = y.start.length.plus(y.size.length.dividedBy(2));
   const at = plane.length;
-  return parts.filter(({ blank }) => {
+  return parts.filter(({ blank, role }) => {
+    if (moving.has(role)) return false;
     const [near, far] =
       side === 'left' ? [blank.x.start.length, blank.x.end.length] : [blank.x.end.length, blank.x.start.length];
     const reaches =
       side === 'left' ? near.compare(at) < 0 && far.compare(at) >= 0 : near.compare(at) > 0 && far.compare(at) <= 0;
-    return (
-      reaches &&
-      blank.y.start.length.compare(up) <= 0 &&
-      blank.y.end.length.compare(up) >= 0 &&
-      blank.z.end.length.compare(z.start.length) > 0 &&
-      blank.z.start.length.compare(z.end.length) < 0
-    );
+    return reaches && blank.y.start.length.compare(up) <= 0 && blank.y.end.length.compare(up) >= 0;
   });
 }
 
-/** Between the nearest flush parts before and behind `at`, within the length of the slide. */
+/** Between the nearest flush parts before and behind `at`; from and to the ends of the slide where there are none. */
 function stretchAround(at: Length, whole: Span, flush: readonly UnmarkedPart[]): Span {
-  const start = flush
+  const before = flush
     .map(({ blank }) => blank.z.end)
     .filter(({ length }) => length.compare(at) <= 0)
-    .reduce((most, each) => (each.length.compare(most.length) > 0 ? each : most), whole.start);
-  const end = flush
+    .reduce<Figure | undefined>(
+      (most, each) => (most !== undefined && each.length.compare(most.length) <= 0 ? most : each),
+      undefined,
+    );
+  const behind = flush
     .map(({ blank }) => blank.z.start)
     .filter(({ length }) => length.compare(at) >= 0)
-    .reduce((least, each) => (each.length.compare(least.length) < 0 ? each : least), whole.end);
+    .reduce<Figure | undefined>(
+      (least, each) => (least !== undefined && each.length.compare(least.length) >= 0 ? least : each),
+      undefined,
+    );
+  const [start, end] = [before ?? whole.start, behind ?? whole.end];
   return {
     start,
     end,

@@ -26,7 +26,8 @@ export const screwBehindGap = defineFinding<{
 A slide lies in the plane of its opening. Where what stands beside it is set back, such as the panel of a frame, or a
 side behind the stile of a face frame, a screw pulls the slide into the hollow and bends it. A packer as thick as the
 gap, between the slide and the wood, mends that: it lies on the wood that stands back and reaches from what is flush
-before it to what is flush behind it.
+before it to what is flush behind it. A solid panel that is free to move is no place for screws: fasten the packer to the
+frame around it, and use screws that end within the packer where you can.
 
 \`\`\`fettle wrong
 slide "plain 14" side mount, 14 long, 1-3/4 high, takes 1/2 each side {

@@ -123,16 +123,15 @@ function readDatum(
   return undefined;
 }
 
-function readPackers(reader: Reader<'<length>' | 'of <stock>'>): PackersDesign | undefined {
+function readPackers(reader: Reader<'<length>' | 'of <stock>'>): PackersDesign {
   const thickness = reader.length('<length>');
-  if (thickness === undefined) return undefined;
   const target = reader.target('of <stock>');
   if (target !== undefined) reader.context.touched.add(target.statement);
   const stock = target && readStock(target.statement, reader.context.documents);
   return {
     origin: reader.origin,
     statement: originOf(reader.context, reader.statement),
-    thickness,
+    ...(thickness === undefined ? {} : { thickness }),
     ...(stock === undefined ? {} : { stock }),
   };
 }

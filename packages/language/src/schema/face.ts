@@ -77,7 +77,7 @@ const slides = statement('slides', 'The slides that carry the drawer.', {
   },
 });
 const packers = statement('packers', 'Pieces between the slides and what stands back behind them.', {
-  phrases: { '<length>': 'Their thickness: that of the gap.', 'of <stock>': 'The stock they are made of.' },
+  phrases: { '<length>': 'Their thickness; that of the gap where nothing is said.', 'of <stock>': 'The stock they are made of.' },
 });
 const boxSize = statement('box', 'The size of the drawer box, where it is not left to the slides and the opening.', {
   phrases: { '<length> wide': 'Width of the box.', '<length> high': 'Height of the box.' },

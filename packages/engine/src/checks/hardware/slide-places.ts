@@ -69,6 +69,8 @@ function placeFault(
   moved: Length = Length.zero,
 ): { readonly where: Where; readonly by: Length } | undefined {
   const { y } = slideLines(one, one.slides, layout);
+  // A slide that is higher than its box is told of the box.
+  if (y.size.length.compare(one.box.y.size.length) > 0) return undefined;
   const opening = withinInterior(one.laid.opening, layout).y;
   const [from, to] = [y.start.length.plus(moved), y.end.length.plus(moved)];
   const middle = from.plus(y.size.length.dividedBy(2));
