@@ -1,12 +1,15 @@
 import type { Origin } from '@fettle/findings';
 import type { Figure } from './figure.ts';
-import type { PullEntry } from './shop.ts';
+import type { HingeEntry, PullEntry } from './shop.ts';
 
 /** How doors are hung and what fronts are opened by, as plain readonly data: part of the Design. */
 
 /** What is said about the hinges of one door or pair, besides which they are. Absent is whatever the trade would do. */
 export interface HangingDesign {
   readonly origin: Origin;
+  /** The hinges on that edge, where they are not those of the others. */
+  readonly atLeft?: NamedHinges;
+  readonly atRight?: NamedHinges;
   /** On each leaf. */
   readonly count?: number;
   readonly countOrigin?: Origin;
@@ -16,6 +19,12 @@ export interface HangingDesign {
   readonly caseGain?: Figure;
   /** How much of the closing edge is taken off at the back of the door. */
   readonly bevel?: Figure;
+}
+
+export interface NamedHinges {
+  readonly entry: HingeEntry;
+  /** The words that name them. */
+  readonly origin: Origin;
 }
 
 /** Pulls of a front, or of all fronts that open. */

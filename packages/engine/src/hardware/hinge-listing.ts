@@ -66,5 +66,5 @@ export function hingeId({ leaf, side }: HingePlan, at: number): string {
 }
 
 export function hingesSaid({ leaf }: HingePlan) {
-  return leaf.cell.hingesOrigin ?? leaf.cell.origin;
+  return leaf.hingesOrigin ?? leaf.cell.origin;
 }

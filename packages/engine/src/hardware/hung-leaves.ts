@@ -1,3 +1,4 @@
+import type { Origin } from '@fettle/findings';
 import { derive, less, plus } from '../design/derive.ts';
 import type { FaceDesign, FrontCell, FrontFit, GroupCell } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
@@ -24,6 +25,8 @@ export interface HungLeaf {
   /** The edge it hangs on, as one faces it; absent while it is not said. */
   readonly side?: 'left' | 'right';
   readonly hinge?: HingeEntry;
+  /** The words that name its hinges. */
+  readonly hingesOrigin?: Origin;
 }
 
 /** From left to right and from top to bottom, as they are written. Lids are not among them: they hang on another edge. */
@@ -52,12 +55,21 @@ export function hungLeaves(face: FaceDesign, layout: CarcaseLayout, root: LaidCe
         deep,
         opening: laid.opening,
         ...(side === undefined ? {} : { side }),
-        ...(cell.hinges === undefined ? {} : { hinge: cell.hinges }),
+        ...hingesAt(cell, side),
       });
     });
   };
   visit(root, undefined);
   return found;
+}
+
+function hingesAt(cell: FrontCell, side: HungLeaf['side']): Pick<HungLeaf, 'hinge' | 'hingesOrigin'> {
+  const own = side === 'left' ? cell.hanging?.atLeft : side === 'right' ? cell.hanging?.atRight : undefined;
+  if (own !== undefined) return { hinge: own.entry, hingesOrigin: own.origin };
+  return {
+    ...(cell.hinges === undefined ? {} : { hinge: cell.hinges }),
+    ...(cell.hingesOrigin === undefined ? {} : { hingesOrigin: cell.hingesOrigin }),
+  };
 }
 
 /** The part that a leaf of a cell is, or the frame that its parts share. */

@@ -1,4 +1,4 @@
-import type { FrontCell, HangingDesign, HingeEntry } from '@fettle/engine';
+import type { FrontCell, HangingDesign, HingeEntry, NamedHinges } from '@fettle/engine';
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import * as face from '../schema/face.ts';
@@ -29,6 +29,8 @@ export function readHinges(
   context.touched.add(target.statement);
   const hanging: HangingDesign = {
     origin: reader.origin,
+    ...optional('atLeft', namedHinges(reader, '<hinge> at left')),
+    ...optional('atRight', namedHinges(reader, '<hinge> at right')),
     ...optional('count', reader.count('<count> to each door')),
     ...optional('countOrigin', reader.slotOrigin('<count> to each door')),
     ...optional('fromEnds', reader.length('<length> from ends')),
@@ -39,6 +41,13 @@ export function readHinges(
     ...optional('bevel', reader.length('closing edge bevelled <length>')),
   };
   return { hinges: readHinge(target.statement, context.documents), hingesOrigin: target.origin, hanging };
+}
+
+function namedHinges<Pattern extends string>(reader: Reader<Pattern>, pattern: Pattern): NamedHinges | undefined {
+  const target = reader.target(pattern);
+  if (target === undefined) return undefined;
+  reader.context.touched.add(target.statement);
+  return { entry: readHinge(target.statement, reader.context.documents), origin: target.origin };
 }
 
 const entries = new WeakMap<Statement, HingeEntry>();

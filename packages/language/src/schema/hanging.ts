@@ -5,6 +5,8 @@ import { statement } from './phrase.ts';
 export const hinges = statement('hinges', 'The hinges of this door.', {
   phrases: {
     '<hinge>': 'By their name in the shop file.',
+    '<hinge> at left': 'Those on the left edge of a door or a pair, where they are others.',
+    '<hinge> at right': 'Those on the right edge of a door or a pair, where they are others.',
     '<count> to each door': 'How many; where nothing is said, as many as its height and weight ask for.',
     '<length> from ends': 'From each end of the door to the end of a butt hinge, or to the middle of a cup.',
     'case gain <length> deep': 'Depth of the gains in the case: those in the door make up the rest.',

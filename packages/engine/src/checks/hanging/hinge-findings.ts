@@ -63,7 +63,7 @@ function who({ leaf }: HingePlan): { readonly name?: string; readonly words: str
 }
 
 function at({ leaf }: HingePlan) {
-  return leaf.cell.hingesOrigin ?? leaf.cell.origin;
+  return leaf.hingesOrigin ?? leaf.cell.origin;
 }
 
 /** The entry of the hinges, and the other doors that hang alike, each once. */
@@ -140,13 +140,13 @@ function troubleFinding(group: Group<{ plan: HingePlan; trouble: HingeTrouble }>
 /** Hinges of the shop that are free of all this on every one of these doors. */
 function otherHinges(plans: Group<HingePlan>, one: TradeCase): readonly Mend[] {
   const places = new Map(
-    plans.flatMap(({ leaf: { cell } }) =>
-      cell.hingesOrigin === undefined ? [] : [[cell.hingesOrigin.start, cell.hingesOrigin] as const],
+    plans.flatMap(({ leaf: { hingesOrigin } }) =>
+      hingesOrigin === undefined ? [] : [[hingesOrigin.start, hingesOrigin] as const],
     ),
   );
   const suits = (hinge: HingeEntry): boolean =>
     plans.every(({ leaf }) => {
-      const plan = planHinges({ ...leaf, hinge, cell: { ...leaf.cell, hinges: hinge } }, one.parts, one.layout.unit);
+      const plan = planHinges({ ...leaf, hinge }, one.parts, one.layout.unit);
       return plan !== undefined && hingesSuit(one, leaf.laid, hinge) && troubleOf(plan, one) === undefined;
     });
   return (one.shop.hinges ?? [])

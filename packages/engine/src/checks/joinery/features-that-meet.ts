@@ -55,7 +55,8 @@ function pairsIn({ features, frame }: UnmarkedPart, limit: Length): readonly Nea
       return [{ a, b, by }];
     }
     // What opens into a housing is told where they meet; a wall is asked for only where glue or thread needs it.
-    if (!isClosed(a)) return [];
+    // The gain of a hinge is shallow and holds by its screws, which are asked after on their own.
+    if (!isClosed(a) || a.kind === 'gain' || b.kind === 'gain') return [];
     const gap = thinnestGap(a.solid, b.solid)?.wall;
     return gap !== undefined && gap.compare(limit) < 0 ? [{ a, b, left: gap }] : [];
   });
