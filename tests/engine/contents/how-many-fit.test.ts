@@ -47,6 +47,10 @@ describe('things in plain rows', () => {
     // Two wide ones in each space; beside them 2" are left for one small one.
     const filled = fillSpaces([held(4, wide), held(3, small)], [shelf, shelf]);
     expect(filled.map(({ placed }) => placed)).toEqual([4, 2]);
+    expect(filled.map(({ bySpace }) => bySpace)).toEqual([
+      [2, 2],
+      [1, 1],
+    ]);
   });
   it('never take more room than there is, whatever they are', () => {
     const side = fc.integer({ min: 1, max: 200 });

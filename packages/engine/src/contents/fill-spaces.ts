@@ -10,6 +10,8 @@ export interface Filled {
   readonly held: HeldDesign;
   /** How many of those asked for found a place. */
   readonly placed: number;
+  /** How many of them stand in each space. */
+  readonly bySpace: readonly number[];
   /** How many one empty space of this opening takes, the one that takes most. */
   readonly perSpace: number;
   readonly rows: Rows;
@@ -20,6 +22,7 @@ export function fillSpaces(held: readonly HeldDesign[], spaces: readonly Space[]
   const free = spaces.map(({ width }) => width);
   return held.map((each) => {
     let left = each.count;
+    const bySpace = spaces.map(() => 0);
     const whole = spaces
       .map((space) => bestRows(each.thing, space))
       .reduce((best, rows) => (inAll(rows) > inAll(best) ? rows : best));
@@ -30,9 +33,11 @@ export function fillSpaces(held: readonly HeldDesign[], spaces: readonly Space[]
       const column = rows.behind * rows.above;
       if (column === 0 || rows.across === 0) continue;
       const columns = Math.min(rows.across, Math.ceil(left / column));
-      left -= Math.min(left, columns * column);
+      const here = Math.min(left, columns * column);
+      bySpace[at] = here;
+      left -= here;
       free[at] = width.minus(rows.each.times(columns));
     }
-    return { held: each, placed: each.count - left, perSpace: inAll(whole), rows: whole };
+    return { held: each, placed: each.count - left, bySpace, perSpace: inAll(whole), rows: whole };
   });
 }

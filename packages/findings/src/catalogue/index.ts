@@ -19,8 +19,8 @@ import { doorWiderThanHigh } from './door-wider-than-high.ts';
 import { dowelDoesNotSuit } from './dowel-does-not-suit.ts';
 import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
-import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
 import { drawerCannotBeLiftedIn } from './drawer-cannot-be-lifted-in.ts';
+import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
 import { drawersWithoutSlides } from './drawers-without-slides.ts';
 import { edgingAcrossGrain } from './edging-across-grain.ts';
 import { edgingLeavesNoCore } from './edging-leaves-no-core.ts';
@@ -57,6 +57,7 @@ import { jointBreaksThrough } from './joint-breaks-through.ts';
 import { jointNotThere } from './joint-not-there.ts';
 import { jointThroughEdging } from './joint-through-edging.ts';
 import { jointWithoutSize } from './joint-without-size.ts';
+import { kerfNotOfABlade } from './kerf-not-of-a-blade.ts';
 import { lapBeyondEdge } from './lap-beyond-edge.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
 import { limitsDisagree } from './limits-disagree.ts';
@@ -78,11 +79,14 @@ import { notCheckedYet } from './not-checked-yet.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToMake } from './nothing-to-make.ts';
 import { offTheRuler } from './off-the-ruler.ts';
+import { offcutLargerThanStock } from './offcut-larger-than-stock.ts';
 import { openDoorsMeet } from './open-doors-meet.ts';
 import { packerDoesNotFit } from './packer-does-not-fit.ts';
 import { panelFillsFrame } from './panel-fills-frame.ts';
 import { panelLeavesGroove } from './panel-leaves-groove.ts';
 import { partLongerThanStock } from './part-longer-than-stock.ts';
+import { partNarrowerThanKerf } from './part-narrower-than-kerf.ts';
+import { partTooNarrowForMachine } from './part-too-narrow-for-machine.ts';
 import { partTooShortForMachine } from './part-too-short-for-machine.ts';
 import { partWiderThanStock } from './part-wider-than-stock.ts';
 import { patternNeverUsed } from './pattern-never-used.ts';
@@ -100,6 +104,7 @@ import { pullScrewTooShort } from './pull-screw-too-short.ts';
 import { pullStrikesNeighbour } from './pull-strikes-neighbour.ts';
 import { railNarrowerThanDivider } from './rail-narrower-than-divider.ts';
 import { revealLeavesNoLap } from './reveal-leaves-no-lap.ts';
+import { ripTooLong } from './rip-too-long.ts';
 import { ripTooWide } from './rip-too-wide.ts';
 import { rowsOffPitch } from './rows-off-pitch.ts';
 import { rulerOdd } from './ruler-odd.ts';
@@ -111,14 +116,16 @@ import { screwInAir } from './screw-in-air.ts';
 import { screwMeetsJoint } from './screw-meets-joint.ts';
 import { screwNearEdge } from './screw-near-edge.ts';
 import { shareNotPositive } from './share-not-positive.ts';
+import { sheetByBoardFoot } from './sheet-by-board-foot.ts';
 import { sheetMayNotEnterGroove } from './sheet-may-not-enter-groove.ts';
-import { sidesTooThickForSlides } from './sides-too-thick-for-slides.ts';
 import { shelfHeightsNotAll } from './shelf-heights-not-all.ts';
 import { shelfLeavesCleat } from './shelf-leaves-cleat.ts';
 import { shelfOffItsHoles } from './shelf-off-its-holes.ts';
 import { shelfOutOfPlace } from './shelf-out-of-place.ts';
+import { shelfOverloaded } from './shelf-overloaded.ts';
 import { shelfTooLong } from './shelf-too-long.ts';
 import { shelvesFillOpening } from './shelves-fill-opening.ts';
+import { sidesTooThickForSlides } from './sides-too-thick-for-slides.ts';
 import { sizeAbsurd } from './size-absurd.ts';
 import { sizeAcross } from './size-across.ts';
 import { sizeIncomplete } from './size-incomplete.ts';
@@ -127,27 +134,31 @@ import { sizeNegative } from './size-negative.ts';
 import { sizeOfWhat } from './size-of-what.ts';
 import { sizeSaidInTwoWays } from './size-said-in-two-ways.ts';
 import { sizesNotPositive } from './sizes-not-positive.ts';
-import { slideTooLong } from './slide-too-long.ts';
 import { slideOutOfPlace } from './slide-out-of-place.ts';
+import { slideTooLong } from './slide-too-long.ts';
 import { slidesNeedPacking } from './slides-need-packing.ts';
 import { slidesOverloaded } from './slides-overloaded.ts';
 import { solidPanelCannotMove } from './solid-panel-cannot-move.ts';
 import { solidTopCannotMove } from './solid-top-cannot-move.ts';
 import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
 import { stockNeverUsed } from './stock-never-used.ts';
+import { stockSizeNotPositive } from './stock-size-not-positive.ts';
 import { stockThicknessDiffers } from './stock-thickness-differs.ts';
+import { stockWithoutSize } from './stock-without-size.ts';
 import { stopLeavesNoJoint } from './stop-leaves-no-joint.ts';
 import { stoppedCutNeedsBit } from './stopped-cut-needs-bit.ts';
 import { strayMark } from './stray-mark.ts';
 import { stretchersTooWide } from './stretchers-too-wide.ts';
 import { tenonOffAThird } from './tenon-off-a-third.ts';
 import { textTooLarge } from './text-too-large.ts';
+import { thickerThanLumber } from './thicker-than-lumber.ts';
 import { thicknessAbsurd } from './thickness-absurd.ts';
 import { thicknessIsNominal } from './thickness-is-nominal.ts';
 import { thicknessNotKnown } from './thickness-not-known.ts';
 import { toeSpaceSmall } from './toe-space-small.ts';
 import { tongueTooThick } from './tongue-too-thick.ts';
 import { tooFewHinges } from './too-few-hinges.ts';
+import { trimLeavesNothing } from './trim-leaves-nothing.ts';
 import { unitApart } from './unit-apart.ts';
 import { unitsMixedInSum } from './units-mixed-in-sum.ts';
 import { unknownName } from './unknown-name.ts';
@@ -164,6 +175,10 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  kerfNotOfABlade,
+  offcutLargerThanStock,
+  partNarrowerThanKerf,
+  partTooNarrowForMachine,
   pullStrikesNeighbour,
   openDoorsMeet,
   pullRecessTooDeep,
@@ -174,6 +189,11 @@ const kinds: readonly AnyKind[] = [
   closingEdgeNeedsBevel,
   doorHingedOnNothing,
   hingesDoNotFit,
+  ripTooLong,
+  sheetByBoardFoot,
+  stockSizeNotPositive,
+  stockWithoutSize,
+  thickerThanLumber,
   tooFewHinges,
   hingeScrewsInEdging,
   hingeThinnerThanGap,
@@ -209,6 +229,7 @@ const kinds: readonly AnyKind[] = [
   shelfLeavesCleat,
   shelfOffItsHoles,
   shelfOutOfPlace,
+  shelfOverloaded,
   solidPanelCannotMove,
   solidTopCannotMove,
   braceNotClosed,
@@ -236,6 +257,7 @@ const kinds: readonly AnyKind[] = [
   gapUnusual,
   gradingWithoutEffect,
   featuresMeet,
+  trimLeavesNothing,
   wallTooThin,
   jointBreaksThrough,
   jointThroughEdging,

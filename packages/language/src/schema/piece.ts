@@ -89,9 +89,8 @@ export const thingSize = statement('', 'How large it is, as it stands the way it
 export const thisWayUp = statement('this', 'How it may be put in.', {
   phrases: { 'way up': 'It may be turned around, but not tipped over.' },
 });
-export const weighs = statement('weighs', 'How heavy it is.', {
-  checked: false,
-  phrases: { '<number> lb': { later: 'In pounds.' }, '<number> kg': { later: 'In kilograms.' } },
+export const weighs = statement('weighs', 'How heavy it is: what slides and shelves that hold it are loaded with.', {
+  phrases: { '<number> lb': 'In pounds.', '<number> kg': 'In kilograms.' },
 });
 export const thing = statement('thing', 'Something the piece must hold.', {
   declares: 'thing',

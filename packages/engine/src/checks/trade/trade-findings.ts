@@ -4,6 +4,7 @@ import { constructionFindings } from '../construction/construction-findings.ts';
 import { frontSizeFindings } from '../front-sizes.ts';
 import { hangingFindings } from '../hanging/hanging-findings.ts';
 import { pinRowFindings } from '../shelves/pin-row-checks.ts';
+import { shelfLoadFindings } from '../shelves/shelf-loads.ts';
 import { shelfPlaceFindings } from '../shelves/shelf-place-checks.ts';
 import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
@@ -15,7 +16,7 @@ import { packingFindings, stileFindings, stretcherFindings } from './frames-and-
 import { gapFindings } from './gap.ts';
 import { grooveFindings } from './grooves.ts';
 import { absurdSizes, anchorFindings, toeSpaceFindings } from './overall-size.ts';
-import { stockFindings } from './parts-from-stock.ts';
+import { lumberFindings, stockFindings } from './parts-from-stock.ts';
 import { machineFindings } from './parts-on-machines.ts';
 import { shelfFindings } from './shelf-checks.ts';
 import { absurdThicknesses, thicknessFindings } from './thicknesses.ts';
@@ -52,8 +53,10 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...shelfFindings(one),
     ...shelfPlaceFindings(one),
     ...pinRowFindings(one),
+    ...shelfLoadFindings(one),
     ...contentsFindings(one),
     ...stockFindings(one),
+    ...lumberFindings(one),
     ...machineFindings(one),
     ...anchorFindings(one),
   ];
