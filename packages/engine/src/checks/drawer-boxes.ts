@@ -4,6 +4,7 @@ import type { Figure } from '../design/figure.ts';
 import type { SlideEntry } from '../design/slide-design.ts';
 import { Length } from '../length/length.ts';
 import type { LaidDrawer } from '../parts/laid-drawers.ts';
+import { suitsBox } from './suits-box.ts';
 import { givenAt } from './written-sizes.ts';
 
 /**
@@ -106,7 +107,8 @@ function heightClash({ drawer, laid, box }: LaidDrawer): Clash | undefined {
 }
 
 /** Screwed to its side, a slide has to find enough side. */
-function slideHeightClash({ drawer, laid, box }: LaidDrawer, offered: readonly SlideEntry[]): Clash | undefined {
+function slideHeightClash(one: LaidDrawer, offered: readonly SlideEntry[]): Clash | undefined {
+  const { drawer, laid, box } = one;
   const chosen = drawer.slides;
   const least = chosen?.height?.length;
   const height = box.y.size;
@@ -115,7 +117,8 @@ function slideHeightClash({ drawer, laid, box }: LaidDrawer, offered: readonly S
   if (!height.length.isPositive()) return undefined;
   const at = drawer.slidesOrigin;
   const lower = offered.filter(
-    (slides) => slides.height !== undefined && slides.height.length.compare(height.length) <= 0,
+    (slides) =>
+      slides.height !== undefined && slides.height.length.compare(height.length) <= 0 && suitsBox(slides, one),
   );
   const sameLength = lower.filter((slides) => slides.length.length.compare(chosen.length.length) <= 0);
   return {

@@ -3,9 +3,9 @@ import { rootOrigin } from '../design/derive.ts';
 import type { DrawerDesign, FaceDesign, PieceDesign } from '../design/design.ts';
 import type { SlideEntry } from '../design/slide-design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
-import { Length } from '../length/length.ts';
 import { type LaidDrawer, laidDrawers } from '../parts/laid-drawers.ts';
 import { boxFindings } from './drawer-boxes.ts';
+import { depthNeeded, suitsBox } from './suits-box.ts';
 import { givenAt } from './written-sizes.ts';
 
 /** Whether each drawer's box and slides fit the opening and the depth they stand in. */
@@ -59,7 +59,7 @@ function slideFinding(
   const depthAt = givenAt(depth);
   const depthOrigin = depth === undefined ? undefined : rootOrigin(depth);
   const shorter = offered
-    .filter((slides) => depthNeeded(slides).compare(available) <= 0)
+    .filter((slides) => depthNeeded(slides).compare(available) <= 0 && group.every((one) => suitsBox(slides, one)))
     .sort((a, b) => b.length.length.compare(a.length.length));
   const deeper = depth?.length.plus(difference);
   return slideTooLong.at(
@@ -94,11 +94,6 @@ function slideFinding(
       ],
     },
   );
-}
-
-/** Its length, what it is set back from the front, and the free depth it asks for behind it. */
-export function depthNeeded(slides: SlideEntry): Length {
-  return Length.sum([slides.setBack?.length ?? Length.zero, slides.length.length, slides.extraDepth.length]);
 }
 
 function choiceOrigin(drawer: DrawerDesign): Origin {

@@ -1,7 +1,9 @@
 import type { DrawerDesign, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
+import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
 import { reachBehind } from '../layout/front-thickness.ts';
+import { BOX_SIDES, usual } from '../tables/trade-habits.ts';
 import { type DrawerBox, drawerBox } from './drawer-box.ts';
 
 /** The drawers of a face, each with its opening and the box that stands in it. */
@@ -11,6 +13,8 @@ export interface LaidDrawer {
   readonly drawer: DrawerDesign;
   readonly laid: LaidCell;
   readonly box: DrawerBox;
+  /** The thickness of its sides. */
+  readonly sides: Figure;
   /** What it is called where it has no name. */
   readonly words: string;
 }
@@ -44,6 +48,7 @@ function collect(
     drawer,
     laid,
     box: drawerBox(drawer, reachBehind(cell, face, layout), layout, laid.opening),
+    sides: drawer.sides?.thickness ?? usual(BOX_SIDES, layout.unit),
     words,
   });
 }

@@ -6,7 +6,7 @@ import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { pieceWeight } from '../../stock/buying/piece-weight.ts';
 import { inPounds } from '../../stock/weights.ts';
-import { depthNeeded } from '../drawers.ts';
+import { depthNeeded, suitsBox } from '../suits-box.ts';
 
 /**
  * Whether what a drawer weighs with all that it holds is within what its slides are rated for. What nobody knows the
@@ -71,7 +71,8 @@ function inWords(kilograms: Rational, unit: 'lb' | 'kg'): string {
 }
 
 /** Slides for the same box in the same place that are rated for it. */
-function strongerSlides({ drawer, box }: LaidDrawer, load: Rational, offered: readonly SlideEntry[]): readonly Mend[] {
+function strongerSlides(one: LaidDrawer, load: Rational, offered: readonly SlideEntry[]): readonly Mend[] {
+  const { drawer, box } = one;
   const { slides, slidesOrigin: at } = drawer;
   if (slides === undefined || at === undefined) return [];
   return offered
@@ -79,7 +80,7 @@ function strongerSlides({ drawer, box }: LaidDrawer, load: Rational, offered: re
       (each) =>
         each.carries !== undefined &&
         inKilograms(each.carries.load, each.carries.unit).compare(load) >= 0 &&
-        each.mounting === slides.mounting &&
+        suitsBox(each, one) &&
         each.length.length.equals(slides.length.length) &&
         each.clearanceEachSide.length.equals(slides.clearanceEachSide.length) &&
         depthNeeded(each).compare(box.depthThere.length) <= 0 &&

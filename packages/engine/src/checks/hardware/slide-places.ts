@@ -14,13 +14,12 @@ import { withinInterior } from '../../layout/spans.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { LaidDrawer } from '../../parts/laid-drawers.ts';
-import { BOX_SIDES, usual } from '../../tables/trade-habits.ts';
 import { givenAt } from '../written-sizes.ts';
 
 /** Whether slides lie beside their boxes within their openings, and whether boxes can be put onto them. */
 export function slidePlaceFindings(drawers: readonly LaidDrawer[], layout: CarcaseLayout): readonly Finding[] {
   const onSlides = drawers.flatMap(onItsSlides);
-  return [...outOfPlace(onSlides, layout), ...cannotBeLifted(onSlides, layout), ...tooThick(onSlides, layout)];
+  return [...outOfPlace(onSlides, layout), ...cannotBeLifted(onSlides, layout), ...tooThick(onSlides)];
 }
 
 interface OnSlides extends LaidDrawer {
@@ -147,11 +146,10 @@ function freedAbove({ drawer, box }: OnSlides, difference: Length, layout: Carca
   return [{ how: 'clear', values: { size }, changes: [{ kind: 'insert-words', after: lastStatement, words }] }];
 }
 
-function tooThick(drawers: readonly OnSlides[], layout: CarcaseLayout): readonly Finding[] {
+function tooThick(drawers: readonly OnSlides[]): readonly Finding[] {
   const thick = drawers.flatMap((one) => {
     const limit = one.slides.thickestSides?.length;
-    const thickness = one.drawer.sides?.thickness ?? usual(BOX_SIDES, layout.unit);
-    return limit === undefined || thickness.length.compare(limit) <= 0 ? [] : [{ ...one, limit, thickness }];
+    return limit === undefined || one.sides.length.compare(limit) <= 0 ? [] : [{ ...one, limit, thickness: one.sides }];
   });
   return groupAlike(thick, ({ drawer, slides }) => [drawer.sides?.origin ?? drawer.origin, slides.name]).map(
     ([{ drawer, slides, limit, thickness }]) => {

@@ -5,7 +5,7 @@ import { type Group, groupAlike } from '../../grouping.ts';
 import type { Length } from '../../length/length.ts';
 import { type LaidDrawer, laidDrawers } from '../../parts/laid-drawers.ts';
 import { LOWEST_FRONT, limitIn, WIDEST_DRAWER_BY_DEPTH } from '../../tables/trade-limits.ts';
-import { depthNeeded } from '../drawers.ts';
+import { depthNeeded, suitsBox } from '../suits-box.ts';
 import { givenAt } from '../written-sizes.ts';
 import { alsoRelated, cellsIn, distinctOrigins, type NamedCell, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
@@ -97,11 +97,13 @@ function isTooWide(width: Length, depth: Length): boolean {
 
 /** Slides that go into the case and onto the box of each of these drawers, and make none of them too wide. */
 function suits(slides: SlideEntry, drawers: readonly LaidDrawer[]): boolean {
-  return drawers.every(({ drawer, laid, box }) => {
+  return drawers.every((one) => {
+    const { drawer, laid, box } = one;
     const width = laid.opening.x.size.length.minus(slides.clearanceEachSide.length.times(2));
     return (
       // A width that is written was right for the slides there are now.
       drawer.boxWidth === undefined &&
+      suitsBox(slides, one) &&
       depthNeeded(slides).compare(box.depthThere.length) <= 0 &&
       (slides.height === undefined || slides.height.length.compare(box.y.size.length) <= 0) &&
       width.isPositive() &&

@@ -22,7 +22,7 @@ import {
   sheetRange,
   USUAL_BEHIND_GROOVE,
 } from '../../tables/trade-limits.ts';
-import { depthNeeded } from '../drawers.ts';
+import { depthNeeded } from '../suits-box.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
 

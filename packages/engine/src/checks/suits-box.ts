@@ -1,0 +1,20 @@
+import type { SlideEntry } from '../design/slide-design.ts';
+import { Length } from '../length/length.ts';
+import type { LaidDrawer } from '../parts/laid-drawers.ts';
+
+/** What slides ask of a box and of the room it stands in; mends offer only those that suit. */
+
+/** Of the same kind as those there are, for sides as thick as these, and with room to lift the box onto them. */
+export function suitsBox(slides: SlideEntry, { drawer, box, sides }: LaidDrawer): boolean {
+  const free = Length.sum([drawer.clearAbove.length, box.heightThere.length]).minus(box.y.size.length);
+  return (
+    (drawer.slides === undefined || drawer.slides.mounting === slides.mounting) &&
+    (slides.thickestSides === undefined || sides.length.compare(slides.thickestSides.length) <= 0) &&
+    (slides.lift === undefined || slides.lift.length.compare(free) <= 0)
+  );
+}
+
+/** Its length, what it is set back from the front, and the free depth it asks for behind it. */
+export function depthNeeded(slides: SlideEntry): Length {
+  return Length.sum([slides.setBack?.length ?? Length.zero, slides.length.length, slides.extraDepth.length]);
+}
