@@ -1,4 +1,4 @@
-import { type Evaluation, type FeatureKind, type Length, setupsOf } from '@fettle/engine';
+import { type Evaluation, type FeatureKind, type Length, setupsOf, spacersOf } from '@fettle/engine';
 import type { Table, TableRow } from './cut-list-table.ts';
 import { cleanName } from './lettering.ts';
 import { shown, unitWords } from './shown-lengths.ts';
@@ -16,6 +16,7 @@ export function setupsTable(evaluation: Evaluation): Table {
   const named = (ids: readonly string[]): string => [...new Set(ids.map((id) => marks.get(id) ?? id))].join(', ');
   const size = (length: Length): string => shown(length, design.units);
   const setups = setupsOf(evaluation);
+  const spacers = spacersOf(evaluation);
   const row = (ids: readonly string[], cells: readonly string[]): TableRow => ({
     parts: ids,
     cells: [...cells, named(ids)],
@@ -56,6 +57,28 @@ export function setupsTable(evaluation: Evaluation): Table {
           strips.map((each) => `strip ${each}`).join('; '),
         ]);
       }),
+      ...(spacers?.settings ?? []).map(({ height, slides, parts: ids }, index) =>
+        row(ids, [
+          index === 0 ? 'spacer board under slides' : 'spacer board, cut down',
+          size(height.length),
+          '',
+          size(height.length),
+          'the bottom of the case',
+          slides.map(cleanName).join('; '),
+        ]),
+      ),
+      ...(spacers === undefined || spacers.blocks.length < 2
+        ? []
+        : [
+            row(distinctParts(spacers.settings), [
+              'or blocks under slides, piled',
+              '',
+              '',
+              '',
+              'the bottom of the case',
+              spacers.blocks.map(({ height }) => `block ${size(height.length)}`).join('; '),
+            ]),
+          ]),
       ...setups.diagonals.map(({ what, parts: ids, width, height, mark, decimal }) =>
         row(ids, [
           `square ${cleanName(what)}`,
@@ -68,6 +91,10 @@ export function setupsTable(evaluation: Evaluation): Table {
       ),
     ],
   };
+}
+
+function distinctParts(settings: readonly { readonly parts: readonly string[] }[]): readonly string[] {
+  return [...new Set(settings.flatMap(({ parts }) => parts))];
 }
 
 const kindWords: Partial<Readonly<Record<FeatureKind, string>>> = {

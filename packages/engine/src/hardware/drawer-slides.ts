@@ -114,7 +114,7 @@ function sidesOf(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): re
           },
         ]),
     {
-      words: 'lower edge above the bottom of the case',
+      words: ABOVE_BOTTOM,
       figure: derive('above the bottom', [
         plus('lower edge of the slide', y.start),
         less('upper face of the bottom', layout.interior.y.start),
@@ -175,6 +175,9 @@ function sidesOf(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): re
     };
   });
 }
+
+/** The setting of every slide that all are measured by, whatever each is set from. */
+export const ABOVE_BOTTOM = 'lower edge above the bottom of the case';
 
 const lineWords = { 'lower-edge': 'lower edge', 'screw-line': 'screw line' } as const;
 

@@ -1,3 +1,4 @@
 /** How machines are set for the joints of a piece. */
 export { type Diagonal, diagonalOf } from './diagonals.ts';
 export * from './setups.ts';
+export * from './spacer-boards.ts';
