@@ -1,3 +1,4 @@
+import { unknownWord } from '@fettle/findings';
 import { describe, expect, it } from 'vitest';
 import { check } from '../language/harness/check.ts';
 import { checkFix, titlesAtCaret } from '../language/harness/check-fix.ts';
@@ -28,6 +29,40 @@ describe('misspelt words', () => {
           open "b" } }
       }
     `));
+});
+
+describe('half a word, as it stands while somebody types', () => {
+  it('is told what it may become: more of the statement before it, or the next one', () =>
+    check(`
+      piece "case" {
+        size 30 wide, 30 high, 12 deep
+        case { sides thick 3/4   bottom thick 3/4, between sides   st }
+      //                                                           ^^ error unknown-word: 'st' is no word yet: 'stopped' and 'stretchers' begin so
+        face inset { op }
+      //             ^^ error unknown-word: 'op' is no word yet: 'open' begins so
+      }
+    `));
+
+  it('names the shortest first, three at most, and how many more there are', async () => {
+    await check(
+      inCase(`sides thick 3/4   s
+        //                ^ error unknown-word: 's' is no word yet: 'sides', 'stiles' and 'stretchers' begin so
+      `),
+    );
+    const say = { length: () => '', name: (name: string) => name };
+    const facts = { words: 'd', place: "'face'", nearest: '' };
+    const begun = ['door', 'doors', 'drawer', 'drawers', 'divider'];
+    expect(unknownWord.headline({ ...facts, begun }, say)).toBe(
+      "'d' is no word yet: 'door', 'doors', 'drawer' and 2 more begin so",
+    );
+  });
+
+  it('is a plain mistake where nothing begins so', () =>
+    check(
+      inCase(`sides thick 3/4   zq
+        //                ^^ error unknown-word: 'zq' means nothing in 'sides'
+      `),
+    ));
 });
 
 describe('a value without its word', () => {

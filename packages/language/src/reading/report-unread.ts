@@ -35,9 +35,7 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
       place,
       spec.word,
       homesOfStatement(statement.head),
-      container.$type === 'Statement'
-        ? [...bodyOf(specOf(container as Statement).spec).statements.keys()]
-        : [...fileNoun.statements.keys()],
+      wordsBeside(statement),
     );
     // One cause, one finding: nothing below an unknown statement is judged.
     if (spec.word === '') return;
@@ -57,6 +55,12 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
   for (const run of unread) reportRun(context, statement, run);
   if (exact) judgeStatement(context, statement);
   for (const child of statement.statements) reportUnread(context, child);
+}
+
+/** The statements that may stand where this one stands. */
+function wordsBeside({ $container }: Statement): readonly string[] {
+  const noun = $container.$type === 'Statement' ? bodyOf(specOf($container as Statement).spec) : fileNoun;
+  return [...noun.statements.keys()];
 }
 
 function placeWords(spec: StatementSpec): string {
@@ -151,6 +155,7 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
     candidates,
     shortFor,
+    wordsBeside(statement),
   );
 }
 
@@ -178,6 +183,14 @@ const mostNamesSaid = 5;
 /** What goes into a sentence whole. */
 const mostLetters = 20;
 
+/** The words that one may be on the way to, the shortest first. */
+function wordsBegun(typed: string, known: readonly string[]): readonly string[] {
+  if (!/^[a-z][a-z-]*$/i.test(typed)) return [];
+  const letters = typed.toLowerCase();
+  const words = [...new Set(known)].filter((each) => each.startsWith(letters) && each !== letters);
+  return words.sort((a, b) => a.length - b.length || (a < b ? -1 : 1));
+}
+
 /** Words of another statement, or a whole statement that stands where none may. */
 function homesOfRun(words: string, first: string): readonly string[] {
   const homes = homesOfPhrase(words);
@@ -186,7 +199,7 @@ function homesOfRun(words: string, first: string): readonly string[] {
 
 /**
  * `whole`: what goes with the words if they go. `homes`: where they belong, if the language knows them at all. `known`:
- * the words that may stand here.
+ * the words that may stand here, `beside`: those that may begin a statement behind it.
  */
 function reportWord(
   context: ReadContext,
@@ -198,6 +211,7 @@ function reportWord(
   homes: readonly string[],
   known: readonly string[],
   shortFor: readonly string[] = [],
+  beside: readonly string[] = [],
 ): void {
   // What was read as its neighbour counts as such, so taking it out would leave a gap.
   const mends = shortFor.map(
@@ -217,11 +231,18 @@ function reportWord(
           changes: [{ kind: 'set-words', at, words: nearest }],
         };
   const belongs = homes.filter((each) => each !== place).slice(0, 3);
+  const begun = nearest === '' && shortFor.length === 0 ? wordsBegun(words, [...known, ...beside]) : [];
   context.findings.push(
     belongs.length === 0
       ? unknownWord.at(
           at,
-          { words, place, nearest, ...(shortFor.length === 0 ? {} : { meant: shortFor }) },
+          {
+            words,
+            place,
+            nearest,
+            ...(shortFor.length === 0 ? {} : { meant: shortFor }),
+            ...(begun.length === 0 ? {} : { begun }),
+          },
           { mends: [...mends, mend] },
         )
       : wordBelongsElsewhere.at(at, { words, place, belongs, nearest }, { mends: [mend] }),
