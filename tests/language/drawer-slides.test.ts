@@ -19,6 +19,7 @@ async function pieceIn(source: string) {
     joints,
     parts,
     part: (id: string) => parts.find((part) => part.id === id),
+    all: evaluated.findings.map(({ code, sentence }) => `${code}: ${sentence}`),
     told: evaluated.findings.flatMap(({ code, severity, sentence }) =>
       severity === 'note' ? [] : [`${code}: ${sentence}`],
     ),
@@ -70,5 +71,26 @@ describe('the bottom of a box', () => {
     expect(part('face/row/stack/dice/box-bottom')?.box.x.size.length.exactInches).toBe(width);
     expect(joints.find(({ held }) => held === 'face/row/stack/dice/box-bottom')?.kind).toBe(kind);
     expect(told).toEqual([]);
+  });
+});
+
+describe('slides compared', () => {
+  // 18" less twice 1/2" is 17", less twice 3/16" is 17-5/8". The opening of "cards" is 4-49/64" high: the front of 5" less
+  // the 21/64" that it laps below, and the gap of 3/32" above. Less 1/4" or 9/16" below it, and 1/2" above.
+  it('say what the others would make of the first drawer, and what they cost and carry', async () => {
+    const hidden =
+      'slide "hidden 14" under mount, 14 long, takes 3/16 each side, takes 9/16 below, carries 90 lb, costs 42 each\n';
+    const source = sideboardText('slides "side mount 14"   compare "hidden 14"').replace(
+      'slide "side mount 12"',
+      () => `${hidden}slide "side mount 12"`,
+    );
+    const { all, part } = await pieceIn(source);
+    const box = part('face/row/stack/cards/box-left')?.box.y.size.length;
+    expect(box?.exactInches).toBe('257/64');
+    expect(all.filter((told) => told.startsWith('slides-compared'))).toEqual([
+      'slides-compared: on "hidden 14" instead of "side mount 14" the box of "cards" is 17-5/8" wide rather than 17", ' +
+        '3-11/16" + 1/64" high rather than 4" + 1/64" and 14" deep as well, costs 42 rather than not told, carries 90 lb rather ' +
+        'than not told',
+    ]);
   });
 });

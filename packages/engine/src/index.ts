@@ -18,6 +18,7 @@ export { type MovedDivision, moveDivision, type WhyNot } from './divisions/move-
 export { evaluatePiece, type ShopOffer } from './evaluate-piece.ts';
 export * from './evaluation.ts';
 export { groupedBy } from './grouping.ts';
+export { compareSlides, type SlideChoice, type SlideComparison } from './hardware/compare-slides.ts';
 export * from './hardware/placed-hardware.ts';
 export * from './joinery/feature.ts';
 export * from './joinery/joint.ts';

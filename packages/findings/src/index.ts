@@ -138,6 +138,7 @@ export { sizeSaidInTwoWays } from './catalogue/size-said-in-two-ways.ts';
 export { sizesNotPositive } from './catalogue/sizes-not-positive.ts';
 export { slideOutOfPlace } from './catalogue/slide-out-of-place.ts';
 export { slideTooLong } from './catalogue/slide-too-long.ts';
+export { slidesCompared } from './catalogue/slides-compared.ts';
 export { slidesNeedPacking } from './catalogue/slides-need-packing.ts';
 export { slidesOverloaded } from './catalogue/slides-overloaded.ts';
 export { solidPanelCannotMove } from './catalogue/solid-panel-cannot-move.ts';

@@ -18,7 +18,7 @@ import type { HangingDesign, PullsDesign } from './hanging-design.ts';
 import type { JoinDesign } from './join-design.ts';
 import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
-import type { PackersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
+import type { ComparedSlides, PackersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
 
 /**
  * The Design: what the maker asked for, as plain readonly data. Names of stock and hardware are already resolved to
@@ -309,6 +309,7 @@ export interface DrawerDesign {
   /** Where they are set; their lower edges level with that of the box where it is absent. */
   readonly slidesAt?: SlideDatum;
   readonly packers?: PackersDesign;
+  readonly compared?: ComparedSlides;
   /** The last statement about these drawers, after which another may be written. */
   readonly lastStatement?: Origin;
   /** Free height under and over the box inside its opening. */

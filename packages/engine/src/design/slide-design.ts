@@ -59,6 +59,14 @@ export interface SlideDatum {
   readonly above: Figure;
 }
 
+/** Slides that are weighed against those that are chosen. */
+export interface ComparedSlides {
+  readonly slides: SlideEntry;
+  /** Their name, and the whole statement. */
+  readonly origin: Origin;
+  readonly statement: Origin;
+}
+
 /** Pieces between slides and whatever stands back behind them. */
 export interface PackersDesign {
   readonly origin: Origin;

@@ -1,5 +1,5 @@
 import type { DrawerDesign, FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
-import type { Figure } from '../design/figure.ts';
+import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import { cellWord, plainCellLabel } from '../layout/cell-names.ts';
 import { reachBehind } from '../layout/front-thickness.ts';
@@ -12,6 +12,8 @@ export interface LaidDrawer {
   readonly cell: FrontCell;
   readonly drawer: DrawerDesign;
   readonly laid: LaidCell;
+  /** How far the back of its front lies behind the front of the body, as terms of a sum. */
+  readonly reach: readonly Operand[];
   readonly box: DrawerBox;
   /** The thickness of its sides. */
   readonly sides: Figure;
@@ -24,6 +26,14 @@ export function laidDrawers(face: FaceDesign, layout: CarcaseLayout, root: LaidC
   const drawers: LaidDrawer[] = [];
   collect(face, layout, root, undefined, drawers);
   return drawers;
+}
+
+/** The box as these slides and what else is said make it. */
+export function boxOnSlides(
+  { drawer, reach, laid }: Pick<LaidDrawer, 'drawer' | 'reach' | 'laid'>,
+  layout: CarcaseLayout,
+): DrawerBox {
+  return drawerBox(drawer, reach, layout, laid.opening);
 }
 
 function collect(
@@ -43,11 +53,10 @@ function collect(
   const { x, y } = laid.opening;
   if (drawer === undefined || !x.size.length.isPositive() || !y.size.length.isPositive()) return;
   const words = group === undefined ? `the ${cellWord(cell)}` : plainCellLabel(cell, group);
+  const placed = { cell, drawer, laid, reach: reachBehind(cell, face, layout) };
   drawers.push({
-    cell,
-    drawer,
-    laid,
-    box: drawerBox(drawer, reachBehind(cell, face, layout), layout, laid.opening),
+    ...placed,
+    box: boxOnSlides(placed, layout),
     sides: drawer.sides?.thickness ?? usual(BOX_SIDES, layout.unit),
     words,
   });

@@ -136,6 +136,7 @@ import { sizeSaidInTwoWays } from './size-said-in-two-ways.ts';
 import { sizesNotPositive } from './sizes-not-positive.ts';
 import { slideOutOfPlace } from './slide-out-of-place.ts';
 import { slideTooLong } from './slide-too-long.ts';
+import { slidesCompared } from './slides-compared.ts';
 import { slidesNeedPacking } from './slides-need-packing.ts';
 import { slidesOverloaded } from './slides-overloaded.ts';
 import { solidPanelCannotMove } from './solid-panel-cannot-move.ts';
@@ -322,6 +323,7 @@ const kinds: readonly AnyKind[] = [
   sizeOfWhat,
   sizeSaidInTwoWays,
   sizesNotPositive,
+  slidesCompared,
   slidesNeedPacking,
   slidesOverloaded,
   slideTooLong,

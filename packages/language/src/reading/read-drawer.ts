@@ -2,6 +2,7 @@ import {
   BOX_BOTTOM_SHY,
   BOX_CLEAR_ABOVE,
   BOX_CLEAR_BELOW,
+  type ComparedSlides,
   type DrawerBottomHeld,
   type DrawerDesign,
   type Figure,
@@ -45,6 +46,7 @@ export interface DrawerSaid {
   readonly slidesStatement?: Origin;
   readonly slidesAt?: SlideDatum;
   readonly packers?: PackersDesign;
+  readonly compared?: ComparedSlides;
   readonly clearBelow?: Figure;
   readonly clearAbove?: Figure;
   readonly boxWidth?: Figure;
@@ -52,7 +54,7 @@ export interface DrawerSaid {
 }
 
 export function readDrawer(context: ReadContext, statement: Statement): DrawerSaid {
-  const { boxSides, boxBottom, corners, slides, packers, boxSize, clear } = vocabulary.drawerSpecs;
+  const { boxSides, boxBottom, corners, slides, compare, packers, boxSize, clear } = vocabulary.drawerSpecs;
   const only = (word: string) => onlyStatement(context, statement, word);
   const sides = only('sides');
   const bottom = only('bottom');
@@ -74,6 +76,8 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   const entry = target && readSlide(target.statement, context.documents);
   const packerStatement = only('packers');
   const packed = packerStatement && readPackers(new Reader(packerStatement, packers, context));
+  const compareStatement = only('compare');
+  const compared = compareStatement && readCompared(new Reader(compareStatement, compare, context));
   const boxStatement = only('box');
   const box = boxStatement && new Reader(boxStatement, boxSize, context);
   const clearReaders = bodyStatements(statement, 'clear').map((each) => new Reader(each, clear, context));
@@ -97,6 +101,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
       : { slidesStatement: originOf(context, slideStatement) }),
     ...(slidesAt === undefined ? {} : { slidesAt }),
     ...(packed === undefined ? {} : { packers: packed }),
+    ...(compared === undefined ? {} : { compared }),
     ...(clearBelow === undefined ? {} : { clearBelow }),
     ...(clearAbove === undefined ? {} : { clearAbove }),
     ...(boxWidth === undefined ? {} : { boxWidth }),
@@ -134,6 +139,15 @@ function readPackers(reader: Reader<'<length>' | 'of <stock>'>): PackersDesign {
     ...(thickness === undefined ? {} : { thickness }),
     ...(stock === undefined ? {} : { stock }),
   };
+}
+
+function readCompared(reader: Reader<'<slide>'>): ComparedSlides | undefined {
+  const { context, statement } = reader;
+  const target = reader.target('<slide>');
+  if (target === undefined) return undefined;
+  context.touched.add(target.statement);
+  const slides = readSlide(target.statement, context.documents);
+  return slides && { slides, origin: target.origin, statement: originOf(context, statement) };
 }
 
 /** What holds for a drawer that says `own` where `common` is said for all; habits of the trade for the rest. */

@@ -79,13 +79,16 @@ const slides = statement('slides', 'The slides that carry the drawer.', {
 const packers = statement('packers', 'Pieces between the slides and what stands back behind them.', {
   phrases: { '<length>': 'Their thickness; that of the gap where nothing is said.', 'of <stock>': 'The stock they are made of.' },
 });
+const compare = statement('compare', 'Other slides, to see what they would make of these drawers.', {
+  phrases: { '<slide>': 'By their name in the shop file.' },
+});
 const boxSize = statement('box', 'The size of the drawer box, where it is not left to the slides and the opening.', {
   phrases: { '<length> wide': 'Width of the box.', '<length> high': 'Height of the box.' },
 });
 const clear = statement('clear', 'Free height around the drawer box.', {
   phrases: { '<length> below': 'Under the box.', '<length> above': 'Over the box.' },
 });
-const drawerStatements = [boxSides, boxBottom, corners, slides, packers, boxSize, clear];
+const drawerStatements = [boxSides, boxBottom, corners, slides, compare, packers, boxSize, clear];
 const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, pulls, holds, ownFront]);
 const drawersBody = noun('drawers', 'What all drawers have in common.', drawerStatements);
 
@@ -227,5 +230,5 @@ export const face = statement('face', 'Fronts and openings of the piece.', {
   body: () => faceNoun,
 });
 
-export const drawerSpecs = { boxSides, boxBottom, corners, slides, packers, boxSize, clear };
+export const drawerSpecs = { boxSides, boxBottom, corners, slides, compare, packers, boxSize, clear };
 export const frontSpecs = { shelves, holds, hinges, pair, single, ownFront };

@@ -3,6 +3,7 @@ import type { CarcaseLayout } from '../../evaluation.ts';
 import type { PlacedHardware } from '../../hardware/placed-hardware.ts';
 import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import type { JoinedCase } from '../joinery/joined-case.ts';
+import { comparedSlides } from './compared-slides.ts';
 import { packerFindings } from './packer-findings.ts';
 import { screwFindings } from './screw-findings.ts';
 import { slideLoadFindings } from './slide-loads.ts';
@@ -25,5 +26,6 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
     ...packerFindings(placed),
     ...screwFindings(one, inPlace),
     ...slideLoadFindings(drawers, parts, shop.slides),
+    ...comparedSlides(drawers, layout),
   ];
 }
