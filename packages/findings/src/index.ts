@@ -4,6 +4,7 @@ export { anchorToWall } from './catalogue/anchor-to-wall.ts';
 export { braceNotClosed } from './catalogue/brace-not-closed.ts';
 export { braceNotOpened } from './catalogue/brace-not-opened.ts';
 export { cannotBeBoth } from './catalogue/cannot-be-both.ts';
+export { caseGainTooDeep } from './catalogue/case-gain-too-deep.ts';
 export { clearanceIsNoFloat } from './catalogue/clearance-is-no-float.ts';
 export { closingEdgeNeedsBevel } from './catalogue/closing-edge-needs-bevel.ts';
 export { contentsDoNotFit } from './catalogue/contents-do-not-fit.ts';

@@ -150,14 +150,16 @@ export function fitKnife(plan: HingePlan, one: HardwareCase, end: 'lower' | 'upp
 
 /** Evenly along a leaf: the share of its length at which each is. */
 function leafScrews(
-  { hinge }: HingePlan,
+  { hinge, gains }: HingePlan,
   { layout }: HardwareCase,
   id: string,
   towards: FaceOfPart,
   place: (share: Rational) => Point3,
 ): readonly Screw[] {
   const { screwLength, screwsEachLeaf = 0 } = hinge;
-  if (screwLength === undefined) return [];
+  // Without a gain a leaf lies on packing that nobody has described.
+  const isLetIn = gains !== undefined && !gains.door.length.isNegative() && !gains.wood.length.isNegative();
+  if (screwLength === undefined || !isLetIn) return [];
   return Array.from({ length: Math.min(screwsEachLeaf, 20) }, (_, at) => ({
     id: `${id} screw ${at + 1}`,
     at: place(Rational.of(2 * at + 1, 2 * screwsEachLeaf)),

@@ -3,6 +3,7 @@ import { anchorToWall } from './anchor-to-wall.ts';
 import { braceNotClosed } from './brace-not-closed.ts';
 import { braceNotOpened } from './brace-not-opened.ts';
 import { cannotBeBoth } from './cannot-be-both.ts';
+import { caseGainTooDeep } from './case-gain-too-deep.ts';
 import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
 import { closingEdgeNeedsBevel } from './closing-edge-needs-bevel.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
@@ -176,6 +177,7 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  caseGainTooDeep,
   kerfNotOfABlade,
   offcutLargerThanStock,
   partNarrowerThanKerf,

@@ -1,5 +1,6 @@
 import {
   type Change,
+  caseGainTooDeep,
   closingEdgeNeedsBevel,
   cupDistanceOutside,
   cupTooDeep,
@@ -125,6 +126,23 @@ function troubleFinding(group: Group<{ plan: HingePlan; trouble: HingeTrouble }>
     case 'thinner-than-gap': {
       const { closed, gap } = trouble;
       return hingeThinnerThanGap.at(at(plan), { ...facts, closed, gap, difference: gap.minus(closed) }, more);
+    }
+    case 'case-gain-too-deep': {
+      const { depth, limit } = trouble;
+      const said = plan.leaf.cell.hanging?.caseGain;
+      const written = said?.reason.kind === 'given' ? said.reason.origin : undefined;
+      const half = limit.dividedBy(2);
+      return caseGainTooDeep.at(
+        written ?? (said?.reason.kind === 'measured' ? said.reason.origin : at(plan)),
+        { ...facts, depth, limit, difference: depth.minus(limit) },
+        {
+          related: related(plans),
+          mends:
+            written === undefined
+              ? []
+              : [{ how: 'halve', values: { size: half }, changes: [{ kind: 'set-length', at: written, to: half }] }],
+        },
+      );
     }
     case 'screws-in-edging': {
       const { screw, edging, limit } = trouble;

@@ -16,6 +16,8 @@ export type HingeTrouble =
   /** `left` behind the leaf; negative where it comes out. */
   | { readonly kind: 'leaf-too-wide'; readonly leaf: Length; readonly left: Length; readonly limit: Length }
   | { readonly kind: 'thinner-than-gap'; readonly closed: Length; readonly gap: Length }
+  /** Deeper by itself than both gains together may be. */
+  | { readonly kind: 'case-gain-too-deep'; readonly depth: Length; readonly limit: Length }
   | { readonly kind: 'screws-in-edging'; readonly screw: Length; readonly edging: Length; readonly limit: Length };
 
 /** The gravest of what is wrong with these hinges on this door; undefined where nothing is. */
@@ -76,6 +78,9 @@ function leafTrouble({ hinge, leaf, gains, form, gap }: HingePlan, unit: LengthU
   }
   if (closed !== undefined && gains?.together.length.isNegative()) {
     return { kind: 'thinner-than-gap', closed: closed.length, gap: gap.length };
+  }
+  if (gains?.door.length.isNegative()) {
+    return { kind: 'case-gain-too-deep', depth: gains.wood.length, limit: gains.together.length };
   }
   return undefined;
 }

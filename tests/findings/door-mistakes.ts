@@ -1,0 +1,86 @@
+import type { Mistake } from './mistakes.ts';
+
+/** Mistakes with hinges and pulls, planted into the examples one at a time. */
+export const doorMistakes: readonly Mistake[] = [
+  {
+    slip: 'cups through a thin door',
+    into: 'wall-cupboard',
+    from: 'fronts "maple" thick 3/4',
+    to: 'fronts "maple" thick 1/2',
+    at: '"frame cup"',
+    code: 'cup-too-deep',
+  },
+  {
+    slip: 'an overlay that the hinge does not reach',
+    into: 'wall-cupboard',
+    from: 'face overlay 3/8',
+    to: 'face overlay 1/2',
+    at: '"frame cup"',
+    code: 'cup-distance-outside',
+  },
+  {
+    slip: 'screws for doors on drawers',
+    into: 'sideboard',
+    from: 'pulls "knob 3/4"',
+    to: 'pulls "knob 3/4", screws «7/8» long',
+    code: 'pull-screw-too-short',
+  },
+  {
+    slip: 'screws that reach the bottom of the thread',
+    into: 'sideboard',
+    from: 'drawer "cards"    front 5 high',
+    to: 'drawer "cards" front 5 high { pulls "knob 3/4", screws «1-1/2» long }',
+    code: 'pull-screw-too-long',
+  },
+  {
+    slip: 'knobs of doors in the way of the drawers beside them',
+    into: 'sideboard',
+    from: 'share 1 { pair   hinges "knife 2"',
+    to: 'share 1 { pair   pulls «"knob 1-1/4"»   hinges "knife 2"',
+    code: 'pull-strikes-neighbour',
+  },
+  {
+    slip: 'two hinges on a high door',
+    into: 'linen-press',
+    from: 'hinges "butt 2"',
+    to: 'hinges "butt 2", «2» to each door',
+    code: 'too-few-hinges',
+  },
+  {
+    slip: 'hinges nearly a door away from its ends',
+    into: 'linen-press',
+    from: 'hinges "butt 2"',
+    to: 'hinges «"butt 2"», 40 from ends',
+    code: 'hinges-do-not-fit',
+  },
+  {
+    slip: 'knife hinges before a covered divider',
+    into: 'linen-press',
+    from: 'hinges "butt 2"',
+    to: 'hinges «"knife 2"»',
+    code: 'door-hinged-on-nothing',
+  },
+  {
+    slip: 'doors hardly thicker than a leaf is wide',
+    into: 'linen-press',
+    from: 'fronts "cherry" thick 3/4',
+    to: 'fronts "cherry" thick 5/8',
+    at: '"butt 2"',
+    code: 'hinge-leaf-too-wide',
+  },
+  {
+    slip: 'a gap wider than the closed hinge',
+    into: 'linen-press',
+    from: 'face inset, gap 3/32',
+    to: 'face inset, gap 3/16',
+    at: '"butt 2"',
+    code: 'hinge-thinner-than-gap',
+  },
+  {
+    slip: 'long pulls near the ends of the doors',
+    into: 'vanity',
+    from: 'pulls "bar 128"',
+    to: 'pulls "bar 128", «20» below top',
+    code: 'pull-off-front',
+  },
+];
