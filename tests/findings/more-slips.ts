@@ -101,7 +101,18 @@ function shelvesOver(pins: string): string {
   }`;
 }
 
+/** A vent as wide as its door, and one that stands too high in it. */
+function doorWithVent(vent: string): string {
+  return `piece "box" {
+    size 18 wide, 20 high, 16 deep
+    case { sides thick 3/4   bottom thick 3/4, between sides }
+    face inset, gap 1/8 { door "onions" rest, hinged left { vent ${vent} }   fronts thick 3/4 }
+  }`;
+}
+
 export const inBetterShops: readonly BetterShop[] = [
+  { code: 'vent-leaves-no-wood', source: doorWithVent('16 wide, 2 high, 4 up') },
+  { code: 'vent-leaves-no-wood', source: doorWithVent('6 wide, 2 high, 17 up') },
   { code: 'pin-row-meets-cut', source: shelvesOver('lowest 1/16 up, highest 10 up') },
   { code: 'pin-row-meets-cut', source: shelvesOver('lowest 2-1/4 up, highest 14-1/4 up') },
   ...better.map(({ code, declared, piece: [from, to] = ['', ''] }) => {

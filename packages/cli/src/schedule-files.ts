@@ -1,4 +1,4 @@
-import { cutListCsv, doorTable, drawerTable, hardwareTable, type Table } from '@fettle/drawings';
+import { cutListCsv, doorTable, drawerTable, hardwareTable, type Table, ventTable } from '@fettle/drawings';
 import type { Evaluation } from '@fettle/engine';
 import { jsonText } from './length-json.ts';
 import { schedulesJson } from './schedules-json.ts';
@@ -14,6 +14,7 @@ export function scheduleFiles(
     ['drawers', drawerTable(evaluation)],
     ['doors', doorTable(evaluation)],
     ['hardware', hardwareTable(evaluation)],
+    ['vents', ventTable(evaluation)],
   ] as const;
   const filled = tables.filter(([, { rows }]) => rows.length > 0);
   if (filled.length === 0) return [];

@@ -5,6 +5,7 @@ import {
   hardwareSchedule,
   type PlacedHardware,
   type Units,
+  ventSchedule,
 } from '@fettle/engine';
 import { type LengthJson, lengthJson } from './length-json.ts';
 
@@ -21,6 +22,8 @@ export interface SchedulesJson {
   /** Leaves of doors, and lids. */
   readonly doors: readonly ScheduledDoorJson[];
   readonly hardware: readonly ScheduledHardwareJson[];
+  /** Each layer of each vent, from the front to the back. */
+  readonly vents: readonly ScheduledVentJson[];
 }
 
 interface SizesJson {
@@ -68,6 +71,18 @@ export interface ScheduledHardwareJson {
   }[];
 }
 
+export interface ScheduledVentJson {
+  readonly vent: string;
+  readonly cell: string;
+  readonly through: string;
+  readonly part: string;
+  readonly hole: SizesJson;
+  /** Absent where they are square. */
+  readonly corners?: LengthJson;
+  /** Less the lining and round corners; not exact. No figure is claimed for what is needed. */
+  readonly freeSquareInches: number;
+}
+
 export function schedulesJson(evaluation: Evaluation): SchedulesJson {
   const { design } = evaluation;
   const { units } = design;
@@ -85,6 +100,15 @@ export function schedulesJson(evaluation: Evaluation): SchedulesJson {
         set: set.map(({ words, figure }) => ({ words, length: lengthJson(figure.length, units) })),
         all: all.map(({ id, label, on }) => ({ id, label, on })),
       })),
+    })),
+    vents: ventSchedule(evaluation).map(({ vent, cell, what, part, hole, corners, freeSquareInches }) => ({
+      vent,
+      cell,
+      through: what,
+      part,
+      hole: sizes(hole, units),
+      ...(corners === undefined ? {} : { corners: lengthJson(corners.length, units) }),
+      freeSquareInches: Number(freeSquareInches.toFixed(4)),
     })),
   };
 }

@@ -11,6 +11,7 @@ export * from './design/figure.ts';
 export * from './design/hanging-design.ts';
 export * from './design/join-design.ts';
 export * from './design/shelf-design.ts';
+export * from './design/vent-design.ts';
 export * from './design/shop.ts';
 export * from './design/slide-design.ts';
 export { type Division, divisionsOf, sizeAlong } from './divisions/divisions.ts';

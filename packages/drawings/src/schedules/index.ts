@@ -1,3 +1,4 @@
 export { doorTable } from './door-table.ts';
 export { drawerTable } from './drawer-table.ts';
 export { hardwareTable } from './hardware-table.ts';
+export { ventTable } from './vent-table.ts';

@@ -19,6 +19,7 @@ import type { JoinDesign } from './join-design.ts';
 import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
 import type { ComparedSlides, PackersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
+import type { VentDesign } from './vent-design.ts';
 
 /**
  * The Design: what the maker asked for, as plain readonly data. Names of stock and hardware are already resolved to
@@ -220,6 +221,7 @@ export interface OpenCell extends CellCommon {
   readonly kind: 'open';
   readonly shelves?: ShelfDesign;
   readonly holds?: readonly HeldDesign[];
+  readonly vent?: VentDesign;
 }
 
 export interface FrontCell extends CellCommon {
@@ -241,6 +243,7 @@ export interface FrontCell extends CellCommon {
   readonly singleOrigin?: Origin;
   readonly shelves?: ShelfDesign;
   readonly holds?: readonly HeldDesign[];
+  readonly vent?: VentDesign;
   /** Overrides the face's fit. */
   readonly fit?: FrontFit;
   /** Overrides the face's fronts. */

@@ -1,11 +1,12 @@
 import type { PieceDesign } from '../design/design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
-import { fitHinges } from './hinges.ts';
 import { fitSlides } from './drawer-slides.ts';
+import { fitHinges } from './hinges.ts';
 import type { FittedHardware } from './placed-hardware.ts';
 import { fitPulls } from './pulls.ts';
 import { fitShelfPins } from './shelf-pins.ts';
+import { fitVents } from './vents.ts';
 
 /** What every fitter of hardware is given: the design, where things lie, and the parts as they are joined. */
 export interface HardwareCase {
@@ -18,7 +19,7 @@ export interface HardwareCase {
 type Fitter = (one: HardwareCase) => FittedHardware;
 
 /** One for each kind of hardware. */
-const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitSlides, fitShelfPins];
+const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitSlides, fitShelfPins, fitVents];
 
 /** Puts all hardware of a piece in its place. What an entry does not tell is not placed: it is absent, never guessed. */
 export function fitHardware(one: HardwareCase): FittedHardware {

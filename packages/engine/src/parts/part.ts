@@ -34,7 +34,8 @@ export type PartRole =
   | 'drawer-bottom'
   | 'packer'
   | 'shelf'
-  | 'cleat';
+  | 'cleat'
+  | 'lining';
 
 /** One piece of wood, where it stands and how big it is when finished. */
 export interface Part {

@@ -169,6 +169,12 @@ import { valueCircle } from './value-circle.ts';
 import { valueNeverUsed } from './value-never-used.ts';
 import { valueNotGiven } from './value-not-given.ts';
 import { valueNotUnderstood } from './value-not-understood.ts';
+import { ventBlocked } from './vent-blocked.ts';
+import { ventCornerTooRound } from './vent-corner-too-round.ts';
+import { ventLayerShows } from './vent-layer-shows.ts';
+import { ventLeavesNoWood } from './vent-leaves-no-wood.ts';
+import { ventLedgeTooDeep } from './vent-ledge-too-deep.ts';
+import { ventWithoutSize } from './vent-without-size.ts';
 import { wallTooThin } from './wall-too-thin.ts';
 import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 
@@ -348,6 +354,12 @@ const kinds: readonly AnyKind[] = [
   valueNeverUsed,
   valueNotGiven,
   valueNotUnderstood,
+  ventBlocked,
+  ventCornerTooRound,
+  ventLayerShows,
+  ventLeavesNoWood,
+  ventLedgeTooDeep,
+  ventWithoutSize,
   wordBelongsElsewhere,
 ];
 

@@ -58,6 +58,7 @@ const excluding: readonly (readonly string[])[] = [
   ['<count> adjustable', '<count> fixed', '<count> on cleats'],
   ['underside <length> up', 'upper face <length> up'],
   ['hinged left', 'hinged right'],
+  ['corners <length>', 'square corners'],
   ['graded by <length>', 'graded by ratio <number>'],
   ['mitred', 'butted'],
   ['before veneer', 'after veneer'],

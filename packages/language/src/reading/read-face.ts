@@ -22,6 +22,7 @@ import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readPanel } from './read-material.ts';
 import { readPulls } from './read-pulls.ts';
 import { readShelves } from './read-shelves.ts';
+import { readVent } from './read-vent.ts';
 import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } from './reader.ts';
 
 /** The face as the maker wrote it: rows, stacks, fronts and openings with the sizes asked for. */
@@ -126,6 +127,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         kind: 'open',
         ...readShelves(context, statement, reading.sides),
         ...readContents(context, statement),
+        ...readVent(context, statement),
       };
     default: {
       const own = onlyStatement(context, statement, 'fronts');
@@ -152,6 +154,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         ...readPulls(context, statement),
         ...readShelves(context, statement, reading.sides),
         ...readContents(context, statement),
+        ...readVent(context, statement),
         ...(fit === undefined ? {} : { fit }),
         ...(front === undefined ? {} : { front }),
         ...(drawer === undefined ? {} : { drawer }),

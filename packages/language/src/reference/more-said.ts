@@ -46,6 +46,24 @@ piece "Base" {
   }
 }
 
+piece "Bread chest" {
+  size 24 wide, 20 high, 16 deep
+  case { sides "MDF"   bottom "MDF" between sides   back "MDF" applied }
+  face inset, gap 1/8 {
+    stack {
+      drawer "bread" rest {
+        vent 8 wide, 2 high, 4 up, square corners {
+          box larger by 1/8   back 9 wide, 3 high   lining of "walnut" thick 1/4   ledge 1/4 wide, 1/4 deep
+        }
+      }
+      divider panel of "MDF", shown
+      false-front "grille" front 6 high { vent 8 wide, 2 high, 2 up, corners 1/4 }
+    }
+    fronts "MDF"
+    drawers { sides "MDF"   bottom "MDF"   corners butt   clear 1/2 above }
+  }
+}
+
 piece "Shelf unit" {
   size 30 wide, 40 high, 12 deep
   case { sides "MDF"   bottom "MDF" between sides   top "MDF" between sides }

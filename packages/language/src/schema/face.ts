@@ -3,6 +3,7 @@ import { hinges, pulls } from './hanging.ts';
 import { endJoints } from './joints.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
 import { shelves } from './shelves.ts';
+import { vent } from './vents.ts';
 
 /** The face: fronts and openings, in rows from left to right and in stacks from top to bottom. */
 
@@ -44,8 +45,8 @@ const ownFront = statement('fronts', 'The stock of this front, where it differs 
   phrases: fromStock,
   body: () => edgedBody,
 });
-const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hinges, pulls, shelves, holds, ownFront]);
-const openBody = noun('open', 'An open space.', [shelves, holds]);
+const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hinges, pulls, shelves, holds, vent, ownFront]);
+const openBody = noun('open', 'An open space.', [shelves, holds, vent]);
 
 const boxSides = statement('sides', 'The sides of the drawer box, and its front and back.', { phrases: fromStock });
 const boxBottom = statement('bottom', 'The bottom of the drawer box.', {
@@ -89,7 +90,7 @@ const clear = statement('clear', 'Free height around the drawer box.', {
   phrases: { '<length> below': 'Under the box.', '<length> above': 'Over the box.' },
 });
 const drawerStatements = [boxSides, boxBottom, corners, slides, compare, packers, boxSize, clear];
-const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, pulls, holds, ownFront]);
+const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, pulls, holds, vent, ownFront]);
 const drawersBody = noun('drawers', 'What all drawers have in common.', drawerStatements);
 
 export const drawer = statement('drawer', 'A drawer with its front.', {
@@ -114,7 +115,7 @@ export const door = statement('door', 'One door over one opening.', {
 export const falseFront = statement('false-front', 'A front with nothing behind it that moves.', {
   declares: 'cell',
   phrases: frontPhrases,
-  body: () => noun('false-front', 'A false front.', [ownFront]),
+  body: () => noun('false-front', 'A false front.', [vent, ownFront]),
 });
 export const lid = statement('lid', 'A front that lifts, hinged along its upper edge.', {
   declares: 'cell',

@@ -1,4 +1,4 @@
-import { cutListCsv, doorTable, drawerTable, hardwareTable, type Table } from '@fettle/drawings';
+import { cutListCsv, doorTable, drawerTable, hardwareTable, type Table, ventTable } from '@fettle/drawings';
 import type { Evaluation } from '@fettle/engine';
 import type { SheetMaker } from './sheet-maker.ts';
 
@@ -32,4 +32,5 @@ export const scheduleSheets: readonly SheetMaker[] = [
     doorTable,
   ),
   scheduleSheet('hardware', 'Hardware', ({ hardware }) => hardware.length > 0, hardwareTable),
+  scheduleSheet('vents', 'Vents', ({ hardware }) => hardware.some(({ kind }) => kind === 'vent'), ventTable),
 ];

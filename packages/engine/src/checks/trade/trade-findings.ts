@@ -6,6 +6,7 @@ import { hangingFindings } from '../hanging/hanging-findings.ts';
 import { pinRowFindings } from '../shelves/pin-row-checks.ts';
 import { shelfLoadFindings } from '../shelves/shelf-loads.ts';
 import { shelfPlaceFindings } from '../shelves/shelf-place-checks.ts';
+import { ventFindings } from '../vents.ts';
 import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
 import { contentsFindings } from './contents.ts';
@@ -55,6 +56,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...pinRowFindings(one),
     ...shelfLoadFindings(one),
     ...contentsFindings(one),
+    ...ventFindings(one),
     ...stockFindings(one),
     ...lumberFindings(one),
     ...machineFindings(one),
