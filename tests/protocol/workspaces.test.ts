@@ -86,6 +86,30 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(editor.verdicts.slice(before).filter(({ uri }) => uri === editor.uri(sideboard))).toHaveLength(1);
   });
 
+  test('a text is told of again after an edit of another file only when its findings changed', async () => {
+    const files = { [sideboard]: example(sideboard), 'shop.fettle': example('shop.fettle') };
+    editor = await SmallEditor.start(bundle, files);
+    await editor.open(sideboard);
+    await editor.verdictNow(sideboard);
+    await editor.open('shop.fettle');
+    await editor.verdictNow('shop.fettle');
+    const told = () => editor.published.filter(({ uri }) => uri === editor.uri(sideboard)).length;
+    const judged = () => editor.verdicts.filter(({ uri }) => uri === editor.uri(sideboard)).length;
+    const [before, verdicts] = [told(), judged()];
+    // No piece of the sideboard is of another size for it.
+    await editor.edit('shop.fettle', 'board "poplar"', '// Fine for what nobody sees.\nboard "poplar"');
+    await editor.until('another verdict on the sideboard', () => judged() > verdicts);
+    expect(told()).toBe(before);
+    await editor.edit('shop.fettle', 'board "poplar"', 'board "tulip wood"');
+    await editor.until('another word on the sideboard', () => told() > before);
+    expect(editor.diagnostics(sideboard)?.map(({ code }) => code)).toContain('unknown-name');
+    // The text that is edited hears of its own each time.
+    const own = told();
+    await editor.edit(sideboard, '// A sideboard', '// The sideboard');
+    await editor.verdictNow(sideboard);
+    expect(told()).toBeGreaterThan(own);
+  });
+
   test('lengths are shown as the maker wants to see them; findings and drawings stay as the piece is written', async () => {
     const files = { [sideboard]: example(sideboard), 'shop.fettle': example('shop.fettle') };
     editor = await SmallEditor.start(bundle, files, [], { fettle: { show: { lengths: 'mm' } } });

@@ -5,6 +5,7 @@ export {
   type EvaluatedDocument,
   type EvaluatedPiece,
 } from './evaluation/evaluate-document.ts';
+export { whereverTheyHold } from './evaluation/gathered-notes.ts';
 export type { PlacedFinding, PlacedFix, TextChange } from './evaluation/placed-findings.ts';
 export { sayIn } from './evaluation/say.ts';
 export { shownUnits } from './evaluation/shown-units.ts';

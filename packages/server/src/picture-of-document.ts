@@ -1,4 +1,10 @@
-import { type EvaluatedDocument, type EvaluatedPiece, type PlacedFinding, verdictWords } from '@fettle/language';
+import {
+  type EvaluatedDocument,
+  type EvaluatedPiece,
+  type PlacedFinding,
+  verdictWords,
+  whereverTheyHold,
+} from '@fettle/language';
 import { type Picture, type PictureFinding, type PieceView, standsInFor } from '@fettle/protocol';
 import type { DrawnPieces, WrittenText } from './drawn-pieces.ts';
 
@@ -74,7 +80,7 @@ export function pictureOfDocument(
     const content = drawn.contentOf(piece, shownOf(key, at, keys, shown, tabs), document);
     return { key, name: piece.name, span: { start: piece.range.start, end: piece.range.end }, ...content };
   });
-  const findings = evaluated.findings
+  const findings = whereverTheyHold(evaluated.findings)
     .filter((finding) => finding.uri === uri)
     .map(
       (finding): PictureFinding => ({

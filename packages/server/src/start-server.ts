@@ -2,6 +2,7 @@ import { createFettleServices } from '@fettle/language';
 import { DocumentState, type FileSystemProvider, Module } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
+import { ChangedDiagnostics } from './changed-diagnostics.ts';
 import { guardedConnection } from './guarded-connection.ts';
 import { announcingModule, answerMore } from './more-answers.ts';
 import { answerNewPiece } from './new-piece-answers.ts';
@@ -19,9 +20,11 @@ export function startFettleServer(
   searcher: PlanSearcher = searchInSlices,
 ): void {
   const backlog = new Backlog();
-  const guarded = guardedConnection(connection, () => backlog.takenUp);
+  const published = new ChangedDiagnostics();
+  const guarded = guardedConnection(published.through(connection), () => backlog.takenUp);
   const context = { connection: guarded, fileSystemProvider: () => files };
   const { shared, Fettle } = createFettleServices(context, Module.merge(schedulingModule(backlog), announcingModule));
+  published.follow(shared);
   const plans = new PiecePlans(searcher, (why) => connection.console.error(`planning failed: ${why}`));
   const pictures = new Pictures(guarded, Fettle, plans);
   new PictureAnswers(connection, Fettle, plans, () => backlog.takenUp).listen();

@@ -1,4 +1,4 @@
-import { evaluateDocument } from '@fettle/language';
+import { evaluateDocument, whereverTheyHold } from '@fettle/language';
 import { expect, test } from 'vitest';
 import { check } from '../harness/check.ts';
 import { openFixture } from '../harness/workbench.ts';
@@ -35,4 +35,32 @@ test('and leads to the words of the pattern', async () => {
   const words = first?.related.map(({ start, end }) => text.slice(start, end));
   expect(words).toContain('front 12 high');
   expect(words).toContain('front 11 high');
+});
+
+test('a note on a pattern is said once, at the first piece, and holds for each of them', async () => {
+  const high = text
+    .replace('24 high', '30 high')
+    .replace(/front 1[12] high/g, 'rest')
+    .replaceAll(/^\/\/<.*\n/gm, '')
+    .concat('piece "third" from "drawers" with "width" 22\n');
+  const workbench = await openFixture({ files: [{ name: 'cases.fettle', text: high }] });
+  const document = workbench.document('cases.fettle');
+  const { findings } = evaluateDocument(workbench.services, document);
+  const tips = findings.filter(({ code }) => code === 'anchor-to-wall');
+  expect(tips.map(({ start, end }) => high.slice(start, end))).toEqual(['piece "first"']);
+  expect(tips[0]?.sentence).toMatch(/; the same holds for 2 more pieces of this pattern$/);
+  const related = tips[0]?.related.map(({ start, end }) => high.slice(start, end));
+  expect(related).toEqual(['30', 'piece "second"', 'piece "third"']);
+  const everywhere = whereverTheyHold(findings).filter(({ code }) => code === 'anchor-to-wall');
+  expect(everywhere.map(({ start, end }) => high.slice(start, end))).toEqual([
+    'piece "first"',
+    'piece "second"',
+    'piece "third"',
+  ]);
+  const lenses = await workbench.services.lsp.CodeLensProvider?.provideCodeLens(document, {
+    textDocument: { uri: document.uri.toString() },
+  });
+  expect(lenses?.map(({ command }) => / · (.*)$/.exec(command?.title ?? '')?.[1])).toEqual(
+    Array.from({ length: 3 }, () => 'fits, 1 note'),
+  );
 });

@@ -14,6 +14,7 @@ import { reportUnread } from '../reading/report-unread.ts';
 import { type OfferList, ShopInReach } from '../reading/shop-in-reach.ts';
 import { slipFindings } from '../reading/slip-findings.ts';
 import { entryText, entryUnit, fileUnitId, type Place, pieceUnitId, placeOf } from '../reading/text-units.ts';
+import { gatherNotes } from './gathered-notes.ts';
 import { mostImportant } from './most-findings.ts';
 import { causesOnly } from './one-cause.ts';
 import { type PlacedFinding, placeFinding } from './placed-findings.ts';
@@ -142,7 +143,7 @@ export class DocumentEvaluator {
     add(fileContext.findings, fileContext.units, 0);
     return {
       pieces,
-      findings: mostImportant(withoutConsequences(findings, document), sayIn(fileContext.units)),
+      findings: mostImportant(gatherNotes(withoutConsequences(findings, document)), sayIn(fileContext.units)),
       readable: slips.every(
         (slip) => slip.severity !== 'error' || slip.code === 'stray-mark' || slip.code === 'name-not-closed',
       ),
@@ -301,6 +302,7 @@ function atUse(placed: PlacedFinding, use: Place): PlacedFinding {
   return {
     ...placed,
     ...use,
+    pattern: { uri, start, end },
     related: [{ uri, start, end, sentence: 'these words of the pattern' }, ...placed.related],
   };
 }

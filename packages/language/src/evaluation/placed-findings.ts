@@ -12,6 +12,10 @@ export interface PlacedFinding extends Place {
   readonly related: readonly (Place & { readonly sentence: string })[];
   readonly fixes: readonly PlacedFix[];
   readonly finding: Finding;
+  /** The words of the pattern it is about, where it stands on a piece made from one. */
+  readonly pattern?: Place;
+  /** The same note at the other pieces made from its pattern, where it is said once for all of them. */
+  readonly others?: readonly PlacedFinding[];
 }
 
 export interface PlacedFix {

@@ -2,6 +2,7 @@ import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
 import type { CodeLens } from 'vscode-languageserver';
 import type { DocumentEvaluator, EvaluatedPiece } from '../evaluation/evaluate-document.ts';
+import { whereverTheyHold } from '../evaluation/gathered-notes.ts';
 import type { PlacedFinding } from '../evaluation/placed-findings.ts';
 import type { FettleServices } from '../fettle-module.ts';
 import { verdictWords } from './verdict-words.ts';
@@ -22,7 +23,9 @@ export class FettleCodeLensProvider implements CodeLensProvider {
     const { pieces, findings } = this.#evaluator.evaluate(document);
     return pieces.map((piece) => {
       const { start, end } = piece.range;
-      const own = findings.filter((each) => each.uri === uri && start <= each.start && each.end <= end);
+      const own = whereverTheyHold(findings).filter(
+        (each) => each.uri === uri && start <= each.start && each.end <= end,
+      );
       const at = document.textDocument.positionAt(start);
       return {
         range: { start: at, end: document.textDocument.positionAt(start + (piece.statement.head?.length ?? 0)) },
