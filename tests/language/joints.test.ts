@@ -1,5 +1,6 @@
 import { evaluateDocument } from '@fettle/language';
 import { describe, expect, it } from 'vitest';
+import { sharedWood } from '../engine/joinery/shared-wood.ts';
 import { readFixture } from './harness/fixture.ts';
 import { openFixture } from './harness/workbench.ts';
 
@@ -25,6 +26,21 @@ async function box(statements: string, face = '') {
     kinds: joints.map(({ held, holding, kind }) => `${held} > ${holding}: ${kind}`),
     length: (id: string) => parts.find((part) => part.id === id)?.length.length.exactInches,
     features: (id: string) => parts.find((part) => part.id === id)?.features.map(({ kind }) => kind) ?? [],
+    shared: sharedWood(parts),
+    socketWidths: (id: string) =>
+      (parts.find((part) => part.id === id)?.features ?? []).flatMap(({ kind, solid }) => {
+        if (kind !== 'socket' || solid.kind !== 'convex') return [];
+        return [...new Set([...solid.corners].sort((a, b) => a.x.compare(b.x)).map(({ x }) => x.exactInches))].map(
+          (x) => {
+            const [low, high] = solid.corners
+              .filter((corner) => corner.x.exactInches === x)
+              .map(({ y }) => y)
+              .sort((a, b) => a.compare(b))
+              .filter((_, at, all) => at === 0 || at === all.length - 1);
+            return low === undefined ? undefined : high?.minus(low).exactInches;
+          },
+        );
+      }),
     told: evaluated.findings.map(({ code, sentence }) => `${code}: ${sentence}`),
   };
 }
@@ -85,5 +101,34 @@ describe('the corners of a plinth', () => {
     expect(length('case/plinth-end-left')).toBe('12');
     expect(features('case/plinth-front')).toEqual(['mitre', 'mitre']);
     expect(kinds).toContain('case/plinth-end-left > case/plinth-front: mitre');
+  });
+});
+
+describe('a divider', () => {
+  const face = (words: string) =>
+    `face inset, gap 1/8 { stack { drawer "upper" share 1   divider web-frame of thick 3/4, rails 2 wide, shown${words}   drawer "lower" share 1 } fronts thick 3/4   drawers { sides thick 1/2 } }`;
+  const open = (words: string) => box('bottom thick 3/4, between sides', face(words));
+
+  it('dovetailed has tails a third of the side long on its front rail, 1 in 8: 24 and twice 1/4', async () => {
+    const { kinds, length, features, socketWidths, shared } = await open(', dovetailed');
+    const [rail] = kinds.filter((kind) => kind.endsWith('sliding-dovetail'));
+    const id = rail?.split(' > ')[0] ?? '';
+    expect(kinds.filter((kind) => kind.endsWith('sliding-dovetail')).length).toBe(2);
+    expect(length(id)).toBe('49/2');
+    expect(features(id).filter((kind) => kind === 'tail-cheek').length).toBe(4);
+    // 3/4 at the tip, and 1/32 less on both faces at the shoulder.
+    expect(socketWidths('case/side-left')).toEqual(['3/4', '11/16']);
+    expect(socketWidths('case/side-right')).toEqual(['11/16', '3/4']);
+    expect(shared).toEqual([]);
+  });
+  it('dovetailed so deep grows by as much, and its runners merely meet the sides', async () => {
+    const { kinds, length } = await open(', dovetailed 3/8 deep');
+    const rail = kinds.find((kind) => kind.endsWith('sliding-dovetail'))?.split(' > ')[0] ?? '';
+    expect(length(rail)).toBe('99/4');
+    expect(
+      kinds
+        .filter((kind) => kind.includes('runner') && kind.includes('side-left'))
+        .every((kind) => kind.endsWith('butt')),
+    ).toBe(true);
   });
 });

@@ -93,7 +93,7 @@ function jointNotes({ features, parts, role }: CutListRow, { design, joints }: E
   const { units } = design;
   const counted = new Map<string, number>();
   for (const { kind, measures } of features) {
-    if (kind === 'tenon-shoulder' || kind === 'tongue-shoulder') continue;
+    if (kind === 'tenon-shoulder' || kind === 'tongue-shoulder' || kind === 'tail-cheek') continue;
     const words = kind.replace('-', ' ');
     const deep = measures.depth === undefined ? words : `${words} ${shown(measures.depth.length, units)} deep`;
     counted.set(deep, (counted.get(deep) ?? 0) + 1);

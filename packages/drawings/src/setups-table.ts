@@ -101,6 +101,7 @@ const kindWords: Partial<Readonly<Record<FeatureKind, string>>> = {
   dado: 'dado',
   groove: 'groove',
   rabbet: 'rabbet',
+  socket: 'dovetail socket',
   mortise: 'mortise',
   'dowel-hole': 'dowel holes',
   'screw-hole': 'screw holes',

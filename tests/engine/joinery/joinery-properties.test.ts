@@ -13,6 +13,7 @@ const joins: readonly JoinDesign[] = [
   { kind: 'dado', origin },
   { kind: 'dado', origin, depth: written('1/4'), stopped: written('3/8') },
   { kind: 'dado', origin, depth: written('1/4'), tongue: written('1/4') },
+  { kind: 'sliding-dovetail', origin, depth: written('1/4') },
   { kind: 'dowel', origin },
   { kind: 'butt', origin },
   { kind: 'loose-tenon', origin },

@@ -14,6 +14,7 @@ import { FACE_WORDS, type PartFrame, type PlacedCut, type Reach } from './part-f
 
 /** What is cut into a part, in words: '3 dadoes 3/4" wide, 1/4" deep, for J1, J5, J9'. Cuts that are made alike stand together. */
 
+const NAMES: Readonly<Partial<Record<FeatureKind, string>>> = { socket: 'dovetail socket' };
 const PLURALS: Readonly<Partial<Record<FeatureKind, string>>> = { dado: 'dadoes', notch: 'notches' };
 
 export function cutWords({ frame, same }: AlikeParts, evaluation: Evaluation): readonly string[] {
@@ -22,7 +23,7 @@ export function cutWords({ frame, same }: AlikeParts, evaluation: Evaluation): r
   const marks = new Map(evaluation.parts.map((part) => [part.id, cleanName(part.mark)]));
   return [...groups].map(([words, cuts]) => {
     const { kind } = cuts[0]?.feature ?? { kind: 'notch' as const };
-    const name = kind.replace('-', ' ');
+    const name = NAMES[kind] ?? kind.replace('-', ' ');
     const counted = cuts.length === 1 ? name : `${cuts.length} ${PLURALS[kind] ?? `${name}s`}`;
     // Where several parts are drawn as one, each takes another neighbour.
     const takes = same.length > 1 ? [] : [...new Set(cuts.flatMap((cut) => partnerOf(cut, evaluation, marks)))];

@@ -4,24 +4,38 @@ import { centredText, LETTER_HEIGHTS_MM, textDepth, textWidth } from '../letteri
 import { type Box, line, type Point, type Primitive, type Text } from '../primitives.ts';
 import { figureOnSheet, isInch, NEARLY, realMm } from '../shown-lengths.ts';
 import { spread } from '../spread.ts';
-import type { Local, PartFrame } from './part-frame.ts';
+import type { Local, PartFrame, PlacedCut } from './part-frame.ts';
 
 /**
  * Running dimensions: every place is measured from one and the same end or edge, so that no error adds up, and what is
  * shown are marks of the ruler from that baseline (superimposed running dimensioning of ISO 129-1, from memory).
  */
 
-/** Where cuts begin and end along one size of the part, each place once; the ends of the wood itself are left out. */
+/**
+ * Where cuts begin and end along one size of the part, and the middles of holes, each place once; the ends of the wood itself
+ * are left out.
+ */
 export function placesAlong(frame: PartFrame, local: Local): readonly Length[] {
   const places: Length[] = [];
   for (const cut of frame.cuts) {
     // What goes all around an end, such as a shoulder, still tells how far it reaches along the part.
-    for (const place of [cut[local].from, cut[local].to]) {
+    for (const place of placesOf(cut, frame, local)) {
       const isEnd = place.isZero() || place.equals(frame.size[local]);
       if (!isEnd && !places.some((known) => known.equals(place))) places.push(place);
     }
   }
   return places.sort((a, b) => a.compare(b));
+}
+
+/** How deep a hole goes is told in words; a drill is set on its middle. */
+function placesOf(cut: PlacedCut, frame: PartFrame, local: Local): readonly Length[] {
+  const { solid } = cut.feature;
+  const reach = cut[local];
+  if (solid.kind !== 'cylinder') return [reach.from, reach.to];
+  if (solid.axis === frame[local]) return [];
+  // Of a slot one marks both ends.
+  const isSlot = solid.sweptTo !== undefined && !reach.to.minus(reach.from).equals(solid.radius.times(2));
+  return isSlot ? [reach.from, reach.to] : [reach.from.plus(reach.to).dividedBy(2)];
 }
 
 /** In inches as marks of the ruler from the baseline, and what is not on a mark says so; in metric units as they are. */

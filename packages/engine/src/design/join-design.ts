@@ -6,7 +6,7 @@ import type { DowelEntry, LooseTenonEntry, ScrewEntry } from './shop.ts';
  * How two parts are to be joined, as it is said for a whole case or in the statement of one part. What is not said is
  * absent: the joinery fills it in from the wood that meets there, and shows it as assumed.
  */
-export type JoinDesign = DadoJoin | DowelJoin | ButtJoin | TenonJoin | LooseTenonJoin | MitreJoin;
+export type JoinDesign = DadoJoin | SlidingDovetailJoin | DowelJoin | ButtJoin | TenonJoin | LooseTenonJoin | MitreJoin;
 
 interface Said {
   /** The words that ask for the joint. */
@@ -22,6 +22,13 @@ export interface DadoJoin extends Said {
   readonly stopped?: Figure;
   /** Thickness of a tongue, centred, between two shoulders; absent where the whole thickness goes in. */
   readonly tongue?: Figure;
+}
+
+/** The end is a tail that slides from the front into a way of its own shape. */
+export interface SlidingDovetailJoin extends Said {
+  readonly kind: 'sliding-dovetail';
+  /** Into the face of the part that takes the other. */
+  readonly depth?: Figure;
 }
 
 /** Where a row of fasteners lies: counted from the front edge, or the lower one where the row runs upright. */

@@ -2,6 +2,7 @@ import type { CarcaseDesign, PieceDesign } from '../design/design.ts';
 import type { JoinDesign } from '../design/join-design.ts';
 import type { PartRole } from '../parts/part.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
+import { dovetailed, isFrontRail } from './dovetailed.ts';
 import { dowelled, looseTenoned, screwed } from './fastened.ts';
 import { housed } from './housed.ts';
 import { type AskedBy, type JoineryFacts, type JointPlan, jointAt } from './joint-plan.ts';
@@ -112,7 +113,12 @@ function plansFor({ join, by }: Asked, meetings: [Meeting, ...Meeting[]], facts:
   if (join === undefined) return meetings.map(butt);
   switch (join.kind) {
     case 'dado':
-      return housed(meetings, join, by);
+      return housed(meetings, join, facts, by);
+    case 'sliding-dovetail':
+      return meetings.map(
+        (meeting) =>
+          (isFrontRail(meeting, meetings) ? dovetailed(meeting, join, facts, by) : undefined) ?? butt(meeting),
+      );
     case 'mortise-and-tenon':
     case 'stub-tenon':
       return tenoned(meetings, join, facts, by);

@@ -62,7 +62,7 @@ export function dowelled(meeting: Meeting, join: DowelJoin, facts: JoineryFacts,
   // In the edge of a member there is wood enough for half of it.
   const inFace =
     meeting.holding.thin === meeting.axis
-      ? usualDowelInFace(face)
+      ? usualDowelInFace(face, facts.mark)
       : derive('half of the dowel', [plus('length of the dowel', length, half), plus('room for glue', short, half)]);
   const inEnd = derive('what is left of the dowel', [
     plus('length of the dowel', length),
@@ -103,7 +103,7 @@ export function looseTenoned(meeting: Meeting, join: LooseTenonJoin, facts: Join
   const face = meeting.holding.box[meeting.axis].size;
   const inFace =
     meeting.holding.thin === meeting.axis
-      ? usualDowelInFace(face)
+      ? usualDowelInFace(face, facts.mark)
       : derive('half of the tenon', [plus('length of the tenon', length, half), plus('the tenon is short', short)]);
   const inEnd = derive('what is left of the tenon', [
     plus('length of the tenon', length),

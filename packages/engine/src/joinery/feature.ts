@@ -39,6 +39,7 @@ export type FeatureKind =
   | 'dowel-hole'
   | 'screw-hole'
   | 'socket'
+  | 'tail-cheek'
   | 'mitre'
   | 'gain'
   | 'cup-hole'

@@ -5,6 +5,8 @@ import type { Cell, PieceDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import { groupedBy } from '../grouping.ts';
 import type { Length } from '../length/length.ts';
+import { doorFrame } from '../layout/front-thickness.ts';
+import { leafId } from '../layout/leaf-ids.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { type Axis, axesAcross, type BoxSolid, type Interval } from '../solids/solid.ts';
@@ -65,13 +67,18 @@ function framesOf({ carcase, face }: PieceDesign): ReadonlyMap<string, FrameJoin
   const frames = new Map<string, FrameJoinery>();
   const add = (id: string, framed: FramedDesign | undefined): void => {
     if (framed === undefined) return;
-    const { panel, tenons, origin } = framed;
-    frames.set(id, { id, groove: panel.groove, tenons, shyEachEdge: panel.shyEachEdge, origin });
+    const { panel, tenons, origin, glass } = framed;
+    if (glass !== undefined) frames.set(id, { id, tenons, origin });
+    else frames.set(id, { id, groove: panel.groove, tenons, shyEachEdge: panel.shyEachEdge, origin });
   };
   add('case/side-left', carcase.sides?.framed);
   add('case/side-right', carcase.sides?.framed);
   add('case/back', carcase.back?.framed);
   const visit = (cell: Cell): void => {
+    if (cell.kind === 'front' && face !== undefined) {
+      const framed = doorFrame(cell, face);
+      for (let at = 0; at < cell.leaves; at++) add(leafId(cell, cell.leaves, at), framed);
+    }
     if (cell.kind !== 'row' && cell.kind !== 'stack') return;
     for (const { id, form, tenons, dustPanel, origin } of cell.dividers) {
       if (form !== 'web-frame' || (tenons === undefined && dustPanel === undefined)) continue;

@@ -10,6 +10,7 @@ import {
   cutInHeld,
   cutInHolding,
   growthInto,
+  type JoineryFacts,
   type JointPlan,
   jointAt,
 } from './joint-plan.ts';
@@ -30,9 +31,14 @@ import {
  * Dadoes: an end goes into a cut across a face with its whole thickness or with a tongue; stopped, its front corner is
  * notched and closes the cut. The members of one frame lie in one cut, which is made for the first of them.
  */
-export function housed(group: readonly [Meeting, ...Meeting[]], join: DadoJoin, by: AskedBy): readonly JointPlan[] {
+export function housed(
+  group: readonly [Meeting, ...Meeting[]],
+  join: DadoJoin,
+  facts: JoineryFacts,
+  by: AskedBy,
+): readonly JointPlan[] {
   const [first] = group;
-  const depth = join.depth ?? usualDadoDepth(first.holding.thickness);
+  const depth = join.depth ?? usualDadoDepth(first.holding.thickness, facts.mark);
   const line = group.map((meeting) => shared(meeting, alongOf(meeting))).reduce(around);
   const along = join.stopped === undefined ? line : stoppedAt(first, line, join.stopped.length);
   return group.map((meeting): JointPlan => {
@@ -117,8 +123,14 @@ export function shouldersBeside(
   );
 }
 
-/** Where the cut stops short, what goes in has no corner. */
-function notch(meeting: Meeting, depth: Figure, along: Interval, blank: BlankOf, by: AskedBy): readonly Feature[] {
+/** Where the cut begins farther back than what goes in, that has no corner. */
+export function notch(
+  meeting: Meeting,
+  depth: Figure,
+  along: Interval,
+  blank: BlankOf,
+  by: AskedBy,
+): readonly Feature[] {
   const held = blank(meeting.held);
   const own = wholeOf(held.blank, alongOf(meeting));
   if (own.from.compare(along.from) >= 0 || !sizeOf(along).isPositive()) return [];

@@ -21,6 +21,8 @@ export type BlankOf = (part: UnmarkedPart) => UnmarkedPart;
 /** What joints depend on beside the two parts. */
 export interface JoineryFacts {
   readonly unit: LengthUnit;
+  /** The smallest mark of the ruler. */
+  readonly mark: Length;
   /** Where the groove or rabbet for the back begins: no fastener is laid out behind it. */
   readonly backFrom?: Length;
   /** Thicknesses of mortises that the shop has tools for. */

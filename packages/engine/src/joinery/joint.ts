@@ -33,6 +33,7 @@ export type JointKind =
   | 'mitre'
   | 'box-joint'
   | 'dovetail'
+  | 'sliding-dovetail'
   | 'drawer-rabbet'
   | 'lock-rabbet';
 

@@ -62,7 +62,7 @@ export function setupsOf(evaluation: Evaluation): Setups {
   };
 }
 
-const cutByFence: ReadonlySet<FeatureKind> = new Set<FeatureKind>(['dado', 'groove', 'rabbet']);
+const cutByFence: ReadonlySet<FeatureKind> = new Set<FeatureKind>(['dado', 'groove', 'rabbet', 'socket']);
 const marked: ReadonlySet<FeatureKind> = new Set<FeatureKind>(['dowel-hole', 'mortise', 'screw-hole']);
 
 function machineSetups(parts: readonly Part[]): readonly MachineSetup[] {
@@ -147,7 +147,7 @@ function lineOf(holes: readonly Feature[], part: Part): Axis | undefined {
 
 const betweenUprights: ReadonlySet<Part['role']> = new Set<Part['role']>(['divider-rail', 'divider-panel', 'shelf']);
 
-/** For uprights that take dividers in dadoes. */
+/** For uprights that take dividers in dadoes or in dovetail sockets. */
 function fencePlans({ parts, joints, layout, design }: Evaluation): readonly FencePlan[] {
   const byId = new Map(parts.map((part) => [part.id, part]));
   const heldBy = new Map(joints.map(({ id, held }) => [id, byId.get(held)]));
@@ -155,7 +155,9 @@ function fencePlans({ parts, joints, layout, design }: Evaluation): readonly Fen
   const plans = parts.flatMap((part) => {
     const dadoes = part.features.filter(({ kind, joint, runs }) => {
       const held = joint === undefined ? undefined : heldBy.get(joint);
-      return kind === 'dado' && runs === 'z' && held !== undefined && betweenUprights.has(held.role);
+      return (
+        (kind === 'dado' || kind === 'socket') && runs === 'z' && held !== undefined && betweenUprights.has(held.role)
+      );
     });
     // Dadoes for what lies on either side of an upright are often at one height.
     const places = groupAlike(

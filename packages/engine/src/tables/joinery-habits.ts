@@ -1,4 +1,4 @@
-import { assumed, derive, plus } from '../design/derive.ts';
+import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
@@ -93,9 +93,10 @@ export const TAIL_PITCH = habit(
 const third = Rational.of(1, 3);
 const half = Rational.of(1, 2);
 
-/** From memory: a dado is a third as deep as the wood is thick. */
-export function usualDadoDepth(thickness: Figure): Figure {
-  return derive('dadoes are a third as deep as the wood is thick, from memory', [plus('thickness', thickness, third)]);
+/** From memory: a dado is a third as deep as the wood is thick. Down to a mark of the ruler: one sets a depth by it. */
+export function usualDadoDepth(thickness: Figure, mark: Length): Figure {
+  const because = 'dadoes are a third as deep as the wood is thick, from memory';
+  return downToMark(because, thickness, third, mark);
 }
 
 /** From memory: a tenon is a third as thick as its stock. */
@@ -108,11 +109,22 @@ export function usualMortiseDepth(width: Figure): Figure {
   return derive('mortises go halfway into the member, common practice', [plus('width of the member', width, half)]);
 }
 
-/** Common practice: a dowel goes two thirds into a face, and the rest of it into the end that meets the face. */
-export function usualDowelInFace(thickness: Figure): Figure {
-  return derive('dowels go two thirds into the face, common practice', [
-    plus('thickness', thickness, Rational.of(2, 3)),
-  ]);
+/**
+ * Common practice: a dowel goes two thirds into a face, and the rest of it into the end that meets the face. Down to a mark
+ * of the ruler: one sets a depth by it.
+ */
+export function usualDowelInFace(thickness: Figure, mark: Length): Figure {
+  return downToMark('dowels go two thirds into the face, common practice', thickness, Rational.of(2, 3), mark);
+}
+
+/** A share that is smaller than one mark stays what it is: of nothing there is no hole. */
+function downToMark(because: string, whole: Figure, share: Rational, mark: Length): Figure {
+  const exact = whole.length.times(share);
+  const marks = mark.isPositive() ? exact.ratioTo(mark).floor() : Rational.of(0);
+  const over = exact.minus(mark.times(marks));
+  const term = plus('thickness', whole, share);
+  if (over.isZero() || marks.isZero()) return derive(because, [term]);
+  return derive(because, [term, less('down to a mark of the ruler', assumed(over, 'what lies beyond the mark'))]);
 }
 
 /** How many times as long as it is wide a dovetail's slope is. From memory: 1:8 in hardwood, 1:6 in softwood. */

@@ -22,7 +22,7 @@ import type { Reader } from './reader.ts';
 
 /** How parts are joined, as the case says it for all of its panels or a statement for its own part. */
 
-type EndPattern = keyof typeof joints.endJoints;
+type EndPattern = keyof typeof joints.dividerJoints;
 type CornerPattern = keyof typeof joints.cornerJoints;
 type JoinPattern = NonNullable<(typeof joints.join)['patterns']>;
 type AnyPattern = EndPattern | CornerPattern | JoinPattern;
@@ -30,7 +30,8 @@ type AnyPattern = EndPattern | CornerPattern | JoinPattern;
 /** Undefined where nothing is said. Of two joints that are said the first here counts; that both cannot be has its finding. */
 export function readJoinOf(said: Reader<never>): JoinDesign | undefined {
   const reader = said as Reader<AnyPattern>;
-  const join = readDado(reader) ?? readFastened(reader) ?? readTenoned(reader) ?? readMitre(reader);
+  const join =
+    readDado(reader) ?? readDovetailed(reader) ?? readFastened(reader) ?? readTenoned(reader) ?? readMitre(reader);
   reportDetails(reader, join);
   return join;
 }
@@ -78,6 +79,12 @@ function readDado(reader: Reader<AnyPattern>): JoinDesign | undefined {
     ...optional('stopped', stopped),
     ...optional('tongue', tongue),
   };
+}
+
+function readDovetailed(reader: Reader<AnyPattern>): JoinDesign | undefined {
+  const depth = reader.length('dovetailed <length> deep');
+  const origin = firstOf(reader, 'dovetailed <length> deep', 'dovetailed');
+  return origin === undefined ? undefined : { kind: 'sliding-dovetail', origin, ...optional('depth', depth) };
 }
 
 function readFastened(reader: Reader<AnyPattern>): JoinDesign | undefined {

@@ -1,6 +1,6 @@
-import { dividerBody, edgedBody, ofStock as fromStock } from './construction.ts';
+import { dividerBody, edgedBody, framedPhrase, frontsBody, ofStock as fromStock } from './construction.ts';
 import { hinges, pulls } from './hanging.ts';
-import { endJoints } from './joints.ts';
+import { dividerJoints, endJoints } from './joints.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
 import { shelves } from './shelves.ts';
 import { vent } from './vents.ts';
@@ -42,10 +42,19 @@ const holds = statement('holds', 'What must fit in here.', {
 const pair = statement('pair', 'Two doors that meet in the middle.');
 const single = statement('single', 'One door.');
 const ownFront = statement('fronts', 'The stock of this front, where it differs from the others.', {
-  phrases: fromStock,
-  body: () => edgedBody,
+  phrases: { ...fromStock, ...framedPhrase },
+  body: () => frontsBody,
 });
-const doorBody = noun('doors', 'A door or a pair of doors.', [pair, single, hinges, pulls, shelves, holds, vent, ownFront]);
+const doorBody = noun('doors', 'A door or a pair of doors.', [
+  pair,
+  single,
+  hinges,
+  pulls,
+  shelves,
+  holds,
+  vent,
+  ownFront,
+]);
 const openBody = noun('open', 'An open space.', [shelves, holds, vent]);
 
 const boxSides = statement('sides', 'The sides of the drawer box, and its front and back.', { phrases: fromStock });
@@ -78,7 +87,10 @@ const slides = statement('slides', 'The slides that carry the drawer.', {
   },
 });
 const packers = statement('packers', 'Pieces between the slides and what stands back behind them.', {
-  phrases: { '<length>': 'Their thickness; that of the gap where nothing is said.', 'of <stock>': 'The stock they are made of.' },
+  phrases: {
+    '<length>': 'Their thickness; that of the gap where nothing is said.',
+    'of <stock>': 'The stock they are made of.',
+  },
 });
 const compare = statement('compare', 'Other slides, to see what they would make of these drawers.', {
   phrases: { '<slide>': 'By their name in the shop file.' },
@@ -150,7 +162,7 @@ export const divider = statement('divider', 'A level panel or frame between two 
     'web-frame': 'A frame of rails and runners.',
     panel: 'A full panel.',
     'rails <length> wide': 'Width of the rails of a frame.',
-    ...endJoints,
+    ...dividerJoints,
   },
   body: () => dividerBody,
 });
@@ -162,7 +174,7 @@ export const dividers = statement('dividers', 'What lies between the spaces of t
     'web-frame': 'Frames of rails and runners.',
     panel: 'Full panels.',
     'rails <length> wide': 'Width of the rails of a frame.',
-    ...endJoints,
+    ...dividerJoints,
   },
   body: () => dividerBody,
 });
@@ -205,8 +217,8 @@ function groupNoun(id: 'row' | 'stack'): Noun {
 
 export const fronts = statement('fronts', 'The stock of all fronts.', {
   outlined: true,
-  phrases: fromStock,
-  body: () => edgedBody,
+  phrases: { ...fromStock, ...framedPhrase },
+  body: () => frontsBody,
 });
 export const drawers = statement('drawers', 'What all drawers have in common.', {
   outlined: true,

@@ -28,6 +28,13 @@ export const endJoints = {
   ...row,
 } as const;
 
+/** Of a divider, whose front rail can slide in from the front. */
+export const dividerJoints = {
+  ...endJoints,
+  dovetailed: 'Tails on the ends of its front rail slide into ways a third as deep as the wood that takes them.',
+  'dovetailed <length> deep': 'Tails on the ends of its front rail slide into ways of this depth.',
+} as const;
+
 /** Of a frame or a base, whose members meet at corners. */
 export const cornerJoints = {
   'mitred corners': 'The members meet in mitres.',

@@ -23,6 +23,7 @@ const kindWords: Readonly<Record<FeatureKind, string>> = {
   'dowel-hole': 'dowel hole',
   'screw-hole': 'screw hole',
   socket: 'socket',
+  'tail-cheek': 'cheek of the dovetail',
   mitre: 'mitre',
   gain: 'hinge gain',
   'cup-hole': 'cup hole',

@@ -41,6 +41,7 @@ function missing(key: string | undefined, join: JoinDesign, { joints, parts }: J
 
 const jointWords: Readonly<Record<JoinDesign['kind'], string>> = {
   dado: 'a dado',
+  'sliding-dovetail': 'sliding dovetails',
   dowel: 'dowels',
   butt: 'screws',
   'mortise-and-tenon': 'tenons',
@@ -106,6 +107,7 @@ function ofJoints(join: JoinDesign, { joints, parts }: JoinedCase): readonly Fin
           return [dowelDoesNotSuit.at(join.origin, { part: held.label, dowel, thickness, least, most })];
         }
         case 'butt':
+        case 'sliding-dovetail':
         case 'stub-tenon':
         case 'loose-tenon':
         case 'mitre':

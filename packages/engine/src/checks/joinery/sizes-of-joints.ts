@@ -26,6 +26,8 @@ function sizesOf(join: JoinDesign): readonly (readonly [words: string, figure: F
         ['the stop of the dado', join.stopped],
         ['the thickness of the tongue', join.tongue],
       ];
+    case 'sliding-dovetail':
+      return [['the depth of the dovetail', join.depth]];
     case 'mortise-and-tenon':
     case 'stub-tenon':
       return [
