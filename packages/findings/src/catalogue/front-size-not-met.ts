@@ -19,7 +19,10 @@ export const frontSizeNotMet = defineFinding<{
     `${say.length(facts.front)}: it sits otherwise at its edges and differs by ${say.length(facts.difference)}`,
   brief: (facts, say) => `a front ${say.length(facts.front)}, not ${say.length(facts.asked)}`,
   related: { front: (values, say) => `${subject(values, say)} stands here` },
-  mends: {},
+  mends: {
+    'ask-opening': (values, say) =>
+      `Ask for an opening ${say.length(values['opening'] as Measure)} ${String(values['axis'])}, as it comes out now`,
+  },
   help: `
 All fronts of a row stand in openings of one height. Where one of them is inset and another laps the edges they cannot
 be equally high as well: the height that is asked for is given to as many of them as can have it. Ask for the height of

@@ -49,7 +49,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...drawerBottomFindings(one),
     ...packingFindings(one),
     ...stretcherFindings(one),
-    ...(one.face === undefined ? [] : frontSizeFindings(one.face.root)),
+    ...(one.face === undefined ? [] : frontSizeFindings(one.face.root, one.design.units.unit)),
     ...absurdOpenings(one),
     ...shelfFindings(one),
     ...shelfPlaceFindings(one),
