@@ -37,6 +37,7 @@ export * from './stock/buying/index.ts';
 export type { CutSheet, CuttingNode } from './stock/sheets/sheet-plan.ts';
 export { inPounds } from './stock/weights.ts';
 export * from './tables/joinery-habits.ts';
+export { isKerfOfABlade, widestKerf } from './tables/saw-blades.ts';
 export * from './tables/shelf-habits.ts';
 export * from './tables/trade-habits.ts';
 export { LARGEST_PIECE, limitIn, SMALLEST_PIECE } from './tables/trade-limits.ts';

@@ -1,4 +1,4 @@
-import type { Length } from '../length/length.ts';
+import { Length } from '../length/length.ts';
 import { HARDWOOD_THICKNESSES, type LumberSize, SOFTWOOD_THICKNESSES } from '../tables/lumber-thickness.ts';
 
 /** Which thickness to buy for a finished one. */
@@ -10,6 +10,14 @@ export type LumberKind = 'hardwood' | 'softwood';
  * work can get more out of a flat board than the table promises: then one size thinner may do.
  */
 export function roughThicknessFor(finished: Length, kind: LumberKind): LumberSize | undefined {
-  const sizes = kind === 'hardwood' ? HARDWOOD_THICKNESSES : SOFTWOOD_THICKNESSES;
-  return sizes.find(({ surfaced }) => surfaced.compare(finished) >= 0);
+  return sizesOf(kind).find(({ surfaced }) => surfaced.compare(finished) >= 0);
+}
+
+/** What is left of the thickest lumber when it is surfaced. */
+export function thickestSurfaced(kind: LumberKind): Length {
+  return sizesOf(kind).reduce((thickest, { surfaced }) => thickest.max(surfaced), Length.zero);
+}
+
+function sizesOf(kind: LumberKind): readonly LumberSize[] {
+  return kind === 'hardwood' ? HARDWOOD_THICKNESSES : SOFTWOOD_THICKNESSES;
 }

@@ -1,5 +1,6 @@
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
+import { machineFindings } from './machines-as-written.ts';
 import { nameFindings } from './names-as-written.ts';
 import { notationFindings } from './notation.ts';
 import { phraseFindings } from './phrases-together.ts';
@@ -7,6 +8,7 @@ import { priceFindings } from './prices-as-written.ts';
 import type { ReadContext } from './reader.ts';
 import { rulerFindings } from './rulers-and-units.ts';
 import { sizeFindings } from './sizes-as-said.ts';
+import { stockFindings } from './stock-as-written.ts';
 import { circleFindings } from './value-circles.ts';
 
 /** All that the words of one statement show without anything being worked out from them. Its body is not looked into. */
@@ -18,5 +20,7 @@ export function judgeStatement(context: ReadContext, statement: Statement): void
   sizeFindings(context, statement);
   rulerFindings(context, statement);
   priceFindings(context, statement);
+  stockFindings(context, statement);
+  machineFindings(context, statement);
   circleFindings(context, statement);
 }

@@ -1,10 +1,19 @@
-import { type Finding, type Mend, type Origin, partLongerThanStock, partWiderThanStock } from '@fettle/findings';
+import {
+  type Finding,
+  type Mend,
+  type Origin,
+  partLongerThanStock,
+  partWiderThanStock,
+  thickerThanLumber,
+} from '@fettle/findings';
 import type { PieceDesign } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
 import type { Stock } from '../../design/shop.ts';
 import { groupAlike } from '../../grouping.ts';
 import type { Length } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
+import { lumberOf } from '../../stock/buying/wood-of-stock.ts';
+import { thickestSurfaced } from '../../stock/rough-thickness.ts';
 import type { TradeCase } from './case-facts.ts';
 import { materialsOf } from './materials.ts';
 
@@ -34,6 +43,36 @@ export function stockFindings(one: TradeCase): readonly Finding[] {
   });
 }
 
+/** A part that is planed out of whatever thickness it asks for, and for which no lumber is thick enough. */
+export function lumberFindings({ parts }: TradeCase): readonly Finding[] {
+  const thick = parts.flatMap((part) => {
+    const { stock } = part;
+    if (stock?.form !== 'board' || stock.nominal !== undefined || stock.actual !== undefined) return [];
+    const limit = thickestSurfaced(lumberOf(stock));
+    return part.thickness.length.compare(limit) > 0 ? [{ part, stock, limit }] : [];
+  });
+  return groupAlike(thick, ({ part, stock }) => [stock.name, part.thickness.length.exactInches]).map((group) => {
+    const [{ part, stock, limit }] = group;
+    const others = groupAlike(group, (each) => each.part.origin).slice(1);
+    return thickerThanLumber.at(
+      part.origin,
+      {
+        part: part.label,
+        stock: stock.name,
+        size: part.thickness.length,
+        limit,
+        difference: part.thickness.length.minus(limit),
+      },
+      {
+        related: [
+          { role: 'stock', values: { stock: stock.name }, origin: stock.origin },
+          ...others.map(([also]) => ({ role: 'also', values: { part: also.part.label }, origin: also.part.origin })),
+        ],
+      },
+    );
+  });
+}
+
 interface Beyond {
   readonly axis: 'length' | 'width';
   readonly size: Length;
@@ -51,6 +90,8 @@ export function beyondStock(part: UnmarkedPart, stock: Stock | undefined): Beyon
 
 function beyondAs(along: Figure, across: Figure, stock: Stock): Beyond | undefined {
   const { length, width } = stock;
+  // A stock of no size is told where it is described.
+  if (length?.length.isPositive() === false || width?.length.isPositive() === false) return undefined;
   if (length !== undefined && along.length.compare(length.length) > 0) {
     return { axis: 'length', size: along.length, limit: length.length };
   }

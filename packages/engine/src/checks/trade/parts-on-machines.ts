@@ -2,14 +2,18 @@ import {
   crosscutTooLong,
   crosscutTooWide,
   type Finding,
+  partNarrowerThanKerf,
+  partTooNarrowForMachine,
   partTooShortForMachine,
   type Related,
+  ripTooLong,
   ripTooWide,
 } from '@fettle/findings';
 import type { MachineEntry } from '../../design/shop.ts';
 import { type Group, groupAlike } from '../../grouping.ts';
-import type { Length } from '../../length/length.ts';
+import type { Length, LengthUnit } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
+import { widestKerf } from '../../tables/saw-blades.ts';
 import type { TradeCase } from './case-facts.ts';
 import { beyondStock } from './parts-from-stock.ts';
 
@@ -17,7 +21,7 @@ import { beyondStock } from './parts-from-stock.ts';
  * Whether the shop's machines take each part: by the machine that takes most, and for the least length by the machine
  * that asks for most. A limit that no machine gives is not checked.
  */
-export function machineFindings({ parts, shop }: TradeCase): readonly Finding[] {
+export function machineFindings({ parts, shop, layout }: TradeCase): readonly Finding[] {
   const machines = shop.machines ?? [];
   // What does not come out of its stock is said there.
   const cut = machines.length === 0 ? [] : parts.filter((part) => beyondStock(part, part.stock) === undefined);
@@ -25,6 +29,9 @@ export function machineFindings({ parts, shop }: TradeCase): readonly Finding[] 
     ...overLimit(cut, largest(machines, 'ripWidth'), ripExcess, ripTooWide),
     ...overLimit(cut, largest(machines, 'crosscutLength'), (part) => ({ size: part.length.length }), crosscutTooLong),
     ...overLimit(cut, largest(machines, 'crosscutWidth'), (part) => ({ size: part.width.length }), crosscutTooWide),
+    ...overLimit(cut, largest(machines, 'ripLength'), ripLengthOf, ripTooLong),
+    ...tooNarrow(cut, least(machines, 'leastWidth')),
+    ...withinKerf(cut, largest(machines, 'kerf'), layout.unit),
     ...tooShort(cut, largest(machines, 'leastLength')),
   ];
 }
@@ -34,13 +41,22 @@ interface MachineLimit {
   readonly limit: Length;
 }
 
-type LimitName = 'ripWidth' | 'crosscutLength' | 'crosscutWidth' | 'leastLength';
+type LimitName = 'ripWidth' | 'ripLength' | 'crosscutLength' | 'crosscutWidth' | 'leastLength' | 'leastWidth' | 'kerf';
 
 function largest(machines: readonly MachineEntry[], name: LimitName): MachineLimit | undefined {
   let found: MachineLimit | undefined;
   for (const machine of machines) {
     const limit = machine[name]?.length;
     if (limit !== undefined && (found === undefined || limit.compare(found.limit) > 0)) found = { machine, limit };
+  }
+  return found;
+}
+
+function least(machines: readonly MachineEntry[], name: LimitName): MachineLimit | undefined {
+  let found: MachineLimit | undefined;
+  for (const machine of machines) {
+    const limit = machine[name]?.length;
+    if (limit !== undefined && (found === undefined || limit.compare(found.limit) < 0)) found = { machine, limit };
   }
   return found;
 }
@@ -60,11 +76,56 @@ function ripExcess(part: UnmarkedPart): Measured | undefined {
   return offcut.isPositive() ? { size, offcut } : undefined;
 }
 
+/** Of a sheet, unless the part is as wide as it: then nothing is to be ripped. */
+function ripLengthOf({ stock, width, length }: UnmarkedPart): Measured | undefined {
+  if (stock?.form !== 'sheet' || stock.width?.length.equals(width.length) === true) return undefined;
+  return { size: length.length };
+}
+
+/** By the machine that cuts the narrowest strips. */
+function tooNarrow(parts: readonly UnmarkedPart[], there: MachineLimit | undefined): readonly Finding[] {
+  if (there === undefined) return [];
+  const { machine, limit } = there;
+  const narrow = parts.filter(({ width }) => width.length.isPositive() && width.length.compare(limit) < 0);
+  return groupAlike(narrow, ({ width }) => width.length.exactInches).map((group) => {
+    const [part] = group;
+    const size = part.width.length;
+    return partTooNarrowForMachine.at(
+      part.origin,
+      { part: part.label, size, machine: machine.name, limit, difference: limit.minus(size) },
+      { related: relatedOf(machine, asParts(group)) },
+    );
+  });
+}
+
+/** A kerf that no blade has is told where it is written, and not of every part. */
+function withinKerf(
+  parts: readonly UnmarkedPart[],
+  there: MachineLimit | undefined,
+  unit: LengthUnit,
+): readonly Finding[] {
+  if (there === undefined || there.limit.compare(widestKerf(unit)) > 0) return [];
+  const { machine, limit } = there;
+  const within = parts.filter(({ width }) => width.length.isPositive() && width.length.compare(limit) <= 0);
+  return groupAlike(within, ({ width }) => width.length.exactInches).map((group) => {
+    const [part] = group;
+    return partNarrowerThanKerf.at(
+      part.origin,
+      { part: part.label, size: part.width.length, machine: machine.name, kerf: limit },
+      { related: relatedOf(machine, asParts(group)) },
+    );
+  });
+}
+
+function asParts([first, ...rest]: Group<UnmarkedPart>): Group<{ readonly part: UnmarkedPart }> {
+  return [{ part: first }, ...rest.map((part) => ({ part }))];
+}
+
 function overLimit(
   parts: readonly UnmarkedPart[],
   there: MachineLimit | undefined,
   measure: (part: UnmarkedPart) => Measured | undefined,
-  kind: typeof ripTooWide | typeof crosscutTooLong,
+  kind: typeof ripTooWide | typeof crosscutTooLong | typeof ripTooLong,
 ): readonly Finding[] {
   if (there === undefined) return [];
   const { machine, limit } = there;

@@ -47,6 +47,11 @@ export interface BoardsAsked {
   readonly blanks: readonly BlankAsked[];
   readonly boards: readonly BoardOffered[];
   readonly lumber: LumberKind;
+  /**
+   * The thickest part that these boards are for, where whoever chose them has said what they are; otherwise the tables tell
+   * which rough thickness a part needs.
+   */
+  readonly thickest?: Length;
   readonly ripKerf: Length;
   readonly crosscutKerf: Length;
   readonly allowances: BoardAllowances;
@@ -99,6 +104,17 @@ export function prepareBoards(asked: BoardsAsked): Prepared {
 
 /** The thinnest boards on offer that are at least as thick as the tables ask; thicker ones are planed down. */
 function boardThicknessFor(one: BlankAsked, asked: BoardsAsked, refused: RefusedBlank[]): Length | undefined {
+  if (asked.thickest !== undefined) {
+    const [first] = asked.boards;
+    if (first !== undefined && one.thickness.compare(asked.thickest) <= 0) return first.thickness;
+    refused.push({
+      blank: one.blank.id,
+      why: 'no board of that thickness',
+      needs: one.thickness,
+      most: asked.thickest,
+    });
+    return undefined;
+  }
   const lumber: LumberSize | undefined = roughThicknessFor(one.thickness, asked.lumber);
   const most = asked.boards.reduce((thickest, { thickness }) => thickest.max(thickness), Length.zero);
   if (lumber === undefined) {

@@ -33,12 +33,14 @@ export function boardOrders(
 ): readonly BoardOrder[] {
   const byId = new Map(pieces.map((piece) => [piece.blank.id, piece]));
   const lumber = lumberOf(stock);
+  const thickest = (stock.actual ?? stock.nominal)?.length;
   const boards = [...sold(stock, pieces, unit), ...onHand(stock)];
   const offers = new Map(boards.map(({ id, length, width, offcut }) => [id, { length, width, ...offcutOf(offcut) }]));
   const { problems, refused } = prepareBoards({
     blanks: pieces.map(({ blank, thickness, what }) => ({ blank, thickness, count: 1, mayBeGluedUp: what === 'part' })),
     boards,
     lumber,
+    ...(thickest === undefined ? {} : { thickest }),
     ripKerf: kerf,
     crosscutKerf: kerf,
     allowances: usualAllowances(unit),
