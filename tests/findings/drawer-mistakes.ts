@@ -129,6 +129,18 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     says: 'the rear screw of the left slide of "upper" and 3 more run into the groove for the back',
   },
   {
+    slip: 'drawers on both sides of a partition, with screws at one height',
+    changes: [
+      [
+        'open "books"',
+        'stack { dividers panel of "panel", behind fronts   drawer "a" front 6 high   drawer "b" rest }',
+      ],
+    ],
+    code: 'screw-meets-joint',
+    words: '"plain 14"',
+    says: 'the front screw of the right slide of "upper" and 3 more run into the front screw of the left slide of "a"',
+  },
+  {
     slip: 'screws in the dado of the divider',
     changes: [
       ['1 above lower edge of front', '0 above lower edge of opening'],

@@ -7,16 +7,17 @@ import {
   screwMeetsJoint,
   screwNearEdge,
 } from '@fettle/findings';
-import { type Group, groupAlike } from '../../grouping.ts';
+import { type Group, groupAlike, groupedBy } from '../../grouping.ts';
 import { type Backing, backingsOf, holeOf } from '../../hardware/backing.ts';
 import type { PlacedHardware, Screw } from '../../hardware/placed-hardware.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
-import { overlapOf } from '../../solids/index.ts';
+import { meets, overlapOf } from '../../solids/index.ts';
 import { THICKEST_PACKER } from '../../tables/joinery-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
 import { featureWords, type JoinedCase } from '../joinery/joined-case.ts';
+import { isSameOrigin } from '../written-sizes.ts';
 
 /**
  * Whether every screw of every piece of hardware lies in solid wood. One statement that is wrong in one way is one
@@ -24,14 +25,21 @@ import { featureWords, type JoinedCase } from '../joinery/joined-case.ts';
  */
 export function screwFindings(one: JoinedCase, hardware: readonly PlacedHardware[]): readonly Finding[] {
   const farthest = limitIn(THICKEST_PACKER, one.unit);
-  const bad = hardware.flatMap((piece): readonly BadScrew[] => {
+  const judged = hardware.flatMap((piece): readonly JudgedScrew[] => {
     if (isMispacked(piece)) return [];
     const backings = backingsOf(piece.screws, one.parts, farthest);
     return piece.screws.flatMap((screw, index) => {
       const backing = backings[index];
-      return backing === undefined || backing.kind === 'solid' ? [] : [{ piece, screw, backing }];
+      return backing === undefined ? [] : [{ piece, screw, backing }];
     });
   });
+  const bad = judged.flatMap(({ backing, ...each }): readonly BadScrew[] =>
+    backing.kind === 'solid' ? [] : [{ ...each, backing }],
+  );
+  return [...badFindings(bad, one, farthest), ...screwsThatMeet(judged)];
+}
+
+function badFindings(bad: readonly BadScrew[], one: JoinedCase, farthest: Length): readonly Finding[] {
   return groupAlike(bad, ({ piece, backing }) => [
     piece.origin,
     backing.kind,
@@ -39,9 +47,13 @@ export function screwFindings(one: JoinedCase, hardware: readonly PlacedHardware
   ]).map((group) => findingOf(group, one, farthest));
 }
 
-interface BadScrew {
+interface JudgedScrew {
   readonly piece: PlacedHardware;
   readonly screw: Screw;
+  readonly backing: Backing;
+}
+
+interface BadScrew extends JudgedScrew {
   readonly backing: Exclude<Backing, { readonly kind: 'solid' }>;
 }
 
@@ -90,6 +102,39 @@ function findingOf(group: Group<BadScrew>, one: JoinedCase, farthest: Length): F
       return unknown;
     }
   }
+}
+
+/** Two that are driven into one part from its two sides, each sound for itself. */
+function screwsThatMeet(judged: readonly JudgedScrew[]): readonly Finding[] {
+  const held = judged.flatMap(({ piece, screw, backing }) =>
+    backing.kind === 'solid' ? backing.parts.map((part) => ({ piece, screw, part })) : [],
+  );
+  const pairs = [...groupedBy(held, ({ part }) => part.id).values()].flatMap((within) => {
+    const up = within.filter(({ screw }) => screw.towards.startsWith('+'));
+    const down = within.filter(({ screw }) => screw.towards.startsWith('-'));
+    return up.flatMap((a) =>
+      down.flatMap((b) => {
+        const [one, other] = [holeOf(a.screw), holeOf(b.screw)];
+        return meets(one, other) ? [{ a, b, by: overlapOf(one, other)?.leastParting.by ?? Length.zero }] : [];
+      }),
+    );
+  });
+  return groupAlike(pairs, ({ a, b }) => [a.piece.origin, b.piece.origin]).map(([{ a, b, by }, ...others]) =>
+    screwMeetsJoint.at(
+      a.piece.origin,
+      {
+        hardware: a.piece.label,
+        screw: a.screw.words ?? 'screw',
+        others: others.length,
+        part: a.part.label,
+        what: `${b.screw.words ?? 'screw'} of the ${b.piece.label}`,
+        by,
+      },
+      isSameOrigin(a.piece.origin, b.piece.origin)
+        ? {}
+        : { related: [{ role: 'other', values: { what: b.piece.label }, origin: b.piece.origin }] },
+    ),
+  );
 }
 
 /** Of a board that may have any thickness: that of the box where it is one, else any that the shop has. */

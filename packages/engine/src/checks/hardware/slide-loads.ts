@@ -1,6 +1,6 @@
 import { type Finding, type Mend, slidesOverloaded } from '@fettle/findings';
 import type { SlideEntry } from '../../design/slide-design.ts';
-import { groupAlike } from '../../grouping.ts';
+import { groupAlike, groupedBy } from '../../grouping.ts';
 import { Rational } from '../../length/rational.ts';
 import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
@@ -17,12 +17,11 @@ export function slideLoadFindings(
   parts: readonly UnmarkedPart[],
   offered: readonly SlideEntry[],
 ): readonly Finding[] {
+  const byCell = groupedBy(parts, ({ cell }) => cell);
   const heavy = drawers.flatMap((one) => {
     const rated = one.drawer.slides?.carries;
     if (one.drawer.slides === undefined || rated === undefined) return [];
-    const itself = pieceWeight(
-      parts.filter(({ cell }) => cell === one.cell.id).map((part) => ({ ...part, mark: '' })),
-    ).kilograms;
+    const itself = pieceWeight((byCell.get(one.cell.id) ?? []).map((part) => ({ ...part, mark: '' }))).kilograms;
     const load = itself.plus(heldWeight(one));
     const limit = inKilograms(rated.load, rated.unit);
     return load.compare(limit) <= 0 ? [] : [{ ...one, slides: one.drawer.slides, rated, itself, load, limit }];
