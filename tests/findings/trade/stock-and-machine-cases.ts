@@ -302,6 +302,63 @@ export const stockAndMachineCases: readonly BoundaryCase[] = [
     titles: [],
   },
   {
+    code: 'rip-too-long',
+    what: 'as long as the guide',
+    ...pair(
+      (rips) =>
+        piece({
+          shop: `sheet "ply" nominal 3/4, actual 3/4, 96 long, 48 wide\nmachine "track saw" rips at most ${rips} long`,
+          box: 'sides "ply"',
+        }),
+      '20',
+      '19-63/64',
+    ),
+    severity: 'warning',
+    at: 'sides "ply"',
+    says: '1/64" too long',
+    titles: [],
+  },
+  {
+    code: 'part-too-narrow-for-machine',
+    what: 'as wide as it must be',
+    ...pair((least) => piece({ shop: `machine "saw" least width ${least}` }), '12', '12-1/64'),
+    severity: 'warning',
+    at: 'sides',
+    says: '1/64" too narrow',
+    titles: [],
+  },
+  {
+    code: 'part-narrower-than-kerf',
+    what: 'wider than the kerf',
+    ...pair(
+      (kerf) =>
+        piece({
+          shop: `sheet "ply" nominal 3/4, actual 3/4, 96 long, 48 wide\nmachine "saw" kerf ${kerf}`,
+          box: 'sides "ply"   top "ply", between sides   stretchers 3/8 wide of "ply", under top',
+        }),
+      '23/64',
+      '3/8',
+    ),
+    severity: 'warning',
+    at: 'stretchers',
+    says: 'the blade takes as much as it leaves',
+    titles: [],
+  },
+  {
+    // Source: hardwood grading minimums (NHLA practice), as in the table of lumber.
+    code: 'thicker-than-lumber',
+    what: 'what is left of 16/4',
+    ...pair(
+      (thick) => piece({ shop: 'board "ash" any thickness, 14 wide, 96 long', box: `sides "ash" thick ${thick}` }),
+      '3-3/4',
+      '3-49/64',
+    ),
+    severity: 'warning',
+    at: 'sides "ash"',
+    says: '1/64" too thick',
+    titles: [],
+  },
+  {
     code: 'crosscut-too-long',
     what: 'as long as it takes',
     ...pair((most) => piece({ shop: `machine "sled" crosscuts at most ${most}` }), '22-1/2', '22-31/64'),
