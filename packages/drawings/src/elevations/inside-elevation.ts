@@ -44,10 +44,7 @@ export function insideElevation(evaluation: Evaluation): Drawing {
         left: chains('case', [openingsChain(evaluation, [], 'y'), wholeChain(evaluation, 'y')]),
         right: columnChains(evaluation, columns),
         above: [],
-        below: chains('openings', [
-          openingsChain(evaluation, face === undefined ? [] : columnsOf(face), 'x'),
-          wholeChain(evaluation, 'x'),
-        ]),
+        below: [...rowChains(evaluation, face), ...chains('openings', [wholeChain(evaluation, 'x')])],
       },
       standsOnFloor: evaluation.design.carcase.hung === undefined,
       wordsOf,
@@ -63,6 +60,17 @@ function columnChains(evaluation: Evaluation, columns: readonly LaidCell[]): rea
   const different = differing(all);
   const isAlone = different.filter(({ stretches }) => stretches.length > 0).length === 1;
   return chains('openings', different, isAlone ? [] : columns.map(captionOf));
+}
+
+/** Every row tells where its partitions stand; without a row, the width inside the case. */
+function rowChains(evaluation: Evaluation, face: LaidCell | undefined): readonly Chain[] {
+  const rows = face === undefined ? [] : rowsIn(face);
+  if (rows.length === 0) {
+    return chains('openings', [openingsChain(evaluation, face === undefined ? [] : [face], 'x')]);
+  }
+  const different = differing(rows.map((row) => openingsChain(evaluation, row.cells, 'x', `-${row.cell.id}`)));
+  const isAlone = different.filter(({ stretches }) => stretches.length > 0).length === 1;
+  return chains('openings', different, isAlone ? [] : rows.map(captionOf));
 }
 
 export function wordsOf({ mark, label }: Part): readonly string[] {
@@ -94,7 +102,7 @@ function stacksIn(laid: LaidCell): readonly LaidCell[] {
   return laid.cell.kind === 'stack' ? [laid, ...inner] : inner;
 }
 
-/** What stands side by side over the whole face. */
-function columnsOf(laid: LaidCell): readonly LaidCell[] {
-  return laid.cell.kind === 'row' ? laid.cells : [laid];
+function rowsIn(laid: LaidCell): readonly LaidCell[] {
+  const inner = laid.cells.flatMap(rowsIn);
+  return laid.cell.kind === 'row' ? [laid, ...inner] : inner;
 }
