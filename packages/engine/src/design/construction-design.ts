@@ -14,6 +14,20 @@ export interface FramedDesign {
   readonly middleRails?: MiddleRailsDesign;
   readonly tenons: TenonDesign;
   readonly panel: FramedPanelDesign;
+  /** In place of the panels. Only in doors. */
+  readonly glass?: GlassDesign;
+}
+
+/** Panes behind a frame, in rabbets, to be ordered. */
+export interface GlassDesign {
+  readonly origin: Origin;
+  readonly thickness: Figure;
+  /** How far the frame laps the opening that is seen, and how deep the rabbet is from the back. */
+  readonly rabbetWidth: Figure;
+  readonly rabbetDepth: Figure;
+  /** What a pane is smaller than from rabbet to rabbet, in all. */
+  readonly clearance: Figure;
+  readonly isSafety: boolean;
 }
 
 /** `at-dividers`: one behind each divider that meets the side. */

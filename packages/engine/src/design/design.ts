@@ -89,6 +89,11 @@ export interface PanelDesign extends Material {
   readonly edging?: EdgingDesign;
 }
 
+/** Of fronts. A frame around panels or panes is for doors; other fronts of the same statement are plain. */
+export interface FrontPanelDesign extends PanelDesign {
+  readonly framed?: FramedDesign;
+}
+
 export interface TopDesign extends PanelDesign {
   /** `over`: lies on the sides. `between`: its ends meet the sides' inner faces. */
   readonly placement: 'over' | 'between';
@@ -143,7 +148,7 @@ export interface FaceDesign {
   readonly fit: FrontFit;
   readonly root: Cell;
   /** Stock of all fronts unless one says otherwise. */
-  readonly fronts?: PanelDesign;
+  readonly fronts?: FrontPanelDesign;
   /** How thick fronts are of which nothing is said; 3/4 inch where it is absent. */
   readonly usualFront?: Figure;
   readonly drawers?: DrawerDesign;
@@ -247,7 +252,7 @@ export interface FrontCell extends CellCommon {
   /** Overrides the face's fit. */
   readonly fit?: FrontFit;
   /** Overrides the face's fronts. */
-  readonly front?: PanelDesign;
+  readonly front?: FrontPanelDesign;
   /** Overrides the face's drawers; only on a drawer. */
   readonly drawer?: DrawerDesign;
 }

@@ -4,6 +4,7 @@ import type { UnmarkedPart } from '../parts/slab.ts';
 import { fitSlides } from './drawer-slides.ts';
 import { fitHinges } from './hinges.ts';
 import type { FittedHardware } from './placed-hardware.ts';
+import { fitPanes } from './panes.ts';
 import { fitPulls } from './pulls.ts';
 import { fitShelfPins } from './shelf-pins.ts';
 import { fitVents } from './vents.ts';
@@ -19,7 +20,7 @@ export interface HardwareCase {
 type Fitter = (one: HardwareCase) => FittedHardware;
 
 /** One for each kind of hardware. */
-const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitSlides, fitShelfPins, fitVents];
+const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitPanes, fitSlides, fitShelfPins, fitVents];
 
 /** Puts all hardware of a piece in its place. What an entry does not tell is not placed: it is absent, never guessed. */
 export function fitHardware(one: HardwareCase): FittedHardware {

@@ -5,6 +5,7 @@ import type { Figure } from '../design/figure.ts';
 import type { HingeEntry } from '../design/shop.ts';
 import type { CarcaseLayout, LaidCell, Rectangle, Span } from '../evaluation.ts';
 import { frontDeep } from '../layout/front-thickness.ts';
+import { leafId } from '../layout/leaf-ids.ts';
 import { fitOf } from '../layout/touching-fronts.ts';
 import type { Length } from '../length/length.ts';
 
@@ -70,11 +71,6 @@ function hingesAt(cell: FrontCell, side: HungLeaf['side']): Pick<HungLeaf, 'hing
     ...(cell.hinges === undefined ? {} : { hinge: cell.hinges }),
     ...(cell.hingesOrigin === undefined ? {} : { hingesOrigin: cell.hingesOrigin }),
   };
-}
-
-/** The part that a leaf of a cell is, or the frame that its parts share. */
-export function leafId(cell: FrontCell, leaves: number, at: number): string {
-  return `${cell.id}/${leaves === 1 ? 'front' : at === 0 ? 'leaf-left' : 'leaf-right'}`;
 }
 
 /** 'left door of "cups"' */

@@ -1,15 +1,16 @@
-import { assumed, derive, less, plus } from '../design/derive.ts';
+import type { FramedDesign } from '../design/construction-design.ts';
+import { derive, less, plus } from '../design/derive.ts';
 import type { FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import type { PullsDesign } from '../design/hanging-design.ts';
 import type { CarcaseLayout, LaidCell, Rectangle, Span } from '../evaluation.ts';
-import { frontDeep } from '../layout/front-thickness.ts';
+import { doorFrame, frontDeep } from '../layout/front-thickness.ts';
+import { leafId } from '../layout/leaf-ids.ts';
 import type { LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
-import { HAND_HEIGHT, PULL_FROM_EDGE, PULL_FROM_END, USUAL_THREAD } from '../tables/hanging-habits.ts';
-import { isMetric, limitIn, type TradeLimit } from '../tables/trade-limits.ts';
-import { leafId } from './hung-leaves.ts';
+import { USUAL_THREAD } from '../tables/hanging-habits.ts';
+import { fromClosing, upFrom, usual } from './pull-places.ts';
 
 /**
  * Where the pulls of a front sit, and what their screws go through. Drawn, listed and checked from here alone. Knows
@@ -64,7 +65,7 @@ export function planPulls(
     const deep = frontDeep(cell, face, layout);
     const pairs = pulls.isShared && fronts.length === 2 ? [fronts] : fronts.map((front) => [front]);
     for (const on of pairs) {
-      const plan = planOn(on, { cell, group, pulls, deep, parts, unit: layout.unit });
+      const plan = planOn(on, { cell, group, pulls, deep, parts, unit: layout.unit, framed: doorFrame(cell, face) });
       if (plan !== undefined) plans.push(plan);
     }
   };
@@ -82,13 +83,15 @@ function frontsOf({ leaves }: LaidCell, cell: FrontCell): readonly FrontWithPull
   });
 }
 
-interface FrontFacts {
+export interface FrontFacts {
   readonly cell: FrontCell;
   readonly group: GroupCell | undefined;
   readonly pulls: PullsDesign;
   readonly deep: Span;
   readonly parts: readonly UnmarkedPart[];
   readonly unit: LengthUnit;
+  /** Of a door that is made as a frame. */
+  readonly framed: FramedDesign | undefined;
 }
 
 function planOn(fronts: readonly FrontWithPull[], facts: FrontFacts): PullPlan | undefined {
@@ -145,7 +148,8 @@ function frontWords({ what }: FrontCell): string {
 }
 
 /** From the left edge of the first front. */
-function acrossOf(fronts: readonly FrontWithPull[], { cell, pulls, unit }: FrontFacts): readonly Figure[] {
+function acrossOf(fronts: readonly FrontWithPull[], facts: FrontFacts): readonly Figure[] {
+  const { cell, pulls } = facts;
   const [first, second] = fronts as readonly [FrontWithPull, FrontWithPull?];
   const width = first.at.x.size;
   if (second !== undefined) {
@@ -158,7 +162,7 @@ function acrossOf(fronts: readonly FrontWithPull[], { cell, pulls, unit }: Front
     ];
   }
   if (first.closing !== undefined) {
-    const from = fromClosing(pulls, unit);
+    const from = fromClosing(facts);
     return [
       first.closing === 'left'
         ? derive('from the closing edge', [plus('from the closing edge to the middle of the pull', from)])
@@ -184,67 +188,6 @@ function acrossOf(fronts: readonly FrontWithPull[], { cell, pulls, unit }: Front
   });
 }
 
-function fromClosing({ fromEdge }: PullsDesign, unit: LengthUnit): Figure {
-  return (
-    fromEdge ??
-    usual(PULL_FROM_EDGE, unit, '1-1/2"', '40 mm', (size) => `pulls of doors are about ${size} from the closing edge`)
-  );
-}
-
-/** From the lower edge of the front to the middle of its pulls. */
-function upFrom({ at, closing }: FrontWithPull, { cell, pulls, unit }: FrontFacts, stands: PullPlan['stands']): Figure {
-  const height = at.y.size;
-  const said = pulls.height;
-  switch (said?.kind) {
-    case 'centred':
-      return derive('in the middle of the height', [plus('height of the front', height, half)]);
-    case 'from-top':
-      return derive('below the upper edge', [
-        plus('height of the front', height),
-        less('below its upper edge', said.figure),
-      ]);
-    case 'from-bottom':
-      return derive('above the lower edge', [plus('above its lower edge', said.figure)]);
-    case 'above-floor':
-      return derive('on one line, above the floor', [
-        plus('above the floor', said.figure),
-        less('where the front begins', at.y.start),
-      ]);
-    case undefined:
-      break;
-    default: {
-      const unknown: never = said;
-      return unknown;
-    }
-  }
-  if (cell.what === 'door' && closing !== undefined && !pulls.isShared) {
-    const fromEnd =
-      stands === 'upright' && pulls.entry.width !== undefined
-        ? derive('its end is as far from the end of the door as its middle from the closing edge, common practice', [
-            plus('from the closing edge to the middle of the pull', fromClosing(pulls, unit)),
-            plus('length of the pull', pulls.entry.width, half),
-          ])
-        : usual(PULL_FROM_END, unit, '3"', '80 mm', (size) => `knobs are about ${size} from the end of a door`);
-    const middle = at.y.start.length.plus(height.length.times(half));
-    return middle.compare(limitIn(HAND_HEIGHT, unit)) < 0
-      ? derive('near the upper end: the door is below the hand', [
-          plus('height of the door', height),
-          less('below its upper end', fromEnd),
-        ])
-      : derive('near the lower end: the door is above the hand', [plus('above its lower end', fromEnd)]);
-  }
-  if (cell.what === 'lid') {
-    return usual(
-      PULL_FROM_EDGE,
-      unit,
-      '1-1/2"',
-      '40 mm',
-      (size) => `lids are lifted about ${size} above their lower edge`,
-    );
-  }
-  return derive('in the middle of the height', [plus('height of the front', height, half)]);
-}
-
 /** The front itself, and the front of the box where that lies behind it. */
 function throughWood({ cell, deep, parts }: FrontFacts, { id }: FrontWithPull): Figure {
   const box = cell.what === 'drawer' ? parts.find((part) => part.id === `${cell.id}/box-front`) : undefined;
@@ -253,16 +196,6 @@ function throughWood({ cell, deep, parts }: FrontFacts, { id }: FrontWithPull): 
     plus('thickness of the front', front?.thickness ?? deep.size),
     ...(box === undefined ? [] : [plus('thickness of the box front', box.thickness)]),
   ]);
-}
-
-function usual(
-  limit: TradeLimit,
-  unit: LengthUnit,
-  inches: string,
-  metric: string,
-  because: (size: string) => string,
-): Figure {
-  return assumed(limitIn(limit, unit), `${because(isMetric(unit) ? metric : inches)}, common practice`);
 }
 
 /** How far it reaches from its middle, to the sides and up and down; undefined while the entry does not say. */

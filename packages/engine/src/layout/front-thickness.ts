@@ -1,5 +1,5 @@
 import { derive, less, plus } from '../design/derive.ts';
-import type { Cell, FaceDesign, FrontCell, PanelDesign } from '../design/design.ts';
+import type { Cell, FaceDesign, FrontCell, FrontPanelDesign } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, Span } from '../evaluation.ts';
 import { Rational } from '../length/rational.ts';
@@ -10,8 +10,13 @@ import { fitOf } from './touching-fronts.ts';
 /** How thick the fronts are, and how far they stand before the case or its frame. */
 
 /** What the front is made of; undefined while nothing is said. */
-export function frontMaterial(cell: FrontCell, face: FaceDesign): PanelDesign | undefined {
+export function frontMaterial(cell: FrontCell, face: Pick<FaceDesign, 'fronts'>): FrontPanelDesign | undefined {
   return cell.front ?? face.fronts;
+}
+
+/** The frame that a door is made as; undefined for a plain one, and for fronts that are no doors. */
+export function doorFrame(cell: FrontCell, face: Pick<FaceDesign, 'fronts'>): FrontPanelDesign['framed'] {
+  return cell.what === 'door' ? frontMaterial(cell, face)?.framed : undefined;
 }
 
 export function frontThickness(cell: FrontCell, face: FaceDesign): Figure {

@@ -3,10 +3,12 @@ import type { FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
-import { frontDeep, frontMaterial, reachBehind, thickestFront } from '../layout/front-thickness.ts';
+import { doorFrame, frontDeep, frontMaterial, reachBehind, thickestFront } from '../layout/front-thickness.ts';
 import { spanFrom, toInterior } from '../layout/spans.ts';
 import { frontsAtDivider, isBehindFronts, placeOf } from '../layout/touching-fronts.ts';
+import { leafId } from '../layout/leaf-ids.ts';
 import { drawerBoxParts } from './drawer-box.ts';
+import { framedPanelParts } from './framed-panel.ts';
 import type { PartRole } from './part.ts';
 import { shelfParts } from './shelves.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
@@ -69,10 +71,28 @@ function frontParts(
   const { stock, edging } = frontMaterial(cell, face) ?? {};
   const z = frontDeep(cell, face, layout);
   const role: PartRole = cell.what === 'drawer' ? 'drawer-front' : cell.what;
-  return leaves.map((leaf, at) => {
+  const framed = doorFrame(cell, face);
+  return leaves.flatMap((leaf, at) => {
     const hand = leaves.length === 1 ? '' : at === 0 ? 'left ' : 'right ';
+    if (framed !== undefined) {
+      return framedPanelParts(
+        framed,
+        {
+          id: leafId(cell, leaves.length, at),
+          words: `${hand}door${quoted(cell.name)}`,
+          box: { ...leaf, z },
+          thin: 'z',
+          across: 'x',
+          ends: ['left', 'right'],
+          stock,
+          origin: cell.origin,
+          cell: cell.id,
+        },
+        [],
+      );
+    }
     return slab({
-      id: `${cell.id}/${leaves.length === 1 ? 'front' : at === 0 ? 'leaf-left' : 'leaf-right'}`,
+      id: leafId(cell, leaves.length, at),
       label: `${hand}${frontWords(cell.what)}${quoted(cell.name)}`,
       role,
       stock,

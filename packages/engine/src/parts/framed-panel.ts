@@ -1,5 +1,5 @@
 import type { Origin } from '@fettle/findings';
-import type { FramedDesign, MiddleRailsDesign } from '../design/construction-design.ts';
+import type { FramedDesign, GlassDesign, MiddleRailsDesign } from '../design/construction-design.ts';
 import { derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
@@ -25,6 +25,8 @@ export interface FramePlace {
   readonly ends: readonly [string, string];
   readonly stock?: Stock | undefined;
   readonly origin: Origin;
+  /** Of a door: the cell it belongs to. */
+  readonly cell?: string;
 }
 
 /** `dividers`: what meets this frame, for rails that lie behind it. */
@@ -34,7 +36,7 @@ export function framedPanelParts(
   dividers: readonly Span[],
 ): readonly UnmarkedPart[] {
   const { box, across, thin, id, words } = place;
-  const common = { ...box, thin, stock: place.stock, origin: place.origin, frame: id } as const;
+  const common = { ...box, thin, stock: place.stock, origin: place.origin, frame: id, cell: place.cell } as const;
   const stiles = [spanFrom(box[across].start, framed.stiles), spanUpTo(box[across].end, framed.stiles)] as const;
   const between: Span = {
     start: stiles[0].end,
@@ -80,6 +82,12 @@ export function framedPanelParts(
     ),
     ...rails.slice(1).map((upper, at) => {
       const lower = rails[at] as Span;
+      if (framed.glass !== undefined) {
+        return panePart(framed.glass, { ...common, across }, { across: between, y: betweenRails(lower, upper) }, {
+          id: `${id}/pane${at === 0 ? '' : `-${at + 1}`}`,
+          words,
+        });
+      }
       return slab({
         ...common,
         stock: framed.panel.stock,
@@ -95,6 +103,44 @@ export function framedPanelParts(
       });
     }),
   ];
+}
+
+/** A pane reaches into the rabbets of its frame all round and lies against their front. */
+function panePart(
+  glass: GlassDesign,
+  { across, z, frame, cell }: { readonly across: 'x' | 'z'; readonly z: Span; readonly frame: string; readonly cell: string | undefined },
+  seen: { readonly across: Span; readonly y: Span },
+  { id, words }: { readonly id: string; readonly words: string },
+): UnmarkedPart {
+  const into = (span: Span, what: string): Span =>
+    spanFrom(
+      derive('where the pane begins', [
+        plus('where it is seen', span.start),
+        less('width of the rabbet', glass.rabbetWidth),
+        plus('clearance in all', glass.clearance, Rational.of(1, 2)),
+      ]),
+      derive(`${what} of the pane`, [
+        plus(`${what} that is seen`, span.size),
+        plus('width of the rabbets', glass.rabbetWidth, 2),
+        less('clearance in all', glass.clearance),
+      ]),
+    );
+  return slab({
+    id,
+    label: `glass pane of the ${words}, to order`,
+    role: 'pane',
+    x: across === 'x' ? into(seen.across, 'width') : seen.across,
+    y: into(seen.y, 'height'),
+    z: spanFrom(
+      derive('the front of the rabbet', [plus('the back of the frame', z.end), less('depth of the rabbet', glass.rabbetDepth)]),
+      glass.thickness,
+    ),
+    thin: 'z',
+    grain: 'y',
+    origin: glass.origin,
+    frame,
+    cell,
+  });
 }
 
 function panelWords(at: number, count: number): string {

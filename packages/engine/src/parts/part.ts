@@ -17,6 +17,7 @@ export type PartRole =
   | 'stile'
   | 'rail'
   | 'panel'
+  | 'pane'
   | 'frame-stile'
   | 'frame-rail'
   | 'divider-rail'

@@ -219,6 +219,27 @@ export const SHEET_CLEARANCE = pair(
   '1.5 mm',
   (size) => `a sheet is ${size} shorter than from groove to groove, so that it goes in, common practice`,
 );
+export const GLASS_THICKNESS = pair(
+  inch(1, 8),
+  '1/8"',
+  mm(4),
+  '4 mm',
+  (size) => `panes of doors are ${size} thick, common practice`,
+);
+export const GLASS_RABBET = pair(
+  inch(3, 8),
+  '3/8"',
+  mm(10),
+  '10 mm',
+  (size) => `panes lie in rabbets ${size} wide, common practice`,
+);
+export const GLASS_CLEARANCE = pair(
+  inch(1, 8),
+  '1/8"',
+  mm(3),
+  '3 mm',
+  (size) => `a pane is ${size} smaller than from rabbet to rabbet, common practice`,
+);
 export const TOE_SPACE_DEPTH = pair(
   inch(3),
   '3"',

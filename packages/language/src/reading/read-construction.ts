@@ -80,7 +80,7 @@ function readEdging(context: ReadContext, statement: Statement): EdgingDesign | 
   };
 }
 
-const framedWords = ['stiles', 'top-rail', 'bottom-rail', 'middle-rails', 'tenons', 'panel'];
+const framedWords = ['glass', 'stiles', 'top-rail', 'bottom-rail', 'middle-rails', 'tenons', 'panel'];
 
 /** Undefined where nothing says that it is a frame around panels. */
 export function readFramed(reader: Reader<'frame-and-panel'>, of: PanelDesign): FramedDesign | undefined {

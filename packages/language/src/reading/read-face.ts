@@ -13,13 +13,12 @@ import { type Origin, saidTwice, shareNotPositive, valueNotUnderstood } from '@f
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
-import { withEdging } from './read-construction.ts';
 import { readContents } from './read-contents.ts';
 import { dividerBetween, dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
 import { readHingeSide, readHinges } from './read-doors.ts';
 import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
-import { readPanel } from './read-material.ts';
+import { readFrontPanel } from './read-fronts.ts';
 import { readPulls } from './read-pulls.ts';
 import { readShelves } from './read-shelves.ts';
 import { readVent } from './read-vent.ts';
@@ -70,8 +69,7 @@ export function readFace(
           origin: reader.origin,
           sizeOrigin: reader.origin,
         });
-  const said = fronts && readPanel(new Reader(fronts, vocabulary.fronts, context), 'fronts');
-  const frontPanel = said && withEdging(context, fronts, said);
+  const frontPanel = fronts && readFrontPanel(new Reader(fronts, vocabulary.fronts, context), 'fronts');
   const { unit } = context.units;
   return {
     origin: reader.origin,
@@ -131,8 +129,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
       };
     default: {
       const own = onlyStatement(context, statement, 'fronts');
-      const ownPanel = own && readPanel(new Reader(own, vocabulary.frontSpecs.ownFront, context), 'front');
-      const front = ownPanel && withEdging(context, own, ownPanel);
+      const front = own && readFrontPanel(new Reader(own, vocabulary.frontSpecs.ownFront, context), 'front');
       const drawer =
         word === 'drawer' && hasDrawerStatements(statement)
           ? drawerFrom(readDrawer(context, statement), reading.drawers, context.units.unit)

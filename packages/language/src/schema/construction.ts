@@ -66,6 +66,16 @@ export const framedPanel = statement('panel', 'What fills a frame of stiles and 
 const framedStatements = [...framedMembers, middleRails, tenons, framedPanel];
 export const sidesBody = noun('sides', 'The sides of the case.', [...framedStatements, edging]);
 export const backBody = noun('back', 'The back of the case.', framedStatements);
+export const glass = statement('glass', 'Panes in place of the panels of a door: to order, put in from behind.', {
+  phrases: {
+    'thick <length>': 'Thickness of the glass.',
+    'in rabbet <length> wide': 'How far the frame laps what is seen of the pane.',
+    'rabbet <length> deep': 'Depth of the rabbet, from the back of the door.',
+    'clearance <length>': 'What a pane is smaller than from rabbet to rabbet, in all.',
+    safety: 'Tempered or laminated.',
+  },
+});
+export const frontsBody = noun('fronts', 'Fronts; a frame is for doors.', [...framedStatements, glass, edging]);
 export const framedPhrase = { 'frame-and-panel': 'Stiles and rails around panels that lie in grooves.' } as const;
 
 export const dustPanel = statement(

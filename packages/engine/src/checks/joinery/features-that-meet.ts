@@ -73,7 +73,8 @@ function mayMeet(one: Feature, other: Feature, isFramed: boolean): boolean {
   if (closedOne || closedOther) {
     const housing = closedOne ? other : one;
     // Mortises of a frame lie in its grooves; whatever shoulders and notches take is outside of the part.
-    return !isHousing(housing) || (isFramed && housing.kind === 'groove');
+    const isOfFrame = housing.kind === 'groove' || (housing.kind === 'rabbet' && housing.joint === undefined);
+    return !isHousing(housing) || (isFramed && isOfFrame);
   }
   return !(isHousing(one) && isHousing(other) && areOpposed(one, other));
 }

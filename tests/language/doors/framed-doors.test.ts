@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { butt, caseWith, pieceIn } from './door-texts.ts';
+
+/** Doors that are frames around panels or panes, worked by hand. */
+
+const shop = `${butt}
+board "cherry" any thickness, 9 wide, 120 long
+pull "knob" 1 wide, round, thread 3/8 deep`;
+const text = (fills: string, more = '', members = '') =>
+  caseWith(
+    `inset, gap 3/32 {
+    door "press" hinged left { hinges "butt 2"${more}   pulls "knob" }
+    fronts "cherry" thick 3/4, frame-and-panel { stiles 2-1/4 wide   top-rail 2-1/4 wide   bottom-rail 3 wide   ${members}   ${fills} }
+  }`,
+    shop,
+  );
+const frame = 'face/press/front';
+
+describe('a door 18-5/16" wide and 28-5/16" high of frame and panel', () => {
+  const panelled = text(
+    'tenons 3/8 long, 1/32 short   panel "cherry" thick 3/8, in groove 3/8 deep, float 1/16 each side',
+  );
+
+  it('has stiles of its whole height, rails between them and a panel that floats', async () => {
+    const { part, told } = await pieceIn(panelled);
+    expect(told).toEqual([]);
+    expect(part(`${frame}/stile-left`).length.length.exactInches).toBe('453/16');
+    // 18-5/16 - 4-1/2 and two tenons of 11/32.
+    expect(part(`${frame}/rail-top`).length.length.exactInches).toBe('29/2');
+    // 13-13/16 and 5/16 in each groove; 28-5/16 - 5-1/4 and as much.
+    expect(part(`${frame}/panel`).width.length.exactInches).toBe('231/16');
+    expect(part(`${frame}/panel`).length.length.exactInches).toBe('379/16');
+    expect(part(`${frame}/panel`).cell).toBe('face/press');
+  });
+
+  it('hangs on its stile, and its knob is on the other one', async () => {
+    const { hardware } = await pieceIn(panelled);
+    expect(hardware.filter(({ kind }) => kind === 'hinge').map(({ on }) => on[0])).toEqual([
+      `${frame}/stile-left`,
+      `${frame}/stile-left`,
+    ]);
+    expect(hardware.filter(({ kind }) => kind === 'pull').map(({ on }) => on)).toEqual([[`${frame}/stile-right`]]);
+  });
+
+  it('has its knob in the middle of the stile', async () => {
+    const { setOf } = await pieceIn(panelled);
+    // 18-5/16 - 1-1/8.
+    expect(setOf('pull-1', 'from the left edge of the front to the middle of the pull')).toBe('275/16');
+  });
+
+  it('is told where a gain is cut over a tenon', async () => {
+    // Mortises 2-1/8" deep in stiles of 2-1/4" leave 1/8"; half of a hinge 1/2" thick less the gap is 13/64".
+    const deep = text(
+      'tenons 2-1/8 long, 1/32 short   panel "cherry" thick 3/8, in groove 3/8 deep, float 1/16 each side',
+      ', 1/2 from ends',
+    ).replace('5/32 closed, screws 5/8 long, 3 screws in each leaf', '1/2 closed');
+    const { codes } = await pieceIn(deep);
+    expect(codes).toEqual(['features-meet']);
+  });
+});
+
+describe('the same door with glass', () => {
+  const glazed = text(
+    'tenons 3/8 long, 1/32 short   glass thick 1/8, in rabbet 3/8 wide, rabbet 3/8 deep, clearance 1/8, safety',
+  );
+
+  it('has a pane to order, smaller than from rabbet to rabbet', async () => {
+    const { part, told } = await pieceIn(glazed);
+    expect(told).toEqual([]);
+    const pane = part(`${frame}/pane`);
+    expect(pane.label).toBe('glass pane of the door "press", to order');
+    // 13-13/16 + 3/4 - 1/8 and 23-1/16 + 3/4 - 1/8.
+    expect(pane.width.length.exactInches).toBe('231/16');
+    expect(pane.length.length.exactInches).toBe('379/16');
+  });
+
+  it('has rabbets all round, into which the pane goes from behind', async () => {
+    const { part } = await pieceIn(glazed);
+    const rabbets = ['stile-left', 'stile-right', 'rail-top', 'rail-bottom'].map((member) =>
+      part(`${frame}/${member}`).features.filter(({ kind }) => kind === 'rabbet'),
+    );
+    expect(rabbets.map((each) => each.map(({ measures }) => measures.depth?.length.exactInches))).toEqual([
+      ['3/8'],
+      ['3/8'],
+      ['3/8'],
+      ['3/8'],
+    ]);
+    expect(part(`${frame}/stile-left`).features.filter(({ kind }) => kind === 'groove')).toEqual([]);
+  });
+});
+
+it('drawers of the same fronts stay plain', async () => {
+  const { part } = await pieceIn(
+    caseWith(
+      'inset, gap 3/32 { stack { drawer "pens" front 5 high   door "press" rest } fronts "cherry" thick 3/4, frame-and-panel { panel "cherry" thick 3/8 } }',
+      shop,
+    ),
+  );
+  expect(part('face/stack/pens/front').role).toBe('drawer-front');
+  expect(part('face/stack/press/front/panel').role).toBe('panel');
+});
