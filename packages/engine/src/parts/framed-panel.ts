@@ -83,10 +83,15 @@ export function framedPanelParts(
     ...rails.slice(1).map((upper, at) => {
       const lower = rails[at] as Span;
       if (framed.glass !== undefined) {
-        return panePart(framed.glass, { ...common, across }, { across: between, y: betweenRails(lower, upper) }, {
-          id: `${id}/pane${at === 0 ? '' : `-${at + 1}`}`,
-          words,
-        });
+        return panePart(
+          framed.glass,
+          { ...common, across },
+          { across: between, y: betweenRails(lower, upper) },
+          {
+            id: `${id}/pane${at === 0 ? '' : `-${at + 1}`}`,
+            words,
+          },
+        );
       }
       return slab({
         ...common,
@@ -108,7 +113,12 @@ export function framedPanelParts(
 /** A pane reaches into the rabbets of its frame all round and lies against their front. */
 function panePart(
   glass: GlassDesign,
-  { across, z, frame, cell }: { readonly across: 'x' | 'z'; readonly z: Span; readonly frame: string; readonly cell: string | undefined },
+  {
+    across,
+    z,
+    frame,
+    cell,
+  }: { readonly across: 'x' | 'z'; readonly z: Span; readonly frame: string; readonly cell: string | undefined },
   seen: { readonly across: Span; readonly y: Span },
   { id, words }: { readonly id: string; readonly words: string },
 ): UnmarkedPart {
@@ -132,7 +142,10 @@ function panePart(
     x: across === 'x' ? into(seen.across, 'width') : seen.across,
     y: into(seen.y, 'height'),
     z: spanFrom(
-      derive('the front of the rabbet', [plus('the back of the frame', z.end), less('depth of the rabbet', glass.rabbetDepth)]),
+      derive('the front of the rabbet', [
+        plus('the back of the frame', z.end),
+        less('depth of the rabbet', glass.rabbetDepth),
+      ]),
       glass.thickness,
     ),
     thin: 'z',
