@@ -35,8 +35,8 @@ export const doorMistakes: readonly Mistake[] = [
   {
     slip: 'knobs of doors in the way of the drawers beside them',
     into: 'sideboard',
-    from: 'share 1 { pair   hinges "knife 2"',
-    to: 'share 1 { pair   pulls «"knob 1-1/4"»   hinges "knife 2"',
+    from: 'pair\n        hinges "knife 2"',
+    to: 'pair   pulls «"knob 1-1/4"»\n        hinges "knife 2"',
     code: 'pull-strikes-neighbour',
   },
   {
