@@ -111,6 +111,7 @@ export { ripTooLong } from './catalogue/rip-too-long.ts';
 export { ripTooWide } from './catalogue/rip-too-wide.ts';
 export { rowsOffPitch } from './catalogue/rows-off-pitch.ts';
 export { rulerOdd } from './catalogue/ruler-odd.ts';
+export { runnerGrooveTooDeep } from './catalogue/runner-groove-too-deep.ts';
 export { saidTwice } from './catalogue/said-twice.ts';
 export { sameLeadsNowhere } from './catalogue/same-leads-nowhere.ts';
 export { screwBehindGap } from './catalogue/screw-behind-gap.ts';

@@ -18,7 +18,7 @@ import type { HangingDesign, PullsDesign } from './hanging-design.ts';
 import type { JoinDesign } from './join-design.ts';
 import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
-import type { ComparedSlides, PackersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
+import type { ComparedSlides, PackersDesign, RunnersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
 import type { VentDesign } from './vent-design.ts';
 
 /**
@@ -318,6 +318,8 @@ export interface DrawerDesign {
   readonly slidesAt?: SlideDatum;
   readonly packers?: PackersDesign;
   readonly compared?: ComparedSlides;
+  /** Wooden runners; slides come before them where both are said. */
+  readonly runners?: RunnersDesign;
   /** The last statement about these drawers, after which another may be written. */
   readonly lastStatement?: Origin;
   /** Free height under and over the box inside its opening. */

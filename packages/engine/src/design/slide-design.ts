@@ -1,7 +1,7 @@
 import type { Origin } from '@fettle/findings';
 import type { Rational } from '../length/rational.ts';
 import type { Figure } from './figure.ts';
-import type { Price, Stock } from './shop.ts';
+import type { Price, ScrewEntry, Stock } from './shop.ts';
 
 /** Slides as their data sheet has them, and where a maker wants them. Limits that are absent are not known. */
 
@@ -57,6 +57,18 @@ export interface SlideDatum {
   /** The lower edge of this. */
   readonly from: 'front' | 'opening' | 'box';
   readonly above: Figure;
+}
+
+/** Strips of wood on the sides of the case that the box rides on with grooves in its sides. */
+export interface RunnersDesign {
+  readonly origin: Origin;
+  readonly height: Figure;
+  readonly thickness: Figure;
+  readonly stock?: Stock;
+  /** Of their lower edges; in the middle of the box where it is absent. */
+  readonly at?: SlideDatum;
+  /** What they are fastened with; absent while nothing is said. */
+  readonly screws?: ScrewEntry;
 }
 
 /** Slides that are weighed against those that are chosen. */

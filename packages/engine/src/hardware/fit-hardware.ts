@@ -7,6 +7,7 @@ import type { FittedHardware } from './placed-hardware.ts';
 import { fitPanes } from './panes.ts';
 import { fitPulls } from './pulls.ts';
 import { fitShelfPins } from './shelf-pins.ts';
+import { fitRunners } from './wooden-runners.ts';
 import { fitVents } from './vents.ts';
 
 /** What every fitter of hardware is given: the design, where things lie, and the parts as they are joined. */
@@ -20,7 +21,7 @@ export interface HardwareCase {
 type Fitter = (one: HardwareCase) => FittedHardware;
 
 /** One for each kind of hardware. */
-const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitPanes, fitSlides, fitShelfPins, fitVents];
+const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitPanes, fitSlides, fitRunners, fitShelfPins, fitVents];
 
 /** Puts all hardware of a piece in its place. What an entry does not tell is not placed: it is absent, never guessed. */
 export function fitHardware(one: HardwareCase): FittedHardware {

@@ -30,7 +30,7 @@ export interface PlacedHardware {
   readonly origin: Origin;
 }
 
-export type HardwareKind = 'slide' | 'hinge' | 'catch' | 'stop' | 'pull' | 'shelf-pin' | 'anchor' | 'vent';
+export type HardwareKind = 'slide' | 'runner' | 'hinge' | 'catch' | 'stop' | 'pull' | 'shelf-pin' | 'anchor' | 'vent';
 
 /** A packer that is asked for, and the gap that it has to fill. */
 export interface Packing {

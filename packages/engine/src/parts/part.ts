@@ -34,6 +34,7 @@ export type PartRole =
   | 'drawer-end'
   | 'drawer-bottom'
   | 'packer'
+  | 'runner'
   | 'shelf'
   | 'cleat'
   | 'lining';

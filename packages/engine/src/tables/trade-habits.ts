@@ -94,6 +94,27 @@ export const BEHIND_BOX = pair(
   (size) => `a box without slides stays ${size} clear of the back, common practice`,
 );
 
+export const RUNNER_PLAY = pair(
+  inch(1, 32),
+  '1/32 inch',
+  mm(1),
+  '1 mm',
+  (size) => `a groove is ${size} wider than the runner in it is high, common practice`,
+);
+export const RUNNER_HEIGHT = pair(
+  inch(3, 4),
+  '3/4 inch',
+  mm(20),
+  '20 mm',
+  (size) => `runners are about ${size} high, common practice`,
+);
+export const RUNNER_THICKNESS = pair(
+  inch(1, 4),
+  '1/4 inch',
+  mm(6),
+  '6 mm',
+  (size) => `runners are about ${size} thick, common practice`,
+);
 export const SLIDE_HEIGHT = pair(
   inch(7, 4),
   '1-3/4 inches',

@@ -109,6 +109,7 @@ import { ripTooLong } from './rip-too-long.ts';
 import { ripTooWide } from './rip-too-wide.ts';
 import { rowsOffPitch } from './rows-off-pitch.ts';
 import { rulerOdd } from './ruler-odd.ts';
+import { runnerGrooveTooDeep } from './runner-groove-too-deep.ts';
 import { saidTwice } from './said-twice.ts';
 import { sameLeadsNowhere } from './same-leads-nowhere.ts';
 import { screwBehindGap } from './screw-behind-gap.ts';
@@ -311,6 +312,7 @@ const kinds: readonly AnyKind[] = [
   revealLeavesNoLap,
   ripTooWide,
   rulerOdd,
+  runnerGrooveTooDeep,
   saidTwice,
   sameLeadsNowhere,
   screwMeetsJoint,

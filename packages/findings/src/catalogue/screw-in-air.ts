@@ -43,7 +43,7 @@ piece "box" {
   face inset, gap 1/8 {
     row {
       drawer "tools"
-      drawer "files" opening 9 wide
+      open "files" opening 9 wide
     }
     fronts thick 3/4
     drawers { sides thick 1/2   bottom thick 1/4   corners butt   slides "plain 14" }
@@ -68,7 +68,7 @@ piece "box" {
     row {
       drawer "tools"
       partition thick 3/4
-      drawer "files" opening 9 wide
+      open "files" opening 9 wide
     }
     fronts thick 3/4
     drawers { sides thick 1/2   bottom thick 1/4   corners butt   slides "plain 14" }

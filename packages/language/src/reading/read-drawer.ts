@@ -9,6 +9,9 @@ import {
   type LengthUnit,
   type PackersDesign,
   type PanelDesign,
+  RUNNER_HEIGHT,
+  RUNNER_THICKNESS,
+  type RunnersDesign,
   type SlideDatum,
   type SlideEntry,
   usual,
@@ -18,6 +21,7 @@ import type { Origin } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
+import { readScrew } from './read-joints.ts';
 import { readPanel } from './read-material.ts';
 import { readSlide, readStock } from './read-shop.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
@@ -47,6 +51,7 @@ export interface DrawerSaid {
   readonly slidesAt?: SlideDatum;
   readonly packers?: PackersDesign;
   readonly compared?: ComparedSlides;
+  readonly runners?: RunnersDesign;
   readonly clearBelow?: Figure;
   readonly clearAbove?: Figure;
   readonly boxWidth?: Figure;
@@ -54,7 +59,7 @@ export interface DrawerSaid {
 }
 
 export function readDrawer(context: ReadContext, statement: Statement): DrawerSaid {
-  const { boxSides, boxBottom, corners, slides, compare, packers, boxSize, clear } = vocabulary.drawerSpecs;
+  const { boxSides, boxBottom, corners, slides, compare, packers, runners, boxSize, clear } = vocabulary.drawerSpecs;
   const only = (word: string) => onlyStatement(context, statement, word);
   const sides = only('sides');
   const bottom = only('bottom');
@@ -76,6 +81,8 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   const entry = target && readSlide(target.statement, context.documents);
   const packerStatement = only('packers');
   const packed = packerStatement && readPackers(new Reader(packerStatement, packers, context));
+  const runnerStatement = only('runners');
+  const onRunners = runnerStatement && readRunners(new Reader(runnerStatement, runners, context));
   const compareStatement = only('compare');
   const compared = compareStatement && readCompared(new Reader(compareStatement, compare, context));
   const boxStatement = only('box');
@@ -102,6 +109,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
     ...(slidesAt === undefined ? {} : { slidesAt }),
     ...(packed === undefined ? {} : { packers: packed }),
     ...(compared === undefined ? {} : { compared }),
+    ...(onRunners === undefined ? {} : { runners: onRunners }),
     ...(clearBelow === undefined ? {} : { clearBelow }),
     ...(clearAbove === undefined ? {} : { clearAbove }),
     ...(boxWidth === undefined ? {} : { boxWidth }),
@@ -138,6 +146,30 @@ function readPackers(reader: Reader<'<length>' | 'of <stock>'>): PackersDesign {
     statement: originOf(reader.context, reader.statement),
     ...(thickness === undefined ? {} : { thickness }),
     ...(stock === undefined ? {} : { stock }),
+  };
+}
+
+type EdgePhrase = `<length> above lower edge of ${(typeof datums)[number]}`;
+
+function readRunners(
+  reader: Reader<'<length> high' | 'thick <length>' | 'of <stock>' | 'by screws <screw>' | EdgePhrase>,
+): RunnersDesign {
+  const { context, origin } = reader;
+  const { unit } = context.units;
+  const wood = reader.target('of <stock>');
+  const screw = reader.target('by screws <screw>');
+  for (const target of [wood, screw]) if (target !== undefined) context.touched.add(target.statement);
+  const stock = wood && readStock(wood.statement, context.documents);
+  const screws = screw && readScrew(screw.statement, context.documents);
+  const from = datums.find((each) => reader.has(`<length> above lower edge of ${each}`));
+  const above = from && reader.length(`<length> above lower edge of ${from}`);
+  return {
+    origin,
+    height: reader.length('<length> high') ?? usual(RUNNER_HEIGHT, unit),
+    thickness: reader.length('thick <length>') ?? usual(RUNNER_THICKNESS, unit),
+    ...(stock === undefined ? {} : { stock }),
+    ...(screws === undefined ? {} : { screws }),
+    ...(from === undefined || above === undefined ? {} : { at: { line: 'lower-edge', from, above } }),
   };
 }
 

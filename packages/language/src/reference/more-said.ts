@@ -23,6 +23,7 @@ pull "knob 1" 1 wide, round, stands out 1, thread 3/8 deep
 cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
 dowel "8 mm" 8mm thick, 35mm long
 screw "No. 8" 2 long, pilot 1/8, clearance 3/16
+screw "No. 6" 3/4 long, pilot 3/32, clearance 9/64
 tenon "6 by 40" 6mm thick, 20mm wide, 40mm long
 machine "table saw" rips at most 30 wide, crosscuts at most 24, least length 6, least width 1/2, kerf 1/8
 machine "track saw" rips at most 106 long, crosscuts at most 60 wide, kerf 5/64
@@ -60,7 +61,7 @@ piece "Bread chest" {
       false-front "grille" front 6 high { vent 8 wide, 2 high, 2 up, corners 1/4 }
     }
     fronts "MDF"
-    drawers { sides "MDF"   bottom "MDF"   corners butt   clear 1/2 above }
+    drawers { sides "MDF"   bottom "MDF"   corners butt   runners 3/4 high, thick 1/4, of "walnut", by screws "No. 6"   clear 1/2 above }
   }
 }
 

@@ -86,6 +86,17 @@ const slides = statement('slides', 'The slides that carry the drawer.', {
     'screw line <length> above lower edge of box': 'The line of their screws, so far above that of each box.',
   },
 });
+const runners = statement('runners', 'Wooden runners on the sides of the case, in grooves of the sides of the box.', {
+  phrases: {
+    '<length> high': 'Their height.',
+    'thick <length>': 'Their thickness; the grooves are as deep.',
+    'of <stock>': 'The stock they are made of.',
+    'by screws <screw>': 'Fastened with these screws, near either end and in the middle.',
+    '<length> above lower edge of front': 'Their lower edges, so far above that of each front.',
+    '<length> above lower edge of opening': 'Their lower edges, so far above the foot of each opening.',
+    '<length> above lower edge of box': 'Their lower edges, so far above that of each box.',
+  },
+});
 const packers = statement('packers', 'Pieces between the slides and what stands back behind them.', {
   phrases: {
     '<length>': 'Their thickness; that of the gap where nothing is said.',
@@ -101,7 +112,7 @@ const boxSize = statement('box', 'The size of the drawer box, where it is not le
 const clear = statement('clear', 'Free height around the drawer box.', {
   phrases: { '<length> below': 'Under the box.', '<length> above': 'Over the box.' },
 });
-const drawerStatements = [boxSides, boxBottom, corners, slides, compare, packers, boxSize, clear];
+const drawerStatements = [boxSides, boxBottom, corners, slides, compare, packers, runners, boxSize, clear];
 const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, pulls, holds, vent, ownFront]);
 const drawersBody = noun('drawers', 'What all drawers have in common.', drawerStatements);
 
@@ -243,5 +254,5 @@ export const face = statement('face', 'Fronts and openings of the piece.', {
   body: () => faceNoun,
 });
 
-export const drawerSpecs = { boxSides, boxBottom, corners, slides, compare, packers, boxSize, clear };
+export const drawerSpecs = { boxSides, boxBottom, corners, slides, compare, packers, runners, boxSize, clear };
 export const frontSpecs = { shelves, holds, hinges, pair, single, ownFront };

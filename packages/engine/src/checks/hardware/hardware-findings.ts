@@ -5,6 +5,7 @@ import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import type { JoinedCase } from '../joinery/joined-case.ts';
 import { comparedSlides } from './compared-slides.ts';
 import { packerFindings } from './packer-findings.ts';
+import { runnerGrooveFindings } from './runner-grooves.ts';
 import { screwFindings } from './screw-findings.ts';
 import { slideLoadFindings } from './slide-loads.ts';
 import { slidePlaceFindings, slidesOutOfPlace } from './slide-places.ts';
@@ -26,6 +27,7 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
     ...packerFindings(placed),
     ...screwFindings(one, inPlace),
     ...slideLoadFindings(drawers, parts, shop.slides),
+    ...runnerGrooveFindings(drawers),
     ...comparedSlides(drawers, layout),
   ];
 }

@@ -120,7 +120,8 @@ function withoutSlides(
 ): readonly Finding[] {
   const bare = drawers.filter(({ drawer, cell }) => {
     const within = named.find(({ laid }) => laid.cell === cell)?.within ?? [];
-    return drawer.slides === undefined && drawer.slidesOrigin === undefined && !standsOnRunners(cell, within);
+    const runs = drawer.slides !== undefined || drawer.slidesOrigin !== undefined || drawer.runners !== undefined;
+    return !runs && !standsOnRunners(cell, within);
   });
   if (bare.length === 0) return [];
   return groupAlike(bare, ({ drawer }) => drawer.origin).flatMap((same) => {
