@@ -81,4 +81,16 @@ describe('wooden runners 3/4" high and 1/4" thick', () => {
         'side: behind it there is 3/4" of wood, 1/4" too long',
     ]);
   });
+
+  it('and slides are too much for one drawer, but one drawer may differ from all others', async () => {
+    const slide = 'slide "plain 14" side mount, 14 long, takes 1/2 each side\npiece';
+    const both = text(`${said}   slides "plain 14"`).replace('piece', slide);
+    expect((await pieceIn(both)).told).toEqual([
+      "cannot-be-both: what a drawer runs on cannot be both 'slides' and 'runners'",
+    ]);
+    const own = text('slides "plain 14"').replace('piece', slide).replace('"tools"', `"tools" { ${said} }`);
+    const { hardware, told } = await pieceIn(own);
+    expect(hardware.map(({ kind }) => kind)).toEqual(['runner', 'runner']);
+    expect(told).toEqual([]);
+  });
 });

@@ -17,7 +17,7 @@ import {
   usual,
   usualBottomGroove,
 } from '@fettle/engine';
-import type { Origin } from '@fettle/findings';
+import { cannotBeBoth, type Origin } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
@@ -83,6 +83,9 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   const packed = packerStatement && readPackers(new Reader(packerStatement, packers, context));
   const runnerStatement = only('runners');
   const onRunners = runnerStatement && readRunners(new Reader(runnerStatement, runners, context));
+  if (slideStatement !== undefined && runnerStatement !== undefined) {
+    runsOnBoth(context, slideStatement, runnerStatement);
+  }
   const compareStatement = only('compare');
   const compared = compareStatement && readCompared(new Reader(compareStatement, compare, context));
   const boxStatement = only('box');
@@ -149,6 +152,24 @@ function readPackers(reader: Reader<'<length>' | 'of <stock>'>): PackersDesign {
   };
 }
 
+function runsOnBoth(context: ReadContext, slides: Statement, runners: Statement): void {
+  const remove = (words: string, statement: Statement) => ({
+    how: 'remove',
+    values: { words },
+    changes: [{ kind: 'remove', at: originOf(context, statement) } as const],
+  });
+  context.findings.push(
+    cannotBeBoth.at(
+      headOrigin(context, runners),
+      { words: 'runners', other: 'slides', place: 'what a drawer runs on' },
+      {
+        related: [{ role: 'other', values: { words: 'slides' }, origin: headOrigin(context, slides) }],
+        mends: [remove('runners', runners), remove('slides', slides)],
+      },
+    ),
+  );
+}
+
 type EdgePhrase = `<length> above lower edge of ${(typeof datums)[number]}`;
 
 function readRunners(
@@ -182,9 +203,18 @@ function readCompared(reader: Reader<'<slide>'>): ComparedSlides | undefined {
   return slides && { slides, origin: target.origin, statement: originOf(context, statement) };
 }
 
+/** A drawer that says what it runs on runs on nothing that is said for all. */
+function withoutOther(common: DrawerSaid | undefined, own: DrawerSaid): DrawerSaid | undefined {
+  if (common === undefined) return undefined;
+  const { slides, slidesAt, slidesStatement, packers, compared, ...notOnSlides } = common;
+  if (own.runners !== undefined && own.slides === undefined) return notOnSlides;
+  const { runners, ...notOnRunners } = common;
+  return own.slides !== undefined && own.runners === undefined ? notOnRunners : common;
+}
+
 /** What holds for a drawer that says `own` where `common` is said for all; habits of the trade for the rest. */
 export function drawerFrom(own: DrawerSaid, common: DrawerSaid | undefined, unit: LengthUnit): DrawerDesign {
-  const { slides, ...said } = { ...common, ...own };
+  const { slides, ...said } = { ...withoutOther(common, own), ...own };
   return {
     ...said,
     ...(slides?.entry === undefined ? {} : { slides: slides.entry }),
