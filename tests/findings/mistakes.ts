@@ -252,6 +252,13 @@ export const mistakes: readonly Mistake[] = [
   { slip: 'a misspelt word', into: 'sideboard', from: 'plinth', to: '«plinht»', code: 'unknown-word' },
   { slip: 'a word that means nothing', into: 'chest', from: '19 deep', to: '19 deep, «waxed»', code: 'unknown-word' },
   {
+    slip: 'what is said of the top inside its braces',
+    into: 'sideboard',
+    from: 'thick 7/8, over sides {',
+    to: 'thick 7/8 { «over sides»',
+    code: 'said-inside-braces',
+  },
+  {
     slip: 'a statement of the case in the piece',
     into: 'vanity',
     from: '  face overlay full',

@@ -64,6 +64,7 @@ const ofWriting: ReadonlySet<string> = new Set([
   'name-missing',
   'name-not-closed',
   'name-not-opened',
+  'said-inside-braces',
   'size-of-what',
   'stray-mark',
   'text-too-large',

@@ -179,5 +179,6 @@ export { ventLeavesNoWood } from './catalogue/vent-leaves-no-wood.ts';
 export { ventLedgeTooDeep } from './catalogue/vent-ledge-too-deep.ts';
 export { ventWithoutSize } from './catalogue/vent-without-size.ts';
 export { wallTooThin } from './catalogue/wall-too-thin.ts';
+export { saidInsideBraces } from './catalogue/said-inside-braces.ts';
 export { wordBelongsElsewhere } from './catalogue/word-belongs-elsewhere.ts';
 export * from './finding.ts';

@@ -177,6 +177,7 @@ import { ventLeavesNoWood } from './vent-leaves-no-wood.ts';
 import { ventLedgeTooDeep } from './vent-ledge-too-deep.ts';
 import { ventWithoutSize } from './vent-without-size.ts';
 import { wallTooThin } from './wall-too-thin.ts';
+import { saidInsideBraces } from './said-inside-braces.ts';
 import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 
 // The facts differ from entry to entry; whoever looks one up by its code hands back the facts it was made with.
@@ -362,6 +363,7 @@ const kinds: readonly AnyKind[] = [
   ventLeavesNoWood,
   ventLedgeTooDeep,
   ventWithoutSize,
+  saidInsideBraces,
   wordBelongsElsewhere,
 ];
 

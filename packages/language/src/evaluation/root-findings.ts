@@ -24,6 +24,7 @@ export function withoutConsequences(findings: readonly PlacedFinding[], document
 const ofUnknownWords: ReadonlySet<string> = new Set([
   'name-empty',
   'name-missing',
+  'said-inside-braces',
   'unknown-name',
   'unknown-word',
   'word-belongs-elsewhere',

@@ -2,6 +2,7 @@ import {
   type Mend,
   notCheckedYet,
   type Origin,
+  saidInsideBraces,
   unknownName,
   unknownWord,
   wordBelongsElsewhere,
@@ -23,6 +24,8 @@ import { entryUnit } from './text-units.ts';
 export function reportUnread(context: ReadContext, statement: Statement): void {
   const { spec, exact } = specOf(statement);
   if (!exact && statement.head !== undefined) {
+    // One cause, one finding: what it would be as a statement of its own is not judged.
+    if (isOfWhatHoldsIt(context, statement)) return;
     const origin = headOrigin(context, statement);
     const at = { ...origin, end: origin.start + statement.head.length };
     const container = statement.$container;
@@ -55,6 +58,45 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
   for (const run of unread) reportRun(context, statement, run);
   if (exact) judgeStatement(context, statement);
   for (const child of statement.statements) reportUnread(context, child);
+}
+
+/** Words of the thing itself, such as `hinged left` of a door, that stand inside its braces instead of before them. */
+function isOfWhatHoldsIt(context: ReadContext, statement: Statement): boolean {
+  const { $container: holder } = statement;
+  if (holder.$type !== 'Statement' || statement.statements.length > 0) return false;
+  const { spec } = specOf(holder as Statement);
+  const words = statement.$cstNode?.text.trim() ?? '';
+  const isPhrase = spec.phrases.some(
+    ({ items, checked, pattern }) =>
+      checked && items.every((item) => item.kind === 'word') && pattern === words.toLowerCase(),
+  );
+  if (!isPhrase) return false;
+  const at = originOf(context, statement);
+  const after = headEnd(context, holder as Statement);
+  const remove = { kind: 'remove', at } as const;
+  context.findings.push(
+    saidInsideBraces.at(
+      at,
+      { words, word: spec.word },
+      {
+        mends: [
+          {
+            how: 'before-brace',
+            values: { words },
+            changes: [remove, { kind: 'insert-words', after, words: `, ${words}` }],
+          },
+          { how: 'remove', values: { words }, changes: [remove] },
+        ],
+      },
+    ),
+  );
+  return true;
+}
+
+/** The last of what a statement says before its brace. */
+function headEnd(context: ReadContext, statement: Statement): Origin {
+  const last = statement.parts.at(-1);
+  return last === undefined ? headOrigin(context, statement) : originOf(context, last);
 }
 
 /** The statements that may stand where this one stands. */
