@@ -13,6 +13,7 @@ import {
   standingOfBoards,
   standingOfSheets,
   standingWords,
+  stockAfter,
   type Units,
 } from '@fettle/engine';
 import { type LengthJson, lengthJson } from './length-json.ts';
@@ -33,6 +34,14 @@ export interface ShoppingJson {
   readonly costIsWhole: boolean;
   /** One more of each of these, and any single part that is spoiled can be made again. */
   readonly spares: readonly { readonly stock: string; readonly length: LengthJson; readonly width: LengthJson }[];
+  /** What is left over and worth keeping. */
+  readonly leftOver: readonly {
+    readonly stock: string;
+    readonly quantity: number;
+    readonly length: LengthJson;
+    readonly width: LengthJson;
+    readonly thickness?: LengthJson;
+  }[];
   /** Parts that are in no plan. */
   readonly notPlanned: readonly { readonly part: string; readonly mark: string; readonly why: string }[];
   /** About, without hardware. */
@@ -87,6 +96,9 @@ export function shoppingJson(evaluation: Evaluation, plan: BuyingPlan): Shopping
       length: lengthJson(like.length, units),
       width: lengthJson(like.width, units),
     })),
+    leftOver: stockAfter(laidOut(plan), units.unit).flatMap(({ stock, kept }) =>
+      kept.map(({ count, ...sizes }) => ({ stock: stock.name, quantity: count, ...sizesJson(sizes, units) })),
+    ),
     notPlanned: list.unplanned.map(({ piece, why }) => ({ part: piece.part.id, mark: piece.mark, why })),
     kilograms: Math.round(pieceWeight(parts).kilograms.toNumber() * 10) / 10,
     kerf: lengthJson(plan.request.kerf.length, units),
@@ -137,12 +149,18 @@ function buyJson(row: ShoppingRow, units: Units): BuyJson {
   }
 }
 
-function sizesJson({ length, width, thickness }: Sizes, units: Units): Pick<BuyJson, 'length' | 'width' | 'thickness'> {
+function sizesJson({ length, width, thickness }: Sizes, units: Units): SizesJson {
   return {
     length: lengthJson(length, units),
     width: lengthJson(width, units),
     ...(thickness === undefined ? {} : { thickness: lengthJson(thickness, units) }),
   };
+}
+
+interface SizesJson {
+  readonly length: LengthJson;
+  readonly width: LengthJson;
+  readonly thickness?: LengthJson;
 }
 
 interface Sizes {

@@ -14,6 +14,7 @@ import {
   standingOfBoards,
   standingOfSheets,
   standingWords,
+  stockAfter,
   type Units,
   type UnplannedPiece,
   type WoodRow,
@@ -49,6 +50,7 @@ export function shoppingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
       ...list.rows.map((row) => rowOf(row, plan, units)),
       ...total,
       ...reserveRows(plan, units),
+      ...keptRows(plan, units),
       ...list.unplanned.map((each) => unplannedRow(each, units)),
       weightRow(evaluation),
       {
@@ -176,6 +178,23 @@ function reserveRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
       }),
     };
   });
+}
+
+/** What is left over and worth keeping; what the shop file already has is not told again. */
+function keptRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
+  return stockAfter(laidOut(plan), units.unit).flatMap(({ stock, kept }) =>
+    kept.map(({ length, width, thickness, count }) => ({
+      parts: [],
+      cells: cells({
+        buy: `Left over: ${cleanName(stock.name)}`,
+        quantity: `${count}`,
+        length: shown(length, units),
+        width: shown(width, units),
+        thickness: thickness === undefined ? '' : shown(thickness, units),
+        notes: 'worth keeping',
+      }),
+    })),
+  );
 }
 
 function unplannedRow({ piece, why, needs, most }: UnplannedPiece, units: Units): TableRow {

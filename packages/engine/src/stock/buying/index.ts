@@ -12,6 +12,7 @@ export {
 } from './buying-request.ts';
 export { cutSequence, laidOut, type NumberedCut } from './cut-sequence.ts';
 export type { LaidArea, LaidPiece, LaidStock, SawCut } from './laid-stock.ts';
+export { type OffcutToKeep, offcutsToKeep, type StockAfter, stockAfter } from './offcuts-to-keep.ts';
 export { type PieceWeight, pieceWeight } from './piece-weight.ts';
 export type { PieceToCut } from './pieces-to-cut.ts';
 export {
