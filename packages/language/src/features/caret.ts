@@ -1,4 +1,6 @@
-import type { FettleLexer } from '../tokens/fettle-lexer.ts';
+import type { LangiumDocument } from 'langium';
+import type { Text } from '../generated/ast.ts';
+import type { FettleLexer, StructureReport } from '../tokens/fettle-lexer.ts';
 import { isQuote } from '../tokens/name-pattern.ts';
 import type { Standing, Structured } from '../tokens/structure.ts';
 import type { SpotRange } from './spot.ts';
@@ -44,8 +46,47 @@ export function caretAt(lexer: FettleLexer, text: string, offset: number): Caret
   };
 }
 
-function isInComment({ hidden }: Structured, before: string): boolean {
-  if (before.lastIndexOf('/*') > before.lastIndexOf('*/') && !/\/\/[^\n]*\/\*[^\n]*$/.test(before)) return true;
+/** As `caretAt`, but of a long text reads only the piece around the caret, where what stands before it is whole. */
+export function caretIn(lexer: FettleLexer, document: LangiumDocument, offset: number): Caret | undefined {
+  const text = document.textDocument.getText();
+  const from = wholeUpTo(document, text, offset);
+  const caret = caretAt(lexer, text.slice(from), offset - from);
+  if (caret === undefined || from === 0) return caret;
+  const { standing, range } = caret;
+  return {
+    ...caret,
+    standing: { ...standing, start: standing.start === undefined ? undefined : standing.start + from },
+    range: { start: range.start + from, end: range.end + from },
+  };
+}
+
+/** Nothing that is longer is a word. */
+const longestWord = 200;
+
+/** The beginning of the last outermost statement before `offset`, or 0 where something before it was mended. */
+function wholeUpTo({ parseResult }: LangiumDocument, text: string, offset: number): number {
+  const { statements, $cstNode: root } = parseResult.value as Text;
+  if (root?.root.fullText !== text) return 0;
+  // A first word that is being typed may still be one of the statement before it.
+  const typing = offset - (/\S*$/.exec(text.slice(Math.max(0, offset - longestWord), offset))?.[0].length ?? 0);
+  const start = statements.findLast(({ $cstNode }) => ($cstNode?.offset ?? typing) < typing)?.$cstNode?.offset ?? 0;
+  // Braces are mended by how far lines are indented: only what begins its line stands there alone as it does here.
+  if (start === 0 || !/[\r\n]/.test(text[start - 1] ?? '')) return 0;
+  // A remark that was opened before it may have no end yet.
+  if (text.lastIndexOf('/*', start) > text.lastIndexOf('*/', start)) return 0;
+  const { slips = [] } = (parseResult.lexerReport ?? {}) as Partial<StructureReport>;
+  const isWhole = slips.every(({ kind, start: at }) => at >= start && kind !== 'too-long' && kind !== 'too-deep');
+  return isWhole ? start : 0;
+}
+
+function isInComment({ words, hidden }: Structured, before: string): boolean {
+  const opens = before.lastIndexOf('/*');
+  // Within a name or a remark of one line these marks open nothing.
+  const opensNothing = [...words.filter(({ image }) => isQuote(image[0])), ...hidden].some(
+    ({ tokenType, startOffset, image }) =>
+      tokenType.name !== 'OTHER' && startOffset <= opens && opens < startOffset + image.length,
+  );
+  if (opens > before.lastIndexOf('*/') && !opensNothing) return true;
   const last = hidden.at(-1);
   return last?.tokenType.name === 'LINE_COMMENT' && last.startOffset + last.image.length === before.length;
 }

@@ -12,7 +12,7 @@ import type { DocumentEvaluator } from '../evaluation/evaluate-document.ts';
 import type { FettleServices } from '../fettle-module.ts';
 import type { Noun, SlotKind, StatementSpec } from '../schema/index.ts';
 import { FettleLexer } from '../tokens/fettle-lexer.ts';
-import { type Caret, caretAt } from './caret.ts';
+import { type Caret, caretIn } from './caret.ts';
 import { fenced } from './markdown.ts';
 import { type NamePlace, type OfferedName, offeredNames } from './offered-names.ts';
 import { type Continuation, type PhraseProgress, phraseProgress } from './phrase-progress.ts';
@@ -49,7 +49,7 @@ export class FettleCompletionProvider implements CompletionProvider {
 
   getCompletion(document: LangiumDocument, params: CompletionParams): CompletionList {
     const offset = document.textDocument.offsetAt(params.position);
-    const caret = caretAt(this.#lexer, document.textDocument.getText(), offset);
+    const caret = caretIn(this.#lexer, document, offset);
     if (caret === undefined) return CompletionList.create([]);
     const { noun, spec, start, parts } = caret.standing;
     const progress = spec === undefined ? none : phraseProgress(spec, parts, noun);

@@ -9,7 +9,7 @@ import type {
 import type { FettleServices } from '../fettle-module.ts';
 import type { PhraseItem } from '../schema/index.ts';
 import { FettleLexer } from '../tokens/fettle-lexer.ts';
-import { caretAt } from './caret.ts';
+import { caretIn } from './caret.ts';
 import { type Continuation, phraseProgress } from './phrase-progress.ts';
 
 /**
@@ -34,7 +34,7 @@ export class FettleSignatureHelp implements SignatureHelpProvider {
     const offset = document.textDocument.offsetAt(params.position);
     // A word or number that is still being typed has not been said yet.
     const typed = /[^\s{}(),"“”]*$/.exec(text.slice(Math.max(0, offset - longestWord), offset))?.[0].length ?? 0;
-    const standing = caretAt(this.#lexer, text, offset - typed)?.standing;
+    const standing = caretIn(this.#lexer, document, offset - typed)?.standing;
     if (standing?.spec === undefined) return undefined;
     const { spec, parts, noun } = standing;
     const { continuations, isWithin } = phraseProgress(spec, parts, noun);
