@@ -80,11 +80,19 @@ function fitPull(
           ? []
           : [{ words: 'screws that fill its thread measure', figure: plan.wantedScrew }]),
       ],
+      ...outlineOf(plan, x, y),
       screws: [],
       origin: pulls.entryOrigin,
     },
     features: [...holes, ...recesses(plan, wood, id, x, y)],
   };
+}
+
+function outlineOf(plan: PullPlan, x: Length, y: Length): Pick<PlacedHardware, 'outline'> {
+  const { across, up } = halfExtents(plan);
+  if (across === undefined || up === undefined) return {};
+  const around = (middle: Length, half: Figure) => intervalOf(middle.minus(half.length), middle.plus(half.length));
+  return { outline: { x: around(x, across), y: around(y, up), isRound: plan.pulls.entry.isRound } };
 }
 
 /** The front of the box behind a drawer front, or the stile of a framed door, where the middle of the pull lies on it. */

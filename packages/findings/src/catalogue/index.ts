@@ -39,6 +39,7 @@ import { frontTooLow } from './front-too-low.ts';
 import { frontsDoNotAddUp } from './fronts-do-not-add-up.ts';
 import { frontsMeet } from './fronts-meet.ts';
 import { gapUnusual } from './gap-unusual.ts';
+import { glassNotSaidSafe } from './glass-not-said-safe.ts';
 import { gradingWithoutEffect } from './grading-without-effect.ts';
 import { grooveBreaksOut } from './groove-breaks-out.ts';
 import { grooveTooDeep } from './groove-too-deep.ts';
@@ -83,6 +84,7 @@ import { offTheRuler } from './off-the-ruler.ts';
 import { offcutLargerThanStock } from './offcut-larger-than-stock.ts';
 import { openDoorsMeet } from './open-doors-meet.ts';
 import { packerDoesNotFit } from './packer-does-not-fit.ts';
+import { paneDoesNotFit } from './pane-does-not-fit.ts';
 import { panelFillsFrame } from './panel-fills-frame.ts';
 import { panelLeavesGroove } from './panel-leaves-groove.ts';
 import { partLongerThanStock } from './part-longer-than-stock.ts';
@@ -185,6 +187,8 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  glassNotSaidSafe,
+  paneDoesNotFit,
   caseGainTooDeep,
   kerfNotOfABlade,
   offcutLargerThanStock,

@@ -12,6 +12,7 @@ import { derive, plus, rootOrigin } from '../../design/derive.ts';
 import type { Divider, PanelDesign } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
 import { groupAlike } from '../../grouping.ts';
+import { frontMaterial } from '../../layout/front-thickness.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { exactSource } from '../../length/trade-formats.ts';
@@ -28,10 +29,25 @@ export function frameFindings(one: TradeCase): readonly Finding[] {
   return [
     ...(sides?.framed === undefined ? [] : framedFindings(one, sides.framed, sides, 'sides')),
     ...(back?.framed === undefined ? [] : framedFindings(one, back.framed, back, 'back')),
+    ...doorFrameFindings(one),
     ...backFindings(one),
     ...dustPanelFindings(one),
     ...middleRailFindings(one),
   ];
+}
+
+/** Of each statement once, however many doors are made by it. Panes have checks of their own. */
+function doorFrameFindings(one: TradeCase): readonly Finding[] {
+  if (one.face === undefined) return [];
+  const face = one.face.design;
+  const fronts = new Set(
+    cellsIn(one.face.root).flatMap(({ laid: { cell } }) =>
+      cell.kind === 'front' && cell.what === 'door' ? (frontMaterial(cell, face) ?? []) : [],
+    ),
+  );
+  return [...fronts].flatMap((front) =>
+    front.framed === undefined || front.framed.glass !== undefined ? [] : framedFindings(one, front.framed, front, 'doors'),
+  );
 }
 
 interface HeldPanel {
@@ -52,7 +68,7 @@ function framedFindings(
   one: TradeCase,
   framed: FramedDesign,
   frame: PanelDesign,
-  of: 'sides' | 'back',
+  of: 'sides' | 'back' | 'doors',
 ): readonly Finding[] {
   const { panel, tenons } = framed;
   const words = `panel of the ${of}`;
@@ -79,7 +95,7 @@ function framedFindings(
     ...fillsFrame(
       panel.thickness,
       frame.thickness,
-      of === 'sides' ? 'frame of the sides' : 'frame of the back',
+      `frame of the ${of}`,
       panel.origin,
     ),
   ];
