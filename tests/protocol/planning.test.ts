@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import {
   type ExportAnswer,
   exportSheetRequest,
+  type KeepOffcutsAnswer,
+  keepOffcutsRequest,
   type PieceView,
   type SheetView,
   stopPlanningNotification,
@@ -92,5 +94,42 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     const one = await ask();
     expect(one.kind === 'file' && one.text).toContain('least');
     expect(await ask()).toEqual(one);
+  });
+
+  test('what is left over is written to the shop, and offcuts that were used go', async () => {
+    const texts = {
+      'shop.fettle': `units inches to 1/32
+sheet "ply" actual 3/4, 96 long, 48 wide, costs 80 each {
+  offcut 40 long, 12-1/2 wide, 3 of them
+  offcut 5 long, 5 wide
+}
+machine "saw" kerf 1/8
+`,
+      'box.fettle': `use "shop.fettle"
+piece "box" {
+  units inches to 1/32
+  size 30 wide, 36 high, 12 deep
+  case { sides "ply"   bottom "ply", between sides   top "ply", between sides }
+}
+`,
+    };
+    editor = await SmallEditor.start(bundle, texts);
+    await editor.open('box.fettle');
+    await editor.verdictNow('box.fettle');
+    const ask = { uri: editor.uri('box.fettle'), piece: 'box' };
+    const answer = await editor.request<KeepOffcutsAnswer>(keepOffcutsRequest, ask);
+    if (answer.kind === 'refused') throw new Error(answer.sentence);
+    const [file, ...others] = answer.files;
+    expect(others).toEqual([]);
+    expect([file?.uri, file?.characters]).toEqual([editor.uri('shop.fettle'), texts['shop.fettle'].length]);
+    const [edit] = file?.edits ?? [];
+    // Three of the four parts come from the offcuts, so that all of them are gone; the small one stays.
+    expect(edit?.text).toMatch(
+      /^sheet "ply" actual 3\/4, 96 long, 48 wide, costs 80 each \{\n {2}offcut 5 long, 5 wide\n/,
+    );
+    expect(edit?.text).not.toContain('3 of them');
+    expect(edit?.text).toMatch(/\n {2}offcut .* long, .* wide\n\}$/);
+    expect(answer.sentence).toContain('3 offcuts that the plan uses taken out');
+    expect(await editor.request(keepOffcutsRequest, { ...ask, piece: 'nobody' })).toMatchObject({ kind: 'refused' });
   });
 });

@@ -1,6 +1,7 @@
-import { exportSheetRequest, moveDivisionRequest, pieceAtRequest } from '@fettle/protocol';
+import { exportSheetRequest, keepOffcutsRequest, moveDivisionRequest, pieceAtRequest } from '@fettle/protocol';
 import * as vscode from 'vscode';
 import { type ExportHost, exportSheet } from './commands/export-sheet.ts';
+import type { OffcutsHost } from './commands/keep-offcuts.ts';
 import { type NewPieceHost, newPiece } from './commands/new-piece.ts';
 import { openExample } from './commands/open-example.ts';
 import { registerPictureCommands } from './commands/picture-commands.ts';
@@ -23,8 +24,9 @@ export function startExtension(context: vscode.ExtensionContext, makeClient: Mak
       .catch(() => null);
     return answer ?? '';
   };
-  const exports: ExportHost = {
+  const exports: ExportHost & OffcutsHost = {
     askSheet: (params, token) => session.request(exportSheetRequest, params, token),
+    askOffcuts: (params, token) => session.request(keepOffcutsRequest, params, token),
     pieceAt,
     log,
   };

@@ -60,3 +60,23 @@ export interface StopPlanning {
   readonly uri: string;
   readonly piece: string;
 }
+
+/** What the shop files have to say once a piece is cut as planned. Answers a `KeepOffcutsAnswer`. */
+export const keepOffcutsRequest = 'fettle/keepOffcuts';
+
+export interface KeepOffcuts {
+  readonly uri: string;
+  /** Empty: the first piece. */
+  readonly piece: string;
+}
+
+export interface ChangedFile {
+  readonly uri: string;
+  /** Of the text that the edits are of: a file of another length has moved on. */
+  readonly characters: number;
+  readonly edits: readonly { readonly span: TextSpan; readonly text: string }[];
+}
+
+export type KeepOffcutsAnswer =
+  | { readonly kind: 'edits'; readonly files: readonly ChangedFile[]; readonly sentence: string }
+  | { readonly kind: 'refused'; readonly sentence: string };

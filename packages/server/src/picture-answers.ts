@@ -4,6 +4,9 @@ import {
   type ExportAnswer,
   type ExportSheet,
   exportSheetRequest,
+  type KeepOffcuts,
+  type KeepOffcutsAnswer,
+  keepOffcutsRequest,
   type MoveDivision,
   moveDivisionRequest,
   type PieceAt,
@@ -16,6 +19,7 @@ import { divisionAnswer } from './division-edits.ts';
 import { describeError } from './guarded-connection.ts';
 import { pieceKeys } from './picture-of-document.ts';
 import { builtVersion } from './pictures.ts';
+import { offcutEdits } from './plans/offcut-edits.ts';
 import type { PiecePlans } from './plans/piece-plans.ts';
 import { sheetMakers } from './sheets/index.ts';
 import { type FoundSheet, findSheet } from './sheets/sheet-ids.ts';
@@ -44,6 +48,11 @@ export class PictureAnswers {
       exportSheetRequest,
       { kind: 'refused', sentence: 'The sheet could not be made: the log says why' },
       (params: ExportSheet, token) => this.#export(params, token),
+    );
+    this.#answer(
+      keepOffcutsRequest,
+      { kind: 'refused', sentence: 'The offcuts could not be worked out: the log says why' },
+      (params: KeepOffcuts, token) => this.#keepOffcuts(params, token),
     );
     this.#answer(pieceAtRequest, null, (params: PieceAt, token) => this.#pieceAt(params, token));
   }
@@ -109,6 +118,16 @@ export class PictureAnswers {
         ? maker.files[format]?.(evaluated, option)
         : maker.files[format]?.(evaluated, await this.#plans.finished(evaluated.evaluation), option);
     return { kind: 'file', name, text: text ?? '' };
+  }
+
+  async #keepOffcuts({ uri, piece }: KeepOffcuts, token: CancellationToken): Promise<KeepOffcutsAnswer> {
+    const document = await this.#document(uri, token);
+    const pieces = document === undefined ? new Map<string, EvaluatedPiece>() : this.#pieces(document);
+    const evaluated = piece === '' ? [...pieces.values()][0] : pieces.get(piece);
+    if (evaluated === undefined) return { kind: 'refused', sentence: 'There is no such piece in the text just now' };
+    const plan = await this.#plans.finished(evaluated.evaluation);
+    const { LangiumDocuments } = this.#services.shared.workspace;
+    return offcutEdits(evaluated, plan, (each) => LangiumDocuments.getDocument(URI.parse(each)));
   }
 
   async #pieceAt({ uri, offset }: PieceAt, token: CancellationToken): Promise<string | null> {

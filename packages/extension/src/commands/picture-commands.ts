@@ -1,10 +1,11 @@
 import * as vscode from 'vscode';
 import type { PreviewPanels } from '../preview-panels.ts';
 import { type ExportHost, exportCurrent } from './export-sheet.ts';
+import { keepOffcuts, type OffcutsHost } from './keep-offcuts.ts';
 import { showPicture } from './show-picture.ts';
 
 /** Every command that has to do with the picture, by its name in the manifest. */
-export function registerPictureCommands(panels: PreviewPanels, host: ExportHost): vscode.Disposable {
+export function registerPictureCommands(panels: PreviewPanels, host: ExportHost & OffcutsHost): vscode.Disposable {
   const { registerCommand } = vscode.commands;
   return vscode.Disposable.from(
     registerCommand('fettle.showPicture', (uri?: unknown, piece?: unknown) => showPicture(panels, uri, piece)),
@@ -12,6 +13,7 @@ export function registerPictureCommands(panels: PreviewPanels, host: ExportHost)
     registerCommand('fettle.exportPng', (given?: unknown) => exportCurrent(panels, host, 'png', given)),
     registerCommand('fettle.exportCsv', (given?: unknown) => exportCurrent(panels, host, 'csv', given)),
     registerCommand('fettle.copyTable', () => copyTable(panels)),
+    registerCommand('fettle.keepOffcuts', () => keepOffcuts(panels, host)),
   );
 }
 
