@@ -10,10 +10,11 @@ import {
 import { type Group, groupAlike, groupedBy } from '../../grouping.ts';
 import { type Backing, backingsOf, holeOf } from '../../hardware/backing.ts';
 import type { PlacedHardware, Screw } from '../../hardware/placed-hardware.ts';
-import { Length } from '../../length/length.ts';
+import { Length, type LengthUnit } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { meets, overlapOf } from '../../solids/index.ts';
+import { THINNEST_FACE_FRAME } from '../../tables/construction-limits.ts';
 import { THICKEST_PACKER } from '../../tables/joinery-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
 import { featureWords, type JoinedCase } from '../joinery/joined-case.ts';
@@ -34,7 +35,7 @@ export function screwFindings(one: JoinedCase, hardware: readonly PlacedHardware
     });
   });
   const bad = judged.flatMap(({ backing, ...each }): readonly BadScrew[] =>
-    backing.kind === 'solid' ? [] : [{ ...each, backing }],
+    backing.kind === 'solid' || isInThinFrame(backing, one.unit) ? [] : [{ ...each, backing }],
   );
   return [...badFindings(bad, one, farthest), ...screwsThatMeet(judged)];
 }
@@ -102,6 +103,14 @@ function findingOf(group: Group<BadScrew>, one: JoinedCase, farthest: Length): F
       return unknown;
     }
   }
+}
+
+/** A face frame that is too thin for anything is told of the frame. */
+function isInThinFrame(backing: Backing, unit: LengthUnit): boolean {
+  if (backing.kind !== 'near-edge') return false;
+  const { role, thickness } = backing.part;
+  const isOfFrame = role === 'frame-stile' || role === 'frame-rail';
+  return isOfFrame && thickness.length.compare(limitIn(THINNEST_FACE_FRAME, unit)) < 0;
 }
 
 /** Two that are driven into one part from its two sides, each sound for itself. */
