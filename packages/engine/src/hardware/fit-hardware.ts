@@ -3,12 +3,12 @@ import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { fitSlides } from './drawer-slides.ts';
 import { fitHinges } from './hinges.ts';
-import type { FittedHardware } from './placed-hardware.ts';
 import { fitPanes } from './panes.ts';
+import type { FittedHardware } from './placed-hardware.ts';
 import { fitPulls } from './pulls.ts';
 import { fitShelfPins } from './shelf-pins.ts';
-import { fitRunners } from './wooden-runners.ts';
 import { fitVents } from './vents.ts';
+import { fitRunners } from './wooden-runners.ts';
 
 /** What every fitter of hardware is given: the design, where things lie, and the parts as they are joined. */
 export interface HardwareCase {

@@ -3,7 +3,7 @@ import type { Figure } from '../design/figure.ts';
 import type { FaceOfPart, Feature } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
-import type { Point3 } from '../solids/solid.ts';
+import type { Interval, Point3 } from '../solids/solid.ts';
 
 /** One piece of hardware in its place: what schedules list, what drawings show, and what it asks of the wood behind it. */
 export interface PlacedHardware {
@@ -20,6 +20,8 @@ export interface PlacedHardware {
   readonly on: readonly string[];
   /** Where it is set, in the order in which one measures: each says from which datum. */
   readonly set: readonly { readonly words: string; readonly figure: Figure }[];
+  /** What one sees of it from the front; absent where that is not known, or nothing is seen. */
+  readonly outline?: { readonly x: Interval; readonly y: Interval; readonly isRound: boolean };
   /** What fastens it. Whether there is wood behind each is asked of the parts, never taken for granted. */
   readonly screws: readonly Screw[];
   /** Absent while no packers are asked for. */

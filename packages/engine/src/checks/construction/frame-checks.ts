@@ -46,7 +46,9 @@ function doorFrameFindings(one: TradeCase): readonly Finding[] {
     ),
   );
   return [...fronts].flatMap((front) =>
-    front.framed === undefined || front.framed.glass !== undefined ? [] : framedFindings(one, front.framed, front, 'doors'),
+    front.framed === undefined || front.framed.glass !== undefined
+      ? []
+      : framedFindings(one, front.framed, front, 'doors'),
   );
 }
 
@@ -92,12 +94,7 @@ function framedFindings(
       tenons.origin,
       usual(TENON_SHORT, one.design.units.unit).length,
     ),
-    ...fillsFrame(
-      panel.thickness,
-      frame.thickness,
-      `frame of the ${of}`,
-      panel.origin,
-    ),
+    ...fillsFrame(panel.thickness, frame.thickness, `frame of the ${of}`, panel.origin),
   ];
 }
 
