@@ -4,6 +4,7 @@ import { boardBounds } from '../../../../packages/engine/src/stock/boards/board-
 import type { BoardKind, BoardPlan, BoardProblem } from '../../../../packages/engine/src/stock/boards/board-problem.ts';
 import { checkBoardPlan } from '../../../../packages/engine/src/stock/boards/check-board-plan.ts';
 import { planBoards } from '../../../../packages/engine/src/stock/boards/plan-boards.ts';
+import { searchPlans } from '../../../../packages/engine/src/stock/buying/search-plans.ts';
 
 /** Blanks out of boards: what a saw can cut, around defects, everything accounted for, with a bound that holds. */
 
@@ -120,6 +121,28 @@ describe('a plan', () => {
     ]);
     const tiny = plan({ ...NO_LOSS, ripKerf: 1, crosscutKerf: 1, boards: [board(199, 2200)], blanks: [slat] }, 1);
     expect(tiny.plan.boards).toHaveLength(1);
+  });
+
+  test('of more boards than one can wait for comes in small steps, so that one can stop', () => {
+    // Each board holds one: two hundred boards.
+    const wide = { id: 'wide', width: 6, length: 60, count: 200 };
+    const problem = { ...NO_LOSS, ripKerf: 1, crosscutKerf: 1, boards: [board(10, 100)], blanks: [wide] };
+    const steps = [];
+    for (const step of planBoards(problem, 3)) {
+      steps.push(step);
+      if (step.plan !== undefined) break;
+    }
+    const parts = steps.slice(0, -1);
+    expect(parts.length).toBeGreaterThan(3);
+    expect(parts.every(({ isPartial, plan: none, done }) => isPartial === true && none === undefined && !done)).toBe(
+      true,
+    );
+    expect(steps.at(-1)?.plan?.boards).toHaveLength(200);
+    // What is planned with others is planned whole, however many small steps it takes.
+    const search = searchPlans([{ kind: 'boards', problem }], { steps: 1, seed: 3 });
+    let last = search.next();
+    while (last.done !== true) last = search.next();
+    expect(last.value.answers[0]?.plan).toEqual(steps.at(-1)?.plan);
   });
 
   test('is refused where the question itself is no question', () => {

@@ -90,6 +90,8 @@ export interface BoardStep {
   /** The same by area alone; never above `bound`. */
   readonly areaBound: number;
   readonly done: boolean;
+  /** It is one of several small steps of one; only large orders take more than one. */
+  readonly isPartial?: true;
   /** 0 to 1, never falling; a guess. */
   readonly progress: number;
 }

@@ -13,7 +13,7 @@ import {
 } from './fill-board.ts';
 
 /**
- * Plans boards, better and better: a first plan with the first step, then others in which what was placed badly is worth
+ * Plans boards, better and better: a first plan with the first whole step, then others in which what was placed badly is worth
  * more and therefore placed sooner. Each step takes some milliseconds; whoever waits stops when he likes. The same problem
  * and seed give the same steps everywhere. Throws a RangeError, with the first step, where a number is not whole or is
  * negative.
@@ -22,7 +22,11 @@ export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardSte
   demandWhole(problem);
   const search = new BoardSearch(problem, seed);
   const { area, best: bound } = boardBounds(problem);
-  let best = search.first();
+  const part = (progress: number): BoardStep => ({ bound, areaBound: area, done: false, isPartial: true, progress });
+  const first = search.first();
+  let filling = first.next();
+  for (; filling.done !== true; filling = first.next()) yield part(0);
+  let best = filling.value;
   const isProved = () => best.missing === 0 && best.plan.cost <= bound;
   const step = (plan: BoardPlan | undefined, done: boolean, progress: number): BoardStep => ({
     ...(plan === undefined ? {} : { plan }),
@@ -33,7 +37,10 @@ export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardSte
   });
   yield step(best.plan, isProved(), 0);
   for (let round = 0; round < ROUNDS && !isProved(); round += 1) {
-    const next = search.again(best);
+    const again = search.again(best);
+    let more = again.next();
+    for (; more.done !== true; more = again.next()) yield part(round / ROUNDS);
+    const next = more.value;
     const isBetter = next.missing < best.missing || (next.missing === best.missing && next.plan.cost < best.plan.cost);
     const isNoWorse = next.missing === best.missing && next.plan.cost === best.plan.cost;
     if (isBetter || isNoWorse) best = next;
@@ -43,6 +50,7 @@ export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardSte
 }
 
 const ROUNDS = 600;
+const BOARDS_A_STEP = 32;
 /** Of more different blanks a board chooses among some only. */
 const MOST_KINDS_TOGETHER = 120;
 
@@ -97,18 +105,19 @@ class BoardSearch {
     };
   }
 
-  first(): Found {
+  first(): Generator<void, Found> {
     return this.fillAll([], 'quick');
   }
 
   /** Keeps some boards of a plan, the fuller ones rather, and makes the others anew. */
-  again(found: Found): Found {
+  again(found: Found): Generator<void, Found> {
     const chance = 0.2 + 0.7 * this.random.fraction();
     const kept = found.boards.filter((board) => this.random.fraction() < chance * fullness(board) ** 2);
     return this.fillAll(kept, this.random.fraction() < 0.3 ? 'quick' : 'thorough');
   }
 
-  private fillAll(kept: readonly FilledBoard[], how: 'quick' | 'thorough'): Found {
+  /** Pauses after some boards, so that whoever waits for a plan of thousands of blanks can stop. */
+  private *fillAll(kept: readonly FilledBoard[], how: 'quick' | 'thorough'): Generator<void, Found> {
     const { problem, area, spaces } = this;
     const waiting = Int32Array.from(problem.blanks, (blank) => (isSize(blank) ? blank.count : 0));
     const free = new Map(problem.boards.map(({ id, available = Number.POSITIVE_INFINITY }) => [id, available]));
@@ -154,6 +163,7 @@ class BoardSearch {
       }
       put(best);
       this.learn(best);
+      if (boards.length % BOARDS_A_STEP === 0) yield;
     }
     const cheaper = boards.map((board) => this.onCheaper(board, free));
     return { boards: cheaper, missing, plan: this.planOf(cheaper) };

@@ -31,6 +31,8 @@ export function hardwareToBuy(
   const entries = entriesOf(design.face);
   const groups = new Map<string, PlacedHardware[]>();
   for (const placed of hardware) {
+    // Runners are made of wood, and stand among the parts.
+    if (placed.kind === 'runner') continue;
     const key = JSON.stringify([placed.kind, placed.entry]);
     groups.set(key, [...(groups.get(key) ?? []), placed]);
   }

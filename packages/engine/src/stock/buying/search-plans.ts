@@ -51,7 +51,8 @@ export function* searchPlans(
   for (let turn = 0; turn < steps; turn += 1) {
     for (const [at, search] of searches.entries()) {
       if ((taken[at] as number) >= steps) continue;
-      const { value, done } = search.next();
+      let { value, done } = search.next();
+      for (; value === 'partial'; { value, done } = search.next()) yield now();
       if (value !== undefined) answers[at] = value;
       taken[at] = done === true ? steps : turn + 1;
       yield now();
@@ -60,8 +61,10 @@ export function* searchPlans(
   return now();
 }
 
-/** Each better answer as it comes; nothing where a step brought none. */
-function answersTo(question: PlanQuestion, seed: number): Generator<PlanAnswer | undefined, PlanAnswer | undefined> {
+type Answered = PlanAnswer | undefined;
+
+/** Each better answer as it comes; nothing where a step brought none, and 'partial' where it is not yet done. */
+function answersTo(question: PlanQuestion, seed: number): Generator<Answered | 'partial', Answered> {
   switch (question.kind) {
     case 'sheets':
       return sheetAnswers(searchSheets(question.problem, seed));
@@ -72,9 +75,7 @@ function answersTo(question: PlanQuestion, seed: number): Generator<PlanAnswer |
   }
 }
 
-function* sheetAnswers(
-  search: Generator<SheetSearch, SheetSearch>,
-): Generator<PlanAnswer | undefined, PlanAnswer | undefined> {
+function* sheetAnswers(search: Generator<SheetSearch, SheetSearch>): Generator<Answered, Answered> {
   let before: SheetSearch | undefined;
   for (;;) {
     const { value } = search.next();
@@ -90,9 +91,13 @@ function* sheetAnswers(
 function* boardAnswers(
   problem: BoardProblem,
   search: Generator<BoardStep, void>,
-): Generator<PlanAnswer | undefined, PlanAnswer | undefined> {
+): Generator<Answered | 'partial', Answered> {
   let plan: BoardPlan | undefined;
   for (const step of search) {
+    if (step.isPartial === true) {
+      yield 'partial';
+      continue;
+    }
     const bound = wholeBoardsBound(problem, step.bound);
     plan = step.plan ?? plan;
     const answer: PlanAnswer | undefined =
