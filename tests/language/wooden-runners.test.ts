@@ -1,5 +1,7 @@
+import { drawerSchedule } from '@fettle/engine';
 import { evaluateDocument } from '@fettle/language';
 import { describe, expect, it } from 'vitest';
+import { hardwareToBuy } from '../../packages/engine/src/stock/buying/hardware-to-buy.ts';
 import { readFixture } from './harness/fixture.ts';
 import { openFixture } from './harness/workbench.ts';
 
@@ -92,5 +94,13 @@ describe('wooden runners 3/4" high and 1/4" thick', () => {
     const { hardware, told } = await pieceIn(own);
     expect(hardware.map(({ kind }) => kind)).toEqual(['runner', 'runner']);
     expect(told).toEqual([]);
+  });
+
+  it('stand in the list of drawers and are not bought', async () => {
+    const evaluation = await pieceIn(text(said));
+    expect(drawerSchedule(evaluation).map(({ slides }) => slides.map(({ label }) => label))).toEqual([
+      ['left runner of "tools"', 'right runner of "tools"'],
+    ]);
+    expect(hardwareToBuy(evaluation)).toEqual([]);
   });
 });

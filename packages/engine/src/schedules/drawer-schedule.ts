@@ -1,7 +1,7 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { Evaluation, Span } from '../evaluation.ts';
-import type { PlacedHardware } from '../hardware/placed-hardware.ts';
+import type { HardwareKind, PlacedHardware } from '../hardware/placed-hardware.ts';
 import type { Part } from '../parts/part.ts';
 import { spacesOf } from './cells-of-face.ts';
 
@@ -17,11 +17,13 @@ export interface ScheduledDrawer {
   readonly front?: Part;
   /** From the outside of one side to the outside of the other. */
   readonly box?: { readonly width: Figure; readonly height: Figure; readonly depth: Figure };
-  /** As placed, left first; empty where it runs on wood, or where its entry does not tell. */
+  /** Or its wooden runners: as placed, left first; empty where it runs on a frame, or where its entry does not tell. */
   readonly slides: readonly PlacedHardware[];
   /** What it must hold. */
   readonly holds: readonly { readonly count: number; readonly thing: string }[];
 }
+
+const carrying: ReadonlySet<HardwareKind> = new Set<HardwareKind>(['slide', 'runner']);
 
 export function drawerSchedule({ layout, parts, hardware }: Evaluation): readonly ScheduledDrawer[] {
   return spacesOf(layout.face).flatMap((laid): readonly ScheduledDrawer[] => {
@@ -38,7 +40,7 @@ export function drawerSchedule({ layout, parts, hardware }: Evaluation): readonl
         opening: { width: opening.x.size, height: opening.y.size },
         ...(front === undefined ? {} : { front }),
         ...(box === undefined ? {} : { box }),
-        slides: hardware.filter((each) => each.kind === 'slide' && each.cell === cell.id),
+        slides: hardware.filter((each) => carrying.has(each.kind) && each.cell === cell.id),
         holds: (cell.holds ?? []).map(({ count, thing }) => ({ count, thing: thing.name })),
       },
     ];
