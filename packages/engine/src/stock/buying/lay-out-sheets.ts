@@ -14,7 +14,7 @@ export function layOutSheets({ order, plan }: PlannedSheets, first: number): rea
     if (offer === undefined) return [];
     const read = new SheetReader(order);
     read.trim(root, offer);
-    read.node(root, `${first + at}`, read.cuts.length === 0 ? 0 : 1);
+    read.node(root, `${first + at}`, 0);
     return [
       {
         number: first + at,
@@ -36,6 +36,8 @@ class SheetReader {
   readonly pieces: LaidPiece[] = [];
   readonly offcuts: LaidArea[] = [];
   readonly cuts: SawCut[] = [];
+  /** How many changes of direction come before what the plan says: those of trimming. */
+  #before = 0;
   readonly #order: SheetOrder;
   readonly #byId: ReadonlyMap<string, SheetOrder['pieces'][number]>;
 
@@ -47,16 +49,18 @@ class SheetReader {
   /** Each edge that is trimmed is cut off first: the fence is set to what is to remain. */
   trim({ x, y, width, length }: CuttingNode, whole: StockOffer): void {
     const blanks: readonly string[] = [];
+    const gives = 'trimmed sheet';
     const [left, near] = [this.#length(x), this.#length(y)];
     const [right, far] = [this.#length(x + width), this.#length(y + length)];
     const rip = (at: Length, setting: Length) =>
-      this.cuts.push({ depth: 0, direction: 'rip', setting, at, from: Length.zero, to: whole.length, blanks });
+      this.cuts.push({ depth: 0, direction: 'rip', gives, setting, at, from: Length.zero, to: whole.length, blanks });
     const cross = (at: Length, setting: Length) =>
-      this.cuts.push({ depth: 0, direction: 'crosscut', setting, at, from: left, to: right, blanks });
+      this.cuts.push({ depth: 0, direction: 'crosscut', gives, setting, at, from: left, to: right, blanks });
     if (left.isPositive()) rip(left, whole.width.minus(left));
     if (right.compare(whole.width) < 0) rip(right, right.minus(left));
     if (near.isPositive()) cross(near, whole.length.minus(near));
     if (far.compare(whole.length) < 0) cross(far, far.minus(near));
+    if (this.cuts.length > 0) this.#before = 1;
   }
 
   node(node: CuttingNode, name: string, depth: number): void {
@@ -79,7 +83,7 @@ class SheetReader {
       if (!isLast || pieceEnd < end) {
         const gives = piece.kind === 'blank' ? this.#byId.get(piece.blank)?.mark : inside;
         this.cuts.push({
-          depth,
+          depth: depth + this.#before,
           direction: cut.direction,
           setting: this.#length(rip ? piece.width : piece.length),
           at: this.#length(pieceEnd),
