@@ -2,6 +2,7 @@ import { type Finding, sizeNegative } from '@fettle/findings';
 import { rootOrigin } from '../design/derive.ts';
 import type { Cell, DrawerDesign, FrontFit, PieceDesign, ShelfDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
+import { rowDistances } from '../parts/pin-rows.ts';
 import { givenAt } from './written-sizes.ts';
 
 /** Written lengths between one thing and another, which cannot be less than nothing. Each number is reported once. */
@@ -96,8 +97,8 @@ function ofShelves(shelves: ShelfDesign | undefined): readonly Distance[] {
   const { shyEachEnd, pins, cleats } = shelves;
   const found: Distance[] = [{ words: 'what shelves are shy', figure: shyEachEnd }];
   if (cleats !== undefined) found.push({ words: 'set-back of the cleats', figure: cleats.setBack });
-  for (const figure of [pins?.fromFront, pins?.fromBack]) {
-    if (figure !== undefined) found.push({ words: 'distance of a row of pin holes', figure });
+  if (pins !== undefined) {
+    for (const figure of rowDistances(pins)) found.push({ words: 'distance of a row of pin holes', figure });
   }
   return found;
 }

@@ -65,6 +65,11 @@ export function undersideOn(pins: PinRowsDesign, holes: HolesUp, index: number):
   ]);
 }
 
+/** What is written of where rows are; none of it may be less than nothing. */
+export function rowDistances({ fromFront, fromBack, lowest, highest }: PinRowsDesign): readonly Figure[] {
+  return [fromFront, fromBack, lowest, highest].flatMap((figure) => figure ?? []);
+}
+
 export interface RowPlace {
   readonly at: 'front' | 'back';
   /** From the datum that the maker measures from. */

@@ -78,7 +78,7 @@ function asSides(sides: PanelDesign): Material {
   return sides.stock === undefined ? { thickness } : { stock: sides.stock, thickness };
 }
 
-/** Undefined where none is written; a height that cannot be read leaves its shelf out. */
+/** Undefined where none is written, or one of them cannot be read, which has a finding of its own. */
 function readHeights(context: ReadContext, statement: Statement): readonly ShelfHeight[] | undefined {
   const said = bodyStatements(statement, 'shelf');
   const heights = said.flatMap((each): readonly ShelfHeight[] => {
@@ -88,8 +88,18 @@ function readHeights(context: ReadContext, statement: Statement): readonly Shelf
     if (underside !== undefined) return [{ origin: reader.origin, up: underside, to: 'underside' }];
     return upper === undefined ? [] : [{ origin: reader.origin, up: upper, to: 'upper face' }];
   });
-  return heights.length === 0 ? undefined : heights;
+  return heights.length === 0 || heights.length < said.length ? undefined : heights;
 }
+
+const rowMeasures = [
+  'holes <length> wide',
+  '<length> deep',
+  '<length> apart',
+  '<length> from front',
+  '<length> from back',
+  'lowest <length> up',
+  'highest <length> up',
+] as const;
 
 function readPins(context: ReadContext, statement: Statement, isAdjustable: boolean): PinRowsDesign | undefined {
   const said = onlyStatement(context, statement, 'pins');
@@ -99,6 +109,9 @@ function readPins(context: ReadContext, statement: Statement, isAdjustable: bool
     return undefined;
   }
   const reader = new Reader(said, vocabulary.pins, context);
+  // Rows of which some words cannot be read are not known; a finding about them would be a second one.
+  const isUnreadable = rowMeasures.some((each) => reader.has(each) && reader.length(each) === undefined);
+  if (isUnreadable || reader.hasUnread) return undefined;
   const { unit } = context.units;
   const isSystem = reader.has('system rows');
   const bySystem = (size: Length, words: string): Figure => assumed(size, `${words} of the 32 mm system, a convention`);

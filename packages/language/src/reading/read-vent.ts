@@ -6,6 +6,8 @@ import { readMaterial } from './read-material.ts';
 import { optional } from './read-shop.ts';
 import { onlyStatement, type ReadContext, Reader } from './reader.ts';
 
+const sizes = ['<length> wide', '<length> high', '<length> up'] as const;
+
 /** The vent of a front or of an open space; absent while its width, its height or its place is not said. */
 export function readVent(context: ReadContext, statement: Statement): { readonly vent?: VentDesign } {
   const said = onlyStatement(context, statement, 'vent');
@@ -27,7 +29,8 @@ export function readVent(context: ReadContext, statement: Statement): { readonly
   ];
   if (width === undefined || height === undefined || up === undefined || missing.length > 0) {
     // What cannot be read has a finding of its own.
-    if (!reader.hasUnread)
+    const isUnreadable = sizes.some((each) => reader.has(each) && reader.length(each) === undefined);
+    if (!reader.hasUnread && !isUnreadable)
       context.findings.push(ventWithoutSize.at(reader.origin, { missing: missing.join(' and no ') }));
     return {};
   }

@@ -9,7 +9,7 @@ import {
 } from '@fettle/findings';
 import { holeHeights, type PinnedShelves, pinnedShelves, woodsAt, woodsBehind } from '../../hardware/shelf-pins.ts';
 import { Length } from '../../length/length.ts';
-import { holesUp, pitchesBetween, type RowPlace } from '../../parts/pin-rows.ts';
+import { holesUp, pitchesBetween, type RowPlace, rowDistances } from '../../parts/pin-rows.ts';
 import { shelfCount } from '../../parts/shelf-places.ts';
 import { isMetric } from '../../tables/trade-limits.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
@@ -25,7 +25,10 @@ import { pinHoleFindings } from './pin-holes-and-cuts.ts';
 export function pinRowFindings(one: TradeCase): readonly Finding[] {
   if (one.face === undefined) return [];
   const names = new Map(cellsIn(one.face.root).map((named) => [named.laid.cell.id, named]));
-  const all = pinnedShelves({ design: one.design, layout: one.layout, face: one.face.root });
+  // A distance of less than nothing has a finding of its own.
+  const all = pinnedShelves({ design: one.design, layout: one.layout, face: one.face.root }).filter(
+    ({ pins }) => !rowDistances(pins).some(({ length }) => length.isNegative()),
+  );
   const found = all.map((pinned): readonly Finding[] => {
     const named = names.get(pinned.cell.id);
     if (named === undefined) return [];

@@ -6,6 +6,7 @@ import type { HeldDesign, ThingDesign } from '../../design/contents-design.ts';
 import type { FrontCell, OpenCell } from '../../design/design.ts';
 import type { LaidCell } from '../../evaluation.ts';
 import type { Length } from '../../length/length.ts';
+import { rowDistances } from '../../parts/pin-rows.ts';
 import { cellsIn, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
@@ -14,6 +15,9 @@ export function contentsFindings({ face, layout }: TradeCase): readonly Finding[
   if (face === undefined) return [];
   return cellsIn(face.root).flatMap(({ laid, group }) => {
     if (!holdsSomething(laid)) return [];
+    // Where shelves lie is not known while a distance of their rows is less than nothing.
+    const { pins } = laid.cell.shelves ?? {};
+    if (pins !== undefined && rowDistances(pins).some(({ length }) => length.isNegative())) return [];
     const room = roomInside(laid, face.design, layout);
     const [width, depth] = [room.width.length, room.depth.length];
     const spaces = room.heights.map(({ length: height }): Space => ({ width, depth, height }));
