@@ -14,7 +14,7 @@ const shop = `${butt}\n${knob}\n${dish}`;
 const sideBySide = `inset, gap 3/32 {
     row {
       door "pans" hinged right { hinges "butt 2"   pulls "knob" }
-      partition thick 3/4, shown
+      partition thick 1-1/2, shown
       door "pots" hinged left { hinges "butt 2"   pulls "knob" }
     }
     fronts thick 3/4
@@ -51,7 +51,9 @@ describe.each([
     slip: 'a door hung where two doors meet',
     right: caseWith(sideBySide, shop, '40 wide, 30 high, 12 deep'),
     wrong: caseWith(
-      sideBySide.replace('      partition thick 3/4, shown\n', '').replace('"pots" hinged left', '"pots" hinged right'),
+      sideBySide
+        .replace('      partition thick 1-1/2, shown\n', '')
+        .replace('"pots" hinged left', '"pots" hinged right'),
       shop,
       '40 wide, 30 high, 12 deep',
     ),

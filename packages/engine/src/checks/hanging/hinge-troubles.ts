@@ -96,7 +96,8 @@ function screwsInEdging(
   const edges: readonly FaceOfPart[] = form === 'knife' ? ['-y', '+y'] : [side === 'left' ? '-x' : '+x'];
   const door = parts.find(({ id }) => id === leaf.id);
   const strip = door?.edging.find(({ at }) => edges.includes(at));
-  if (strip === undefined) return undefined;
+  // What is wider than the door is thick is a board glued on, and holds like one.
+  if (strip === undefined || strip.thickness.length.compare(leaf.deep.size.length) > 0) return undefined;
   const gain = gains?.door.length.max(Length.zero) ?? Length.zero;
   const limit = strip.thickness.length.minus(gain).plus(limitIn(LEAST_BEYOND_EDGING, unit));
   return screw.compare(limit) < 0
