@@ -62,6 +62,16 @@ test('the lining is four strips that fill the hole up to the clear opening', asy
   ]);
 });
 
+test('what one sees of it from the front is its clear opening', async () => {
+  const chest = await chestWith('vent 8 wide, 2 high, 6 up { box   back   lining of "maple" thick 1/4 }');
+  const [vent] = chest.hardware.filter(({ kind }) => kind === 'vent');
+  expect(vent?.outline).toEqual({
+    x: { from: Length.inches(8), to: Length.inches(16) },
+    y: { from: Length.inches(55, 8), to: Length.inches(71, 8) },
+    isRound: false,
+  });
+});
+
 test('round corners of 1/2" take (4 - π) / 4 of a square inch', async () => {
   const chest = await chestWith('vent 8 wide, 2 high, 6 up, corners 1/2 { box   back }');
   for (const { freeSquareInches } of ventSchedule(chest)) {

@@ -76,8 +76,16 @@ function placedVent({ id, cell, vent, layers }: VentInPlace): PlacedHardware {
       { words: 'height of the opening', figure: vent.height },
     ],
     screws: [],
+    ...outlineOf(layers),
     origin: vent.origin,
   };
+}
+
+/** What one sees of it from the front. */
+function outlineOf([first]: readonly VentLayerInPlace[]): Pick<PlacedHardware, 'outline'> {
+  if (first === undefined || first.what !== 'front') return {};
+  const { x, y } = first.clear;
+  return { outline: { x: intervalIn(x), y: intervalIn(y), isRound: false } };
 }
 
 /** Two strips over the whole width of the hole, two between them; as deep as the front is thick. */
