@@ -4,11 +4,18 @@ import { layOutSheets } from './lay-out-sheets.ts';
 import type { BuyingPlan } from './plan-buying.ts';
 import { sparesOf } from './spares.ts';
 
+/** Lists, drawings and spares of one plan all begin with it. */
+const laidOutOf = new WeakMap<BuyingPlan, readonly LaidStock[]>();
+const sequenceOf = new WeakMap<BuyingPlan, readonly NumberedCut[]>();
+
 /** All stock of a plan as it is cut: sheets, then boards, numbered through. */
 export function laidOut(plan: BuyingPlan): readonly LaidStock[] {
+  const known = laidOutOf.get(plan);
+  if (known !== undefined) return known;
   const laid: LaidStock[] = [];
   for (const sheets of plan.sheets) laid.push(...layOutSheets(sheets, laid.length + 1));
   for (const boards of plan.boards) laid.push(...layOutBoards(boards, laid.length + 1));
+  laidOutOf.set(plan, laid);
   return laid;
 }
 
@@ -28,6 +35,14 @@ export interface NumberedCut {
  * other, the wider first.
  */
 export function cutSequence(plan: BuyingPlan): readonly NumberedCut[] {
+  const known = sequenceOf.get(plan);
+  if (known !== undefined) return known;
+  const sequence = sequenceOfCuts(plan);
+  sequenceOf.set(plan, sequence);
+  return sequence;
+}
+
+function sequenceOfCuts(plan: BuyingPlan): readonly NumberedCut[] {
   const laid = laidOut(plan);
   const without = new Set(sparesOf(laid).flatMap((each) => (each.spare === undefined ? [each.piece.blank.id] : [])));
   const all = laid.flatMap((from, at) => from.cuts.map((cut, turn) => ({ from, cut, at, turn })));

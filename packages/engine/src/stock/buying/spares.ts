@@ -1,3 +1,4 @@
+import { Length } from '../../length/length.ts';
 import type { LaidArea, LaidStock } from './laid-stock.ts';
 import type { PieceToCut } from './pieces-to-cut.ts';
 
@@ -10,17 +11,23 @@ export interface Spare {
 }
 
 export function sparesOf(laid: readonly LaidStock[]): readonly Spare[] {
-  return laid.flatMap((from) =>
-    from.pieces.map((piece): Spare => {
-      const fitting = laid
-        .filter((other) => isAlike(other, from))
-        .flatMap((other) => other.offcuts.map((offcut) => ({ from: other, offcut })))
-        .filter(({ offcut }) => holds(offcut, piece, piece.piece.blank.mayTurn))
-        .sort((a, b) => areaOf(a.offcut) - areaOf(b.offcut));
-      const [spare] = fitting;
+  const kinds: { readonly like: LaidStock; readonly offcuts: { from: LaidStock; offcut: LaidArea }[] }[] = [];
+  const kindOf = (stock: LaidStock) => kinds.find(({ like }) => isAlike(like, stock));
+  for (const from of laid) {
+    const offcuts = from.offcuts.map((offcut) => ({ from, offcut }));
+    const kind = kindOf(from);
+    if (kind === undefined) kinds.push({ like: from, offcuts });
+    else kind.offcuts.push(...offcuts);
+  }
+  // The smallest first: what is large is kept for something larger.
+  for (const { offcuts } of kinds) offcuts.sort((a, b) => areaOf(a.offcut) - areaOf(b.offcut));
+  return laid.flatMap((from) => {
+    const offcuts = kindOf(from)?.offcuts ?? [];
+    return from.pieces.map((piece): Spare => {
+      const spare = offcuts.find(({ offcut }) => holds(offcut, piece, piece.piece.blank.mayTurn));
       return { piece: piece.piece, from, ...(spare === undefined ? {} : { spare }) };
-    }),
-  );
+    });
+  });
 }
 
 /** One more of some stock, that any single piece without a spare could be cut from. */
@@ -36,20 +43,27 @@ export interface Reserve {
 export function reservesFor(laid: readonly LaidStock[]): readonly Reserve[] {
   const lacking = sparesOf(laid).filter(({ spare }) => spare === undefined);
   const kinds: LaidStock[][] = [];
-  for (const { from } of lacking) {
+  for (const from of new Set(lacking.map((each) => each.from))) {
     const kind = kinds.find(([first]) => first !== undefined && isAlike(first, from));
     if (kind === undefined) kinds.push([from]);
     else kind.push(from);
   }
   return kinds.flatMap((kind): readonly Reserve[] => {
-    const own = lacking.filter(({ from }) => kind.includes(from));
-    const placed = own.map(({ piece, from }) => ({ piece, area: from.pieces.find((each) => each.piece === piece) }));
+    const [first] = kind;
+    if (first === undefined) return [];
+    const stocks = new Set(kind);
+    const own = lacking.filter(({ from }) => stocks.has(from));
+    const ids = new Set(own.map(({ piece }) => piece.blank.id));
+    const areas = kind.flatMap(({ pieces }) => pieces.filter(({ piece }) => ids.has(piece.blank.id)));
+    // What is as long as the longest and as wide as the widest holds each of them.
+    const length = areas.reduce((most, area) => most.max(area.length), Length.zero);
+    const width = areas.reduce((most, area) => most.max(area.width), Length.zero);
     const [like] = laid
-      .filter((stock) => kind[0] !== undefined && isAlike(stock, kind[0]))
+      .filter((stock) => isAlike(stock, first))
       // An offcut of earlier work cannot be bought once more.
       .flatMap((stock) => (stock.offcut === undefined ? [stock] : asSold(stock)))
-      .filter((stock) => placed.every(({ area }) => area === undefined || fitsInto(stock, area)))
-      .sort((a, b) => areaOf(a) - areaOf(b));
+      .filter((stock) => fitsInto(stock, { length, width }))
+      .sort((x, y) => areaOf(x) - areaOf(y));
     return like === undefined ? [] : [{ like, covers: own.map(({ piece }) => piece) }];
   });
 }
@@ -59,7 +73,7 @@ function asSold(laid: LaidStock): readonly LaidStock[] {
   return length === undefined || width === undefined ? [] : [{ ...laid, length: length.length, width: width.length }];
 }
 
-function fitsInto(stock: LaidStock, area: LaidArea): boolean {
+function fitsInto(stock: LaidStock, area: Pick<LaidArea, 'length' | 'width'>): boolean {
   // What is trimmed off a board's ends and edges is no room: what comes before the first piece is trimmed off both ends.
   const along = stock.pieces.reduce((least, piece) => least.min(piece.along), stock.length);
   const across = stock.pieces.reduce((least, piece) => least.min(piece.across), stock.width);
