@@ -37,6 +37,14 @@ const better: readonly {
   { code: 'pane-does-not-fit', declared: '', piece: ['rabbet 3/8 deep, clearance 3/8', 'rabbet 1/16 deep, clearance 1/8'] },
   { code: 'pane-does-not-fit', declared: '', piece: ['rabbet 3/8 deep, clearance 3/8', 'rabbet 11/16 deep, clearance 1/8'] },
   {
+    code: 'nothing-to-catch-on',
+    declared: '',
+    piece: [
+      'doors "linen" rest { catch magnet, at bottom }   drawer "sheets" front 7 high',
+      'drawer "sheets" front 7 high   doors "linen" rest { catch magnet, at top }',
+    ],
+  },
+  {
     code: 'closing-edge-needs-bevel',
     declared: '',
     piece: ['hinges "butt" }', 'hinges "butt", closing edge bevelled 1/32 }'],

@@ -81,6 +81,7 @@ export { noCutterForGroove } from './catalogue/no-cutter-for-groove.ts';
 export { noToolForJoint } from './catalogue/no-tool-for-joint.ts';
 export { notCheckedYet } from './catalogue/not-checked-yet.ts';
 export { notchCutsFrame } from './catalogue/notch-cuts-frame.ts';
+export { nothingToCatchOn } from './catalogue/nothing-to-catch-on.ts';
 export { nothingToMake } from './catalogue/nothing-to-make.ts';
 export { offTheRuler } from './catalogue/off-the-ruler.ts';
 export { offcutLargerThanStock } from './catalogue/offcut-larger-than-stock.ts';

@@ -14,7 +14,7 @@ import type {
 } from './construction-design.ts';
 import type { HeldDesign } from './contents-design.ts';
 import type { Figure } from './figure.ts';
-import type { HangingDesign, PullsDesign } from './hanging-design.ts';
+import type { CatchDesign, HangingDesign, PullsDesign } from './hanging-design.ts';
 import type { JoinDesign } from './join-design.ts';
 import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
@@ -242,6 +242,7 @@ export interface FrontCell extends CellCommon {
   /** What else is said of its hinges. */
   readonly hanging?: HangingDesign;
   readonly hingeSideOrigin?: Origin;
+  readonly catches?: readonly CatchDesign[];
   /** Overrides the pulls of the face. */
   readonly pulls?: PullsDesign;
   /** The word `door`, where `doors` would make a pair of it. */

@@ -27,6 +27,15 @@ export interface NamedHinges {
   readonly origin: Origin;
 }
 
+/** What holds a door shut, or what it comes to rest on. */
+export interface CatchDesign {
+  readonly origin: Origin;
+  readonly kind: 'catch' | 'stop';
+  readonly how?: 'magnet' | 'ball' | 'touch';
+  readonly at: readonly ('top' | 'bottom')[];
+  readonly atOrigins?: Readonly<Partial<Record<'top' | 'bottom', Origin>>>;
+}
+
 /** Pulls of a front, or of all fronts that open. */
 export interface PullsDesign {
   readonly origin: Origin;

@@ -57,3 +57,6 @@ export const PULL_SCREW_HOLE: TradeLimit = { inches: Length.inches(3, 16), metri
 
 /** Common practice, no source: what a pane has to lie on wherever it is pushed to. */
 export const LEAST_LAP_OF_GLASS: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(3) };
+
+/** Common practice, no source: what a catch or a stop needs of wood behind the back of a door. */
+export const CATCH_BEHIND_DOOR: TradeLimit = { inches: Length.inches(1, 2), metric: Length.millimetres(12) };

@@ -79,6 +79,7 @@ import { noCutterForGroove } from './no-cutter-for-groove.ts';
 import { noToolForJoint } from './no-tool-for-joint.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
+import { nothingToCatchOn } from './nothing-to-catch-on.ts';
 import { nothingToMake } from './nothing-to-make.ts';
 import { offTheRuler } from './off-the-ruler.ts';
 import { offcutLargerThanStock } from './offcut-larger-than-stock.ts';
@@ -187,6 +188,7 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  nothingToCatchOn,
   glassNotSaidSafe,
   paneDoesNotFit,
   caseGainTooDeep,

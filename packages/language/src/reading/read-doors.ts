@@ -1,4 +1,4 @@
-import type { FrontCell, HangingDesign, HingeEntry, NamedHinges } from '@fettle/engine';
+import type { CatchDesign, FrontCell, HangingDesign, HingeEntry, NamedHinges } from '@fettle/engine';
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import * as face from '../schema/face.ts';
@@ -41,6 +41,34 @@ export function readHinges(
     ...optional('bevel', reader.length('closing edge bevelled <length>')),
   };
   return { hinges: readHinge(target.statement, context.documents), hingesOrigin: target.origin, hanging };
+}
+
+/** What holds a door shut, and what it comes to rest on. */
+export function readCatches(context: ReadContext, statement: Statement): Pick<FrontCell, 'catches'> {
+  const found = (['catch', 'stop'] as const).flatMap((kind) => {
+    const said = onlyStatement(context, statement, kind);
+    return said === undefined ? [] : [{ kind, said }];
+  });
+  if (found.length === 0) return {};
+  return {
+    catches: found.map(({ kind, said }): CatchDesign => {
+      const reader = new Reader(said, vocabulary.catches, context);
+      const at = (['top', 'bottom'] as const).filter((end) => reader.has(`at ${end}`));
+      return {
+        origin: reader.origin,
+        kind,
+        ...optional(
+          'how',
+          (['magnet', 'ball', 'touch'] as const).find((each) => reader.has(each)),
+        ),
+        at: at.length === 0 ? ['top'] : at,
+        atOrigins: {
+          ...optional('top', reader.originOf('at top')),
+          ...optional('bottom', reader.originOf('at bottom')),
+        },
+      };
+    }),
+  };
 }
 
 function namedHinges<Pattern extends string>(reader: Reader<Pattern>, pattern: Pattern): NamedHinges | undefined {

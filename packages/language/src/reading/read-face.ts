@@ -15,7 +15,7 @@ import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
 import { readContents } from './read-contents.ts';
 import { dividerBetween, dividerStandsAlone, noDivider, readDivider } from './read-dividers.ts';
-import { readHingeSide, readHinges } from './read-doors.ts';
+import { readCatches, readHingeSide, readHinges } from './read-doors.ts';
 import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readFrontPanel } from './read-fronts.ts';
@@ -148,6 +148,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
           ? { singleOrigin: wordOrigin(context, statement), ...readHingeSide(context, statement) }
           : {}),
         ...(word === 'drawer' || word === 'false-front' ? {} : readHinges(context, statement)),
+        ...readCatches(context, statement),
         ...readPulls(context, statement),
         ...readShelves(context, statement, reading.sides),
         ...readContents(context, statement),

@@ -109,7 +109,7 @@ piece "Cabinet" {
         dividers web-frame of "walnut", rails 2-1/2 wide, behind fronts
         false-front "basin" front 5 high
         drawer "tools" share 1 { pulls "bar 5", level, 1 on each, 2 below top, screws 1-7/8 long   box 4 high   fronts "walnut" }
-        row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   fronts "walnut", frame-and-panel { stiles 2 wide   glass thick 1/8, in rabbet 3/8 wide, rabbet 3/8 deep, clearance 1/8, safety }   shelves 1 adjustable { pins system rows }   hinges "butt 2-1/2", 2 to each door, 1 from ends, case gain 1/64 deep   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
+        row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   fronts "walnut", frame-and-panel { stiles 2 wide   glass thick 1/8, in rabbet 3/8 wide, rabbet 3/8 deep, clearance 1/8, safety }   shelves 1 adjustable { pins system rows }   hinges "butt 2-1/2", 2 to each door, 1 from ends, case gain 1/64 deep   catch magnet, at top   stop at bottom   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
         open "books" rest { shelves 1 adjustable of "MDF" }
       }
     }

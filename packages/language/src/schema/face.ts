@@ -1,5 +1,5 @@
 import { dividerBody, edgedBody, framedPhrase, frontsBody, ofStock as fromStock } from './construction.ts';
-import { hinges, pulls } from './hanging.ts';
+import { catches, hinges, pulls, stop } from './hanging.ts';
 import { dividerJoints, endJoints } from './joints.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
 import { shelves } from './shelves.ts';
@@ -49,6 +49,8 @@ const doorBody = noun('doors', 'A door or a pair of doors.', [
   pair,
   single,
   hinges,
+  catches,
+  stop,
   pulls,
   shelves,
   holds,

@@ -15,6 +15,20 @@ export const hinges = statement('hinges', 'The hinges of this door.', {
   },
 });
 
+const ends = {
+  'at top': 'At its upper end, near the closing edge. This is assumed where nothing is said.',
+  'at bottom': 'At its lower end, near the closing edge.',
+} as const;
+export const catches = statement('catch', 'What holds the door shut.', {
+  phrases: {
+    magnet: 'A magnet and a plate.',
+    ball: 'A ball or a roller under a spring.',
+    touch: 'It lets go when the door is pressed.',
+    ...ends,
+  },
+});
+export const stop = statement('stop', 'What the door comes to rest on.', { phrases: ends });
+
 export const pulls = statement('pulls', 'What the front is opened by, and where it sits.', {
   phrases: {
     '<pull>': 'By its name in the shop file.',

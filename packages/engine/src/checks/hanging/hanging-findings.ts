@@ -1,5 +1,6 @@
 import type { Finding } from '@fettle/findings';
 import type { TradeCase } from '../trade/case-facts.ts';
+import { catchFindings } from './catch-findings.ts';
 import { glassFindings } from './glass-findings.ts';
 import { hingeFindings } from './hinge-findings.ts';
 import { openDoorFindings } from './open-doors.ts';
@@ -7,5 +8,11 @@ import { pullFindings } from './pull-findings.ts';
 
 /** How doors hang, what fronts are opened by, and what strikes when doors stand open. */
 export function hangingFindings(one: TradeCase): readonly Finding[] {
-  return [...hingeFindings(one), ...pullFindings(one), ...openDoorFindings(one), ...glassFindings(one)];
+  return [
+    ...hingeFindings(one),
+    ...pullFindings(one),
+    ...openDoorFindings(one),
+    ...glassFindings(one),
+    ...catchFindings(one),
+  ];
 }
