@@ -1,8 +1,8 @@
 import type { PieceDesign } from '../design/design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
-import { fitSlides } from './drawer-slides.ts';
 import { fitCatches } from './catches.ts';
+import { fitSlides } from './drawer-slides.ts';
 import { fitHinges } from './hinges.ts';
 import { fitPanes } from './panes.ts';
 import type { FittedHardware } from './placed-hardware.ts';
@@ -22,7 +22,16 @@ export interface HardwareCase {
 type Fitter = (one: HardwareCase) => FittedHardware;
 
 /** One for each kind of hardware. */
-const fitters: readonly Fitter[] = [fitHinges, fitPulls, fitPanes, fitCatches, fitSlides, fitRunners, fitShelfPins, fitVents];
+const fitters: readonly Fitter[] = [
+  fitHinges,
+  fitPulls,
+  fitPanes,
+  fitCatches,
+  fitSlides,
+  fitRunners,
+  fitShelfPins,
+  fitVents,
+];
 
 /** Puts all hardware of a piece in its place. What an entry does not tell is not placed: it is absent, never guessed. */
 export function fitHardware(one: HardwareCase): FittedHardware {
