@@ -90,11 +90,13 @@ export function woodsBehind(
   return ups.map((up) => whole ?? standing.find(({ box }) => covers(box.y, up)));
 }
 
-/** The places of all holes of one opening, from its lower edge; none where shelves would leave no height. */
-export function holeHeights({ shelves, pins, laid }: PinnedShelves, { unit }: CarcaseLayout) {
+/** The middles of all holes of one opening, from its lower edge up; none where shelves would leave no height. */
+export function holeHeights({ shelves, pins, laid }: PinnedShelves, { unit }: CarcaseLayout): readonly Length[] {
   if (clearHeights(shelves, laid.opening, unit).some(({ length }) => !length.isPositive())) return [];
-  const holes = holesUp(pins, laid.opening.y.size, unit);
-  return Array.from({ length: holes.count }, (_, index) => holeUp(pins, holes, index));
+  const { lowest, count } = holesUp(pins, laid.opening.y.size, unit);
+  const heights: Length[] = [];
+  for (let up = lowest.length; heights.length < count; up = up.plus(pins.apart.length)) heights.push(up);
+  return heights;
 }
 
 export function fitShelfPins(one: HardwareCase): FittedHardware {
@@ -114,7 +116,7 @@ function holesOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readon
   const radius = pins.diameter.length.dividedBy(2);
   const measures = { width: pins.diameter, depth: pins.depth };
   const floor = laid.opening.y.start.length;
-  const middles = holeHeights(pinned, layout).map(({ length }) => floor.plus(length));
+  const middles = holeHeights(pinned, layout).map((up) => floor.plus(up));
   return ends.flatMap((end) => {
     const woods = woodsAt(end, parts);
     const { plane, entry } = end;

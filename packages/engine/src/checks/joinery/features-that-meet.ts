@@ -41,7 +41,9 @@ interface Near {
   readonly left?: Length;
 }
 
-function pairsIn({ features, frame }: UnmarkedPart, limit: Length): readonly Near[] {
+function pairsIn({ features: all, frame }: UnmarkedPart, limit: Length): readonly Near[] {
+  // Rows of pin holes have checks of their own, that know how a row may be moved.
+  const features = all.filter(({ kind }) => kind !== 'pin-hole');
   if (features.length < 2 || !features.some((each) => isClosed(each) || isHousing(each))) return [];
   return pairsNearer(
     features.map(({ solid }) => solid),
@@ -66,8 +68,6 @@ function mayMeet(one: Feature, other: Feature, isFramed: boolean): boolean {
   if (one.joint !== undefined && one.joint === other.joint) return true;
   // Hardware is laid out as a whole by its own rules.
   if (one.joint === undefined && other.joint === undefined) return true;
-  // Rows of pin holes have checks of their own, that know how a row may be moved.
-  if (one.kind === 'pin-hole' || other.kind === 'pin-hole') return true;
   const [closedOne, closedOther] = [isClosed(one), isClosed(other)];
   if (closedOne && closedOther) return false;
   if (closedOne || closedOther) {

@@ -99,14 +99,14 @@ function meeting(pinned: PinnedShelves, one: TradeCase, bored: readonly Bored[])
 }
 
 function clashesIn(part: UnmarkedPart, holes: readonly Feature[]): readonly Clash[] {
-  const [first] = holes;
-  if (first === undefined) return [];
+  const [first, last] = [holes[0], holes.at(-1)];
+  if (first === undefined || last === undefined) return [];
   // Holes of one opening never meet one another; those of another are bored from the other face, or elsewhere.
   const others = part.features.filter(
     (each) => !isSameOrigin(each.origin, first.origin) && !isLaterPinHole(each, first),
   );
-  // Most cuts lie apart from all of the holes at once.
-  const whole = hullOf(holes.map(({ solid }) => boundsOf(solid)));
+  // Most cuts lie apart from all of the holes at once: these come row by row, each row from below.
+  const whole = hullOf([boundsOf(first.solid), boundsOf(last.solid)]);
   const near = others.filter(({ solid }) => boundsMeet(whole, boundsOf(solid)));
   if (near.length === 0) return [];
   return holes.flatMap((hole) => {

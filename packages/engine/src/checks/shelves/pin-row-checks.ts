@@ -117,7 +117,7 @@ function offShelf(pinned: PinnedShelves, { parts }: TradeCase, who: Who): readon
 function withoutWood(pinned: PinnedShelves, one: TradeCase, who: Who): readonly Finding[] {
   const { pins, rows, ends, laid } = pinned;
   const floor = laid.opening.y.start.length;
-  const ups = holeHeights(pinned, one.layout).map(({ length }) => floor.plus(length));
+  const ups = holeHeights(pinned, one.layout).map((up) => floor.plus(up));
   const radius = pins.diameter.length.dividedBy(2);
   const bare = ends.flatMap((end) => {
     const woods = woodsAt(end, one.parts);
