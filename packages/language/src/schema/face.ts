@@ -1,4 +1,4 @@
-import { dividerBody, edgedBody, framedPhrase, frontsBody, ofStock as fromStock } from './construction.ts';
+import { dividerBody, edgedBody, framedPhrase, ofStock as fromStock, frontsBody } from './construction.ts';
 import { catches, hinges, pulls, stop } from './hanging.ts';
 import { dividerJoints, endJoints } from './joints.ts';
 import { type Noun, noun, type StatementSpec, statement } from './phrase.ts';
