@@ -34,8 +34,16 @@ const better: readonly {
   },
   { code: 'hinges-do-not-fit', declared: 'hinge "short butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
   { code: 'door-hinged-on-nothing', declared: 'hinge "knife" knife, 2 long, leaf 3/8 wide, 5/32 closed' },
-  { code: 'pane-does-not-fit', declared: '', piece: ['rabbet 3/8 deep, clearance 3/8', 'rabbet 1/16 deep, clearance 1/8'] },
-  { code: 'pane-does-not-fit', declared: '', piece: ['rabbet 3/8 deep, clearance 3/8', 'rabbet 11/16 deep, clearance 1/8'] },
+  {
+    code: 'pane-does-not-fit',
+    declared: '',
+    piece: ['rabbet 3/8 deep, clearance 3/8', 'rabbet 1/16 deep, clearance 1/8'],
+  },
+  {
+    code: 'pane-does-not-fit',
+    declared: '',
+    piece: ['rabbet 3/8 deep, clearance 3/8', 'rabbet 11/16 deep, clearance 1/8'],
+  },
   {
     code: 'nothing-to-catch-on',
     declared: '',

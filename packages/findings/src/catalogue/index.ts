@@ -113,6 +113,7 @@ import { ripTooWide } from './rip-too-wide.ts';
 import { rowsOffPitch } from './rows-off-pitch.ts';
 import { rulerOdd } from './ruler-odd.ts';
 import { runnerGrooveTooDeep } from './runner-groove-too-deep.ts';
+import { saidInsideBraces } from './said-inside-braces.ts';
 import { saidTwice } from './said-twice.ts';
 import { sameLeadsNowhere } from './same-leads-nowhere.ts';
 import { screwBehindGap } from './screw-behind-gap.ts';
@@ -180,7 +181,6 @@ import { ventLeavesNoWood } from './vent-leaves-no-wood.ts';
 import { ventLedgeTooDeep } from './vent-ledge-too-deep.ts';
 import { ventWithoutSize } from './vent-without-size.ts';
 import { wallTooThin } from './wall-too-thin.ts';
-import { saidInsideBraces } from './said-inside-braces.ts';
 import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 
 // The facts differ from entry to entry; whoever looks one up by its code hands back the facts it was made with.

@@ -14,14 +14,18 @@ const stockPhrases = {
   'costs <number> a board foot': 'Price of a board foot.',
 } as const;
 
-export const offcut = statement('offcut', 'What is left over from earlier work: it is used before anything is bought.', {
-  phrases: {
-    '<length> long': 'Length along its grain.',
-    '<length> wide': 'Width across its grain.',
-    '<length> thick': 'Thickness of a board, rough, where its stock comes in several.',
-    '<count> of them': 'How many there are; one where nothing is said.',
+export const offcut = statement(
+  'offcut',
+  'What is left over from earlier work: it is used before anything is bought.',
+  {
+    phrases: {
+      '<length> long': 'Length along its grain.',
+      '<length> wide': 'Width across its grain.',
+      '<length> thick': 'Thickness of a board, rough, where its stock comes in several.',
+      '<count> of them': 'How many there are; one where nothing is said.',
+    },
   },
-});
+);
 const stockBody = noun('stock', 'What there is of it besides what can be bought.', [offcut]);
 export const sheet = statement('sheet', 'Sheet stock: plywood, veneered panel, MDF.', {
   declares: 'stock',
