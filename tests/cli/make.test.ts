@@ -78,7 +78,11 @@ test('what to buy is the same in the table and for machines, and every part of t
   expect(list.notPlanned).toEqual([]);
   const rows = rowsOf('drawn/games-sideboard-shopping-list.csv').slice(0, list.buy.length);
   expect(rows.map((row) => [row['Buy'], row['Quantity'], row['Length']])).toEqual(
-    list.buy.map(({ name, quantity, length }) => [name, `${quantity}`, length?.shown]),
+    list.buy.map(({ kind, name, quantity, length }) => [
+      kind === 'edging' ? `Edging: ${name}` : name,
+      `${quantity}`,
+      length?.shown ?? '',
+    ]),
   );
   const planned = new Set(list.buy.flatMap(({ parts }) => parts));
   const { parts } = evaluation('drawn/games-sideboard-evaluation.json');

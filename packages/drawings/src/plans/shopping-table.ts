@@ -119,10 +119,11 @@ function edgingRow(row: EdgingRow, units: Units): TableRow {
     parts,
     cells: cells({
       buy: `Edging: ${cleanName(stock.name)}`,
+      quantity: `${strips}`,
       length: shown(length, units),
       width: shown(width, units),
       thickness: shown(thickness, units),
-      notes: `${strips} ${strips === 1 ? 'strip' : 'strips'}, ${shown(length, units)} in all; ${from}`,
+      notes: `${strips === 1 ? 'strip' : 'strips'}, ${shown(length, units)} in all; ${from}`,
     }),
   };
 }
