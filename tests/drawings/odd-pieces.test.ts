@@ -83,7 +83,9 @@ describe('extreme sizes', () => {
     const design = pieceDesign({ wide: figure(wide), high: figure(high), root });
     const svg = toSvg(elevation(evaluatePiece(design)));
     expect(/NaN|Infinity/.test(svg)).toBe(false);
-    expect(readSvg(svg).getAttribute('viewBox')).toMatch(/^0 0 (215\.9 279\.4|279\.4 215\.9|279\.4 431\.8|431\.8 279\.4)$/);
+    expect(readSvg(svg).getAttribute('viewBox')).toMatch(
+      /^0 0 (215\.9 279\.4|279\.4 215\.9|279\.4 431\.8|431\.8 279\.4)$/,
+    );
   });
 
   it('a thousandth of an inch', () => {

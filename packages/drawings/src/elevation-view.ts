@@ -8,7 +8,7 @@ import { cleanName } from './lettering.ts';
 import type { Pens } from './line-types.ts';
 import { labelColumn, labelRow, type MovedLabel } from './moved-labels.ts';
 import { nearLabels } from './near-labels.ts';
-import { leaderTo, letterParts, partGroups } from './part-groups.ts';
+import { leaderTo, letterParts, partGroups, pullGroups } from './part-groups.ts';
 import { boxOnPaper, type Projection, type ViewOfParts } from './parts-in-view.ts';
 import { type Box, type Group, line, type Primitive, unionOf } from './primitives.ts';
 import { figureOnSheet, NEARLY, nearlyWords, realMm } from './shown-lengths.ts';
@@ -46,7 +46,7 @@ const FLOOR_PAST = 2.4;
 /** What is written inside the view at this scale, and what must go to its edges: the same however it is dimensioned. */
 export function letterView(evaluation: Evaluation, view: ViewOfParts, to: Projection) {
   const outside = outsideBox(evaluation, to);
-  const lettering = letterParts(view.parts, to);
+  const lettering = letterParts(view, to);
   const bays = bayNames(evaluation.layout.face, view.parts, to);
   const sides = sidesOfLabels(lettering.moved, outside);
   const near = nearLabels(deepInside(sides, outside), nearRoom(view, bays, lettering, to));
@@ -151,6 +151,7 @@ export function composeView(
       name: 'parts',
       children: partGroups(view.parts, to, pens, lettering, zones, writing),
     },
+    ...pullGroups(view.pulls, to),
     ...bayGroups(bays),
     ...near.zone.placed.map((label): Group => {
       const children = [...leaderTo(label.leader, writing), label.text];

@@ -34,7 +34,7 @@ export interface Inside {
 /**
  * Name, mark and grain arrow inside a box. Lettering is tried in turn: name over mark, both in one line, the same
  * upwards, a cut name, the mark alone; the first that leaves room for a good arrow, else the first that fits. It keeps
- * off the lines in `avoid` where it can.
+ * off the lines in `avoid` where it can, and off what is in `taken` if there is any place that does.
  */
 export function letteringInside(
   box: Box,
@@ -42,9 +42,12 @@ export function letteringInside(
   mark: string,
   grain: 'x' | 'y' | undefined,
   avoid: readonly Box[],
+  taken: readonly Box[] = [],
 ): Inside {
   const room = grown(box, -MARGIN);
   let first: Inside | undefined;
+  /** Of use only where nothing else fits. */
+  let covering: Inside | undefined;
   for (const [lines, runs, isCut] of candidates(name, mark, room)) {
     const longest = Math.max(...lines.map((words) => textWidth(words.text, words.height)));
     const deep = lines.reduce((sum, words) => sum + textDepth(words.height), (lines.length - 1) * BETWEEN_LINES);
@@ -53,14 +56,19 @@ export function letteringInside(
     if (width > room.right - room.left || height > room.bottom - room.top) continue;
     // A shorter name or none at all is too much to pay for a longer arrow.
     if (isCut && first !== undefined) break;
-    const lettering = stacked(lines, runs, placeFor(room, height, width, avoid), deep);
-    const arrow = grain === undefined ? undefined : grainArrow(box, grain, [lettering.box]);
+    const lettering = stacked(lines, runs, placeFor(room, height, width, avoid, taken), deep);
+    const arrow = grain === undefined ? undefined : grainArrow(box, grain, [lettering.box, ...taken]);
     const inside: Inside = arrow === undefined ? { lettering } : { lettering, arrow };
+    if (taken.some((other) => boxesOverlap(lettering.box, other))) {
+      covering ??= inside;
+      continue;
+    }
     if (grain === undefined || (arrow !== undefined && arrowLength(arrow) >= GOOD_ARROW)) return inside;
     first ??= inside;
   }
-  if (first !== undefined) return first;
-  const arrow = grain === undefined ? undefined : grainArrow(box, grain, []);
+  const best = first ?? covering;
+  if (best !== undefined) return best;
+  const arrow = grain === undefined ? undefined : grainArrow(box, grain, taken);
   return arrow === undefined ? {} : { arrow };
 }
 
@@ -99,17 +107,24 @@ function* candidates(
   }
 }
 
-/** The middle of the room, or the nearest height at which a block of this size touches nothing it should avoid. */
-function placeFor(room: Box, height: number, width: number, avoid: readonly Box[]) {
-  const x = (room.left + room.right) / 2;
-  const spare = (room.bottom - room.top - height) / 2;
-  const middle = (room.top + room.bottom) / 2;
-  for (const share of [0, -0.25, 0.25, -0.45, 0.45, -0.7, 0.7]) {
-    const y = middle + share * spare;
-    const block = { left: x - width / 2, right: x + width / 2, top: y - height / 2, bottom: y + height / 2 };
-    if (!avoid.some((other) => boxesOverlap(block, other, MARGIN))) return { x, y };
+/**
+ * The middle of the room, or the nearest height at which a block of this size touches nothing it should avoid; where
+ * something is taken in the middle, beside it.
+ */
+function placeFor(room: Box, height: number, width: number, avoid: readonly Box[], taken: readonly Box[]) {
+  const spare = { x: (room.right - room.left - width) / 2, y: (room.bottom - room.top - height) / 2 };
+  const middle = { x: (room.left + room.right) / 2, y: (room.top + room.bottom) / 2 };
+  for (const kept of [[...avoid, ...taken], taken]) {
+    for (const across of taken.length === 0 ? [0] : [0, -0.5, 0.5, -0.9, 0.9]) {
+      for (const share of [0, -0.25, 0.25, -0.45, 0.45, -0.7, 0.7, -1, 1]) {
+        const x = middle.x + across * spare.x;
+        const y = middle.y + share * spare.y;
+        const block = { left: x - width / 2, right: x + width / 2, top: y - height / 2, bottom: y + height / 2 };
+        if (!kept.some((other) => boxesOverlap(block, other, MARGIN))) return { x, y };
+      }
+    }
   }
-  return { x, y: middle };
+  return middle;
 }
 
 function arrowLength(arrow: Arrow): number {

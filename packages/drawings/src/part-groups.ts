@@ -3,7 +3,7 @@ import { arrowBox, type Lettering, letteringInside } from './front-lettering.ts'
 import { centredText, cleanName, LETTER_HEIGHTS_MM, textBox } from './lettering.ts';
 import { type Pens, penMm } from './line-types.ts';
 import type { LabelZone, MovedLabel } from './moved-labels.ts';
-import { boxOnPaper, type PartInView, type Projection } from './parts-in-view.ts';
+import { boxOnPaper, type PartInView, type Projection, type PullInView, type ViewOfParts } from './parts-in-view.ts';
 import {
   type Arrow,
   type Box,
@@ -37,7 +37,7 @@ export interface PartLettering {
 /** Fragments of a longer edge below this length on paper are specks, seen through a gap. */
 const SPECK_MM = 0.6;
 
-export function letterParts(parts: readonly PartInView[], to: Projection): PartLettering {
+export function letterParts({ parts, pulls }: ViewOfParts, to: Projection): PartLettering {
   const inside = new Map<string, Lettering>();
   const arrows = new Map<string, Arrow>();
   const moved: MovedLabel[] = [];
@@ -45,13 +45,21 @@ export function letterParts(parts: readonly PartInView[], to: Projection): PartL
   let frontsWithoutArrow = 0;
   const hidden = parts.filter((entry) => !isDrawnSolid(entry.edges.seen, to) && entry.edges.hidden.length > 0);
   const dashed = hidden.map((entry) => boxOnPaper(entry.slab, to));
+  const pullBoxes = pulls.map(({ slab }) => boxOnPaper(slab, to));
   for (const { part, name, slab, edges, isFront } of parts) {
     if (!isFront && !isDrawnSolid(edges.seen, to)) continue;
     const box = boxOnPaper(slab, to);
     const words = cleanName(name);
     const mark = cleanName(part.mark);
     const grain = isFront && part.grain !== 'none' && part.grain !== 'z' ? part.grain : undefined;
-    const { lettering, arrow } = letteringInside(box, words, mark, grain, dashed);
+    const { lettering, arrow } = letteringInside(
+      box,
+      words,
+      mark,
+      grain,
+      dashed,
+      isFront ? pullBoxes.filter((pull) => boxesOverlap(pull, box)) : [],
+    );
     if (lettering !== undefined) {
       inside.set(part.id, lettering);
       boxes.push(lettering.box);
@@ -165,6 +173,28 @@ export function partGroups(
       part: { id: part.id, origin: part.origin, label: `${cleanName(part.label)}, mark ${cleanName(part.mark)}` },
       children,
     };
+  });
+}
+
+/** Pulls as they stand on their fronts, nearest of all. */
+export function pullGroups(pulls: readonly PullInView[], to: Projection): readonly Group[] {
+  return pulls.map(({ id, slab, isRound }): Group => {
+    const { left, right, top, bottom } = boxOnPaper(slab, to);
+    const centre = { x: (left + right) / 2, y: (top + bottom) / 2 };
+    const outline: Primitive = isRound
+      ? { kind: 'circle', role: 'edge', centre, radius: (right - left) / 2, filled: false }
+      : {
+          kind: 'polyline',
+          role: 'edge',
+          closed: true,
+          points: [
+            { x: left, y: top },
+            { x: right, y: top },
+            { x: right, y: bottom },
+            { x: left, y: bottom },
+          ],
+        };
+    return { kind: 'group', id: `hardware-${id}`, name: 'hardware pull', children: [outline] };
   });
 }
 

@@ -19,8 +19,17 @@ export interface PartInView {
   readonly hinge?: 'left' | 'right' | 'top';
 }
 
+/** A pull on a front, or a vent in one, as one sees it. */
+export interface PullInView {
+  readonly id: string;
+  readonly label: string;
+  readonly slab: Pick<Slab, 'x0' | 'x1' | 'y0' | 'y1'>;
+  readonly isRound: boolean;
+}
+
 export interface ViewOfParts {
   readonly parts: readonly PartInView[];
+  readonly pulls: readonly PullInView[];
   /** Parts whose size is not positive or not known: they cannot be drawn. */
   readonly withoutSize: readonly Part[];
   /** Names or marks of single doors for which no text says on which side they hang. */
@@ -86,7 +95,16 @@ export function viewOfParts(evaluation: Evaluation): ViewOfParts {
     const seen = isSeen(slab, slabs, TOLERANCE_MM);
     return { part, name, slab, edges, seen, isFront, ...(hinge === undefined ? {} : { hinge }) };
   });
-  return { parts, withoutSize, hingeUnknown };
+  return { parts, pulls: pullsOf(evaluation), withoutSize, hingeUnknown };
+}
+
+function pullsOf({ hardware }: Evaluation): readonly PullInView[] {
+  return hardware.flatMap(({ kind, id, label, outline }) => {
+    if ((kind !== 'pull' && kind !== 'vent') || outline === undefined) return [];
+    const { x, y, isRound } = outline;
+    const slab = { x0: realMm(x.from), x1: realMm(x.to), y0: realMm(y.from), y1: realMm(y.to) };
+    return Object.values(slab).every(Number.isFinite) ? [{ id, label, slab, isRound }] : [];
+  });
 }
 
 /** What is nearly all hidden is drawn as hidden: the slivers of it that show through gaps would only be specks. */

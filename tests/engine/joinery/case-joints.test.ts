@@ -34,6 +34,16 @@ describe('a sideboard joined by dadoes 1/4" deep', () => {
     expect(runner.width.length).toEqual(inches('2-1/2'));
     expect(runner.blank.x.start.length).toEqual(runner.box.x.start.length.minus(inches('1/4')));
   });
+  it('lets a partition into both stretchers, and takes away what would stand between them', () => {
+    const notches = part('left-partition').features.filter(({ kind }) => kind === 'notch');
+    // Stretchers 3-1/2" wide at the front and at the back of a body 16-1/4" deep: a notch from 3-1/2" to 12-3/4".
+    const front = part('case/stretcher-front').box.z;
+    const rear = part('case/stretcher-rear').box.z;
+    expect(notches.map(({ solid }) => solid.kind === 'box' && [solid.z.from, solid.z.to])).toEqual([
+      [front.end.length, rear.start.length],
+    ]);
+    expect(rear.start.length.minus(front.end.length)).toEqual(inches('9-1/4'));
+  });
   it('cuts one dado for a whole frame', () => {
     const dadoes = part('left-partition').features.filter(({ kind }) => kind === 'dado');
     expect(dadoes.map(({ id }) => id)).toEqual([

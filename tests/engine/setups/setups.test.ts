@@ -19,7 +19,7 @@ describe('the web frames behind the drawer fronts', () => {
   // Each is centred on the gap between two fronts, and is let into both partitions.
   it('lie with their middles 10-19/64", 17-25/64" and 23-31/64" above the bottom', () => {
     expect(setups.fences.map(({ from, parts }) => ({ from, parts }))).toEqual([
-      { from: 'the bottom', parts: ['left-partition', 'right-partition'] },
+      { from: 'upper face of the bottom', parts: ['left-partition', 'right-partition'] },
     ]);
     expect(figures(setups.fences[0]?.middles)).toEqual(exact('10-19/64', '17-25/64', '23-31/64'));
   });

@@ -1,4 +1,4 @@
-import type { Length, Part, Solid } from '@fettle/engine';
+import type { FaceOfPart, Length, Part, Solid } from '@fettle/engine';
 import { frameOf, type LaidPart, LOCALS, type Local, laidDown, type PartFrame } from './part-frame.ts';
 
 /**
@@ -106,11 +106,15 @@ class Shape {
     const axes = { along, across, thin } as const;
     const place = (local: Local, at: Length): string =>
       this.#place(local, part.blank[axes[local]].start.length, at, turned);
-    const cuts = part.features.map(({ kind, solid }) => `${kind} ${solidKey(solid, axes, place)}`).sort();
-    const edging = part.edging.map(({ at, thickness }) => {
-      const local = LOCALS.find((each) => axes[each] === at.slice(1)) ?? 'along';
-      return `${local}${at.startsWith('-') === turned[local] ? '+' : '-'}${thickness.length.exactInches}`;
-    });
+    const side = (face: FaceOfPart): string => {
+      const local = LOCALS.find((each) => axes[each] === face.slice(1)) ?? 'along';
+      return `${local}${face.startsWith('-') === turned[local] ? '+' : '-'}`;
+    };
+    // From which side a hole is bored tells which face of a front is the one that shows.
+    const cuts = part.features
+      .map(({ kind, solid, entry }) => `${kind} ${side(entry)} ${solidKey(solid, axes, place)}`)
+      .sort();
+    const edging = part.edging.map(({ at, thickness }) => `${side(at)}${thickness.length.exactInches}`);
     return JSON.stringify([...cuts, ...edging.sort()]);
   }
 

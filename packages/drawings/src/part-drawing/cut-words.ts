@@ -10,7 +10,7 @@ import {
 import { cleanName } from '../lettering.ts';
 import { figureOnSheet } from '../shown-lengths.ts';
 import type { AlikeParts } from './alike-parts.ts';
-import { FACE_WORDS, type PartFrame, type PlacedCut, type Reach } from './part-frame.ts';
+import { FACE_WORDS, LOCALS, type PartFrame, type PlacedCut, type Reach } from './part-frame.ts';
 
 /** What is cut into a part, in words: '3 dadoes 3/4" wide, 1/4" deep, for J1, J5, J9'. Cuts that are made alike stand together. */
 
@@ -27,14 +27,57 @@ export function cutWords({ frame, same }: AlikeParts, evaluation: Evaluation): r
     const counted = cuts.length === 1 ? name : `${cuts.length} ${PLURALS[kind] ?? `${name}s`}`;
     // Where several parts are drawn as one, each takes another neighbour.
     const takes = same.length > 1 ? [] : [...new Set(cuts.flatMap((cut) => partnerOf(cut, evaluation, marks)))];
-    return `${counted} ${words}${takes.length === 0 ? '' : `, for ${takes.join(', ')}`}`;
+    return `${counted} ${words}${apartWords(cuts, units)}${takes.length === 0 ? '' : `, for ${takes.join(', ')}`}`;
   });
+}
+
+/** How far the holes of a row are apart; empty where they are not evenly so. */
+function apartWords(cuts: readonly PlacedCut[], units: Units): string {
+  if (cuts[0]?.feature.kind !== 'pin-hole') return '';
+  const rows = [...groupedBy(cuts, ({ across }) => across.from.exactInches).values()];
+  const steps = rows.flatMap((row) => {
+    const places = row.map(({ along }) => along.from).sort((a, b) => a.compare(b));
+    return places.slice(1).map((place, at) => place.minus(places[at] ?? place));
+  });
+  const [first] = steps;
+  if (first === undefined || !steps.every((step) => step.equals(first))) return '';
+  return `, ${figureOnSheet(first, units)} apart`;
+}
+
+/** Shoulders and cheeks: how long they are along the end, and how deep they are cut from its face or edge. */
+function shoulderWords(cut: PlacedCut, frame: PartFrame, figure: (length: Length) => string): string {
+  const end = LOCALS.find((local) => local !== 'thin' && frame[local] === axisOf(cut.feature.entry)) ?? 'along';
+  const isOnEdge = !lengthOf(cut.thin).equals(frame.size.thin) ? false : end === 'along';
+  const deep = isOnEdge ? cut.across : cut.thin;
+  const where = isOnEdge ? ' in the edge' : '';
+  return `${figure(lengthOf(cut[end]))} long, ${figure(lengthOf(deep))} deep${where}`;
+}
+
+const SHOULDERS: readonly FeatureKind[] = ['tenon-shoulder', 'tongue-shoulder', 'tail-cheek'];
+
+/** The narrowest and the widest of what slopes, across its slope; undefined where nothing slopes. */
+function slopeWords({ feature: { solid } }: PlacedCut, figure: (length: Length) => string): string | undefined {
+  if (solid.kind !== 'convex' || solid.corners.length !== 8) return undefined;
+  const axis = (['x', 'y', 'z'] as const).find(
+    (each) => new Set(solid.corners.map((corner) => corner[each].exactInches)).size > 2,
+  );
+  if (axis === undefined) return undefined;
+  const places = [...new Map(solid.corners.map((corner) => [corner[axis].exactInches, corner[axis]])).values()].sort(
+    (a, b) => a.compare(b),
+  );
+  const [low, high] = [places[0], places.at(-1)];
+  const [inner, outer] = [places[1], places.at(-2)];
+  if (places.length !== 4 || low === undefined || high === undefined || inner === undefined || outer === undefined) {
+    return undefined;
+  }
+  return `${figure(outer.minus(inner))} to ${figure(high.minus(low))} wide`;
 }
 
 /** Where it is, apart from its place along the part: the drawing shows that. */
 function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
   const { measures, entry, solid } = cut.feature;
   const figure = (length: Length): string => figureOnSheet(length, units);
+  if (SHOULDERS.includes(cut.feature.kind)) return shoulderWords(cut, frame, figure);
   const isOnEdge = entry.slice(1) !== frame.thin;
   const width = measures.width?.length ?? lengthOf(cut.along).min(lengthOf(cut.across));
   const depth =
@@ -44,8 +87,13 @@ function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
   const longest = lengthOf(cut.along).max(lengthOf(cut.across));
   const where = isOnEdge ? ` in the ${edgeWords(entry, frame)}` : cut.isOnFace ? '' : ' in the other face';
   const long = solid.kind === 'cylinder' || run || isOnEdge ? '' : `, ${figure(longest)} long`;
-  const across = solid.kind === 'cylinder' ? `⌀ ${figure(width)}` : `${figure(width)} wide`;
-  return `${across}, ${figure(depth)} deep${long}${where}`;
+  const across =
+    solid.kind === 'cylinder' ? `⌀ ${figure(width)}` : (slopeWords(cut, figure) ?? `${figure(width)} wide`);
+  if (cut.feature.kind === 'vent') {
+    return `${figure(longest)} × ${figure(lengthOf(cut.along).min(lengthOf(cut.across)))}, through`;
+  }
+  const isThrough = cut.feature.through === true && lengthOf(cut.thin).equals(frame.size.thin) && !isOnEdge;
+  return isThrough ? `${across}, through${long}` : `${across}, ${figure(depth)} deep${long}${where}`;
 }
 
 function edgeWords(at: FaceOfPart, frame: PartFrame): string {
@@ -75,7 +123,8 @@ export function headWords({ frame, same, mirrored }: AlikeParts): string {
   const { part } = frame;
   const marks = marksOf(same.map(({ mark }) => mark));
   const labels = [...new Set(same.map((each) => cleanName(each.label)))];
-  const label = labels.length < 3 ? labels.join(', ') : part.role.replace('-', ' ');
+  const joined = labels.join(', ');
+  const label = labels.length === 1 || joined.length <= LONGEST_LABEL ? joined : part.role.replace('-', ' ');
   // How many is said before the name, of which a long one is cut.
   const more = [
     ...(same.length === 1 ? [] : [`${same.length} pieces`]),
@@ -83,6 +132,9 @@ export function headWords({ frame, same, mirrored }: AlikeParts): string {
   ];
   return more.length === 0 ? `${marks} ${label}` : `${marks} (${more.join('; ')}) ${label}`;
 }
+
+/** Longer ones, of several parts, would not fit over their drawing. */
+const LONGEST_LABEL = 44;
 
 /** At most six, then how many more. */
 function marksOf(marks: readonly string[]): string {
@@ -94,8 +146,14 @@ function marksOf(marks: readonly string[]): string {
 export function edgingWords(frame: PartFrame, units: Units): string | undefined {
   const { edging } = frame.part;
   if (edging.length === 0) return undefined;
+  const [first] = edging;
+  const isAllRound =
+    edging.length === 4 &&
+    edging.every(({ thickness }) => thickness.length.equals(first?.thickness.length ?? thickness.length));
   const strips = edging.map(
     ({ at, thickness }) => `${figureOnSheet(thickness.length, units)} at ${edgeWords(at, frame)}`,
   );
-  return `edged ${strips.join(', ')}, in its size`;
+  const where =
+    isAllRound && first !== undefined ? `${figureOnSheet(first.thickness.length, units)} all round` : strips.join(', ');
+  return `edged ${where}; sizes include it`;
 }

@@ -25,7 +25,7 @@ import type { AlikeParts } from './alike-parts.ts';
 import { boreLines } from './bore-lines.ts';
 import { cutWords, edgingWords, headWords, sizeWords } from './cut-words.ts';
 import { edgeDirection, faceDirection, type PartFrame } from './part-frame.ts';
-import { placesAlong, runningBelow, runningFigures, runningLeft } from './running-dimensions.ts';
+import { placesAlong, RUNNING_PITCH, runningBelow, runningFigures, runningLeft } from './running-dimensions.ts';
 
 /** One part in its room on a sheet: head, face, edge, running dimensions from its end and its edge, and its cuts in words. */
 
@@ -77,7 +77,11 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
   const isNarrow = textWidth(figureOnSheet(frame.size.along, units), HEIGHT) + 1.4 > size.wide * factor;
   // Seen from the edge at its foot, a face has that view below it in third angle and above it in first angle.
   const isThirdAngle = isInch(units);
-  const top = room.top + margins.top + (isNarrow ? OVERALL_FAR - OVERALL : 0);
+  // Beside a low face with many figures there is room left over above it.
+  const wantedHigh = across.length * RUNNING_PITCH;
+  const spare = Math.max(0, free.high - (size.high + size.thick) * factor);
+  const lowered = Math.min(spare, Math.max(0, wantedHigh - size.high * factor - 6)) / 2;
+  const top = room.top + margins.top + (isNarrow ? OVERALL_FAR - OVERALL : 0) + lowered;
   const left = room.left + margins.left + (free.wide - size.wide * factor) / 2;
   const [high, thick] = [size.high * factor, size.thick * factor];
   const face = box(left, isThirdAngle ? top : top + thick + BETWEEN, size.wide * factor, high);
@@ -91,7 +95,7 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
     base: startsLeft ? edge.left : edge.right,
     way: startsLeft ? 1 : -1,
     factor,
-    low: room.left + 2,
+    low: lowered > 0 ? Math.max(room.left + 2, face.left - 3) : room.left + 2,
     high: room.right - 2,
   });
   const beside = runningLeft(across, figures.across, {
@@ -99,11 +103,11 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
     base: face.bottom,
     way: -1,
     factor,
-    low: face.top - 5,
-    high: foot + 1,
+    low: face.top - 5 - lowered,
+    high: foot + 1 + lowered,
   });
   const overall = overallLanes(frame, face, edge, top, units);
-  const firstRow = foot + (along.length === 0 ? 3 : below.depth) + 5 + HEIGHT;
+  const firstRow = foot + Math.max(along.length === 0 ? 3 : below.depth, lowered) + 5 + HEIGHT;
   const texts: Text[] = [
     written(headWords(alike), room, room.top + LINE, 'name'),
     written(sizeWords(frame, units), room, room.top + 2 * LINE, 'note'),

@@ -73,7 +73,9 @@ export function partDrawings(evaluation: Evaluation, number = 1): Drawing {
     notes: [
       [
         `Finished sizes in ${unitWords(evaluation.design.units)}.`,
-        ...(writesNearly ? [`${NEARLY} ${nearlyWords(evaluation.design.units)}.`] : []),
+        ...(writesNearly
+          ? [`${NEARLY} ${isInch(evaluation.design.units) ? 'nearest mark' : nearlyWords(evaluation.design.units)}.`]
+          : []),
         ...(leftOut === 0 ? [] : [`No room for ${leftOut === 1 ? '1 figure' : `${leftOut} figures`}.`]),
       ].join(' '),
       signs(roles),

@@ -1,4 +1,4 @@
-import { Length, marksFromBaseline, type Units } from '@fettle/engine';
+import { groupedBy, Length, marksFromBaseline, type Solid, type Units } from '@fettle/engine';
 import { evenly } from '../dimension-lanes.ts';
 import { centredText, LETTER_HEIGHTS_MM, textDepth, textWidth } from '../lettering.ts';
 import { type Box, line, type Point, type Primitive, type Text } from '../primitives.ts';
@@ -17,7 +17,7 @@ import type { Local, PartFrame, PlacedCut } from './part-frame.ts';
  */
 export function placesAlong(frame: PartFrame, local: Local): readonly Length[] {
   const places: Length[] = [];
-  for (const cut of frame.cuts) {
+  for (const cut of withoutMiddleOfRows(frame.cuts)) {
     // What goes all around an end, such as a shoulder, still tells how far it reaches along the part.
     for (const place of placesOf(cut, frame, local)) {
       const isEnd = place.isZero() || place.equals(frame.size[local]);
@@ -27,15 +27,48 @@ export function placesAlong(frame: PartFrame, local: Local): readonly Length[] {
   return places.sort((a, b) => a.compare(b));
 }
 
-/** How deep a hole goes is told in words; a drill is set on its middle. */
+/** Of a row of pin holes the first and the last are dimensioned: how far they are apart is told in words. */
+function withoutMiddleOfRows(cuts: readonly PlacedCut[]): readonly PlacedCut[] {
+  const rows = groupedBy(
+    cuts.filter(({ feature }) => feature.kind === 'pin-hole'),
+    ({ across }) => across.from.exactInches,
+  );
+  const between = new Set(
+    [...rows.values()].flatMap((row) => [...row].sort((a, b) => a.along.from.compare(b.along.from)).slice(1, -1)),
+  );
+  return cuts.filter((cut) => !between.has(cut));
+}
+
+/** How deep a hole goes is told in words; a drill is set on its middle. What slopes is measured on the face that is drawn. */
 function placesOf(cut: PlacedCut, frame: PartFrame, local: Local): readonly Length[] {
   const { solid } = cut.feature;
   const reach = cut[local];
+  if (solid.kind === 'convex') return placesOnFace(solid, cut, frame, local);
   if (solid.kind !== 'cylinder') return [reach.from, reach.to];
   if (solid.axis === frame[local]) return [];
   // Of a slot one marks both ends.
   const isSlot = solid.sweptTo !== undefined && !reach.to.minus(reach.from).equals(solid.radius.times(2));
   return isSlot ? [reach.from, reach.to] : [reach.from.plus(reach.to).dividedBy(2)];
+}
+
+function placesOnFace(
+  { corners }: Extract<Solid, { readonly kind: 'convex' }>,
+  cut: PlacedCut,
+  { face, thin, part, ...frame }: PartFrame,
+  local: Local,
+): readonly Length[] {
+  const reach = cut[local];
+  if (local === 'thin') return [reach.from, reach.to];
+  const surface = face.startsWith('-') ? part.blank[thin].start.length : part.blank[thin].end.length;
+  const start = part.blank[frame[local]].start.length;
+  const places = corners
+    .filter((corner) => corner[thin].equals(surface))
+    .map((corner) => corner[frame[local]].minus(start));
+  const [first, ...others] = places;
+  if (first === undefined) return [reach.from, reach.to];
+  const from = others.reduce((least, place) => least.min(place), first);
+  const to = others.reduce((most, place) => most.max(place), first);
+  return [from.max(reach.from), to.min(reach.to)];
 }
 
 /** In inches as marks of the ruler from the baseline, and what is not on a mark says so; in metric units as they are. */
@@ -52,7 +85,8 @@ export function runningFigures(places: readonly Length[], units: Units): readonl
 
 const HEIGHT = LETTER_HEIGHTS_MM.small;
 const DEPTH = textDepth(HEIGHT);
-const PITCH = DEPTH + 0.4;
+/** From one figure to the next, in mm on paper. */
+export const RUNNING_PITCH = DEPTH + 0.4;
 const FIRST = 2.5;
 const KINK = 3.2;
 const DOT = 0.7;
@@ -98,9 +132,9 @@ function running(
   const all = places
     .map((place, index) => ({ at: base + way * realMm(place) * factor, figure: figures[index] ?? '' }))
     .sort((a, b) => a.at - b.at);
-  const kept = evenly(all, Math.max(1, Math.floor((high - low) / PITCH)));
+  const kept = evenly(all, Math.max(1, Math.floor((high - low) / RUNNING_PITCH)));
   const middles = spread(
-    kept.map(({ at }) => ({ centre: at, size: PITCH })),
+    kept.map(({ at }) => ({ centre: at, size: RUNNING_PITCH })),
     low,
     high,
   );

@@ -1,12 +1,13 @@
 import type { CarcaseDesign, PieceDesign } from '../design/design.ts';
 import type { JoinDesign } from '../design/join-design.ts';
+import { groupedBy } from '../grouping.ts';
 import type { PartRole } from '../parts/part.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { dovetailed, isFrontRail } from './dovetailed.ts';
 import { dowelled, looseTenoned, screwed } from './fastened.ts';
-import { housed } from './housed.ts';
+import { housed, type OtherCuts } from './housed.ts';
 import { type AskedBy, type JoineryFacts, type JointPlan, jointAt } from './joint-plan.ts';
-import { areOfOneFrame, type Meeting, meetingsAt, runsAlong } from './meeting.ts';
+import { alongOf, areOfOneFrame, type Meeting, meetingsAt, runsAlong, shared } from './meeting.ts';
 import { mitred } from './mitred.ts';
 import { originKey, type SaidJoins, saidJoins } from './said-joins.ts';
 import { tenoned } from './tenoned.ts';
@@ -69,7 +70,21 @@ export function casePlans(
     if (known === undefined) groups.set(key, { asked, meetings: [meeting] });
     else known.meetings.push(meeting);
   }
-  return [...groups.values()].flatMap(({ asked, meetings }) => plansFor(asked, meetings, facts));
+  const all = [...groups.values()];
+  const others = otherCuts(all.flatMap(({ asked, meetings }) => (isCutIn(asked.join) ? meetings : [])));
+  return all.flatMap(({ asked, meetings }) => plansFor(asked, meetings, others, facts));
+}
+
+function isCutIn(join: JoinDesign | undefined): boolean {
+  return join?.kind === 'dado' || join?.kind === 'sliding-dovetail';
+}
+
+function otherCuts(meetings: readonly Meeting[]): OtherCuts {
+  const byEnd = groupedBy(meetings, ({ held, at }) => `${held.id} ${at}`);
+  return (meeting) =>
+    (byEnd.get(`${meeting.held.id} ${meeting.at}`) ?? [])
+      .filter((other) => other !== meeting)
+      .map((other) => shared(other, alongOf(meeting)));
 }
 
 /** The members of a frame share one dado in a panel, and one groove in a rail. */
@@ -108,16 +123,21 @@ function takesCaseJoint({ holding }: Meeting, carcase: CarcaseDesign): boolean {
   return holding.role !== 'top' || carcase.top?.placement === 'between';
 }
 
-function plansFor({ join, by }: Asked, meetings: [Meeting, ...Meeting[]], facts: JoineryFacts): readonly JointPlan[] {
+function plansFor(
+  { join, by }: Asked,
+  meetings: [Meeting, ...Meeting[]],
+  others: OtherCuts,
+  facts: JoineryFacts,
+): readonly JointPlan[] {
   const butt = (meeting: Meeting): JointPlan => ({ joint: jointAt(meeting, 'butt', by), growth: [], cut: () => [] });
   if (join === undefined) return meetings.map(butt);
   switch (join.kind) {
     case 'dado':
-      return housed(meetings, join, facts, by);
+      return housed(meetings, join, others, facts, by);
     case 'sliding-dovetail':
       return meetings.map(
         (meeting) =>
-          (isFrontRail(meeting, meetings) ? dovetailed(meeting, join, facts, by) : undefined) ?? butt(meeting),
+          (isFrontRail(meeting, meetings) ? dovetailed(meeting, join, others, facts, by) : undefined) ?? butt(meeting),
       );
     case 'mortise-and-tenon':
     case 'stub-tenon':

@@ -3,7 +3,7 @@ import { dovetailOf, type Interval, wedgeOf } from '../solids/index.ts';
 import { type Axis, axesAcross, type End } from '../solids/solid.ts';
 import { dovetailSlope, nothingLeft, usualDadoDepth } from '../tables/joinery-habits.ts';
 import type { Feature } from './feature.ts';
-import { notch } from './housed.ts';
+import { notch, type OtherCuts } from './housed.ts';
 import {
   type AskedBy,
   cutInHeld,
@@ -23,6 +23,7 @@ import { acrossOf, alongOf, boxAt, centred, inward, type Meeting, shared, sizeOf
 export function dovetailed(
   meeting: Meeting,
   join: SlidingDovetailJoin,
+  others: OtherCuts,
   facts: JoineryFacts,
   by: AskedBy,
 ): JointPlan | undefined {
@@ -51,7 +52,7 @@ export function dovetailed(
     joint: jointAt(meeting, 'sliding-dovetail', by, { kind: 'snug', by: nothingLeft() }),
     growth: [growthInto(meeting, depth, 'depth of the dovetail')],
     cut: (blank): readonly Feature[] => [
-      ...notch(meeting, depth, way, blank, by),
+      ...notch(meeting, depth, way, others(meeting), blank, by),
       cutInHolding(meeting, { kind: 'socket', solid: socket, width: held.thickness, depth, runs: 'along' }, by),
       ...(
         [

@@ -34,6 +34,7 @@ import {
 export function housed(
   group: readonly [Meeting, ...Meeting[]],
   join: DadoJoin,
+  others: OtherCuts,
   facts: JoineryFacts,
   by: AskedBy,
 ): readonly JointPlan[] {
@@ -49,11 +50,14 @@ export function housed(
       cut: (blank) => [
         ...(meeting === first ? [dado(meeting, join, depth, along, by)] : []),
         ...shoulders(meeting, join, depth, blank, by),
-        ...notch(meeting, depth, along, blank, by),
+        ...notch(meeting, depth, along, others(meeting), blank, by),
       ],
     };
   });
 }
+
+/** Where the same end of a part goes into others, along the line that it meets them in. */
+export type OtherCuts = (meeting: Meeting) => readonly Interval[];
 
 /** A runner keeps its width and moves along: the rails are what the frame is wide by. */
 function isRunner({ held, axis }: Meeting): boolean {
@@ -123,18 +127,37 @@ export function shouldersBeside(
   );
 }
 
-/** Where the cut begins farther back than what goes in, that has no corner. */
+/**
+ * What goes in has no wood where no cut takes it: before its cut, where that begins farther back, and behind it. `others`:
+ * where the same end goes into other parts, such as a partition into two stretchers.
+ */
 export function notch(
   meeting: Meeting,
   depth: Figure,
   along: Interval,
+  others: readonly Interval[],
   blank: BlankOf,
   by: AskedBy,
 ): readonly Feature[] {
   const held = blank(meeting.held);
   const own = wholeOf(held.blank, alongOf(meeting));
-  if (own.from.compare(along.from) >= 0 || !sizeOf(along).isPositive()) return [];
+  if (!sizeOf(along).isPositive()) return [];
+  const from = others.reduce(
+    (most, other) => (other.to.compare(along.from) <= 0 ? most.max(other.to) : most),
+    own.from,
+  );
+  const isLast = !others.some((other) => other.from.compare(along.to) >= 0);
+  const gaps = [
+    { from, to: along.from.min(own.to) },
+    ...(isLast ? [{ from: along.to.max(own.from), to: own.to }] : []),
+  ].filter((gap) => sizeOf(gap).isPositive());
   const across = wholeOf(held.blank, acrossOf(meeting));
-  const solid = boxAt(meeting, inward(meeting, depth.length), across, { from: own.from, to: along.from.min(own.to) });
-  return [cutInHeld(meeting, { kind: 'notch', solid, depth, through: true, runs: 'across' }, by)];
+  const into = inward(meeting, depth.length);
+  return gaps.map((gap, index) =>
+    cutInHeld(
+      meeting,
+      { kind: 'notch', solid: boxAt(meeting, into, across, gap), depth, nth: index + 1, through: true, runs: 'across' },
+      by,
+    ),
+  );
 }

@@ -1,5 +1,6 @@
 import type { Evaluation, Span } from '../evaluation.ts';
 import { groupedBy } from '../grouping.ts';
+import type { FeatureKind } from '../joinery/feature.ts';
 import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import type { Part } from '../parts/part.ts';
@@ -52,13 +53,15 @@ function frames(parts: readonly Part[], make: Make): readonly Diagonal[] {
   ].flatMap((members) => {
     const [first] = members;
     const place = first?.label.replace(/^[a-z]+ (?:rail|runner) ?/, '') ?? '';
-    const [x, z] = [reach(members, 'x'), reach(members, 'z')];
-    return make(
-      `the web frame ${place}`.trimEnd(),
-      members.map(({ id }) => id),
-      x,
-      z,
+    const ids = members.map(({ id }) => id);
+    const what = `the web frame ${place}`.trimEnd();
+    // One measures what lies on the bench: whole ends that go into dadoes, but shoulders where there are tails or tenons.
+    const isShouldered = members.some(({ features }) =>
+      features.some(({ kind, entry }) => isCheek(kind) && entry.endsWith('x')),
     );
+    return isShouldered
+      ? make(`${what}, at its shoulders`, ids, reach(members, 'x', 'box'), reach(members, 'z', 'box'))
+      : make(what, ids, reach(members, 'x', 'blank'), reach(members, 'z', 'box'));
   });
 }
 
@@ -73,14 +76,18 @@ function boxes(parts: readonly Part[], make: Make): readonly Diagonal[] {
     return make(
       `the drawer box${of}`,
       sides.map(({ id }) => id),
-      reach(sides, 'x'),
-      reach(sides, 'z'),
+      reach(sides, 'x', 'box'),
+      reach(sides, 'z', 'box'),
     );
   });
 }
 
-function reach(parts: readonly Part[], axis: 'x' | 'z'): Length {
-  const spans: readonly Span[] = parts.map(({ box }) => box[axis]);
+function isCheek(kind: FeatureKind): boolean {
+  return kind === 'tail-cheek' || kind === 'tenon-shoulder' || kind === 'tongue-shoulder';
+}
+
+function reach(parts: readonly Part[], axis: 'x' | 'z', of: 'box' | 'blank'): Length {
+  const spans: readonly Span[] = parts.map((part) => part[of][axis]);
   const [first] = spans;
   if (first === undefined) return Length.zero;
   const from = spans.reduce((least, { start }) => least.min(start.length), first.start.length);

@@ -18,7 +18,16 @@ export interface Setups {
 }
 
 /** An end or edge that a distance is taken from. */
-export type ReferenceEdge = 'lower end' | 'nearer end' | 'front edge' | 'back edge';
+export type ReferenceEdge =
+  | 'lower end'
+  | 'lower edge'
+  | 'nearer end'
+  | 'nearer edge'
+  | 'front end'
+  | 'front edge'
+  | 'back end'
+  | 'back edge'
+  | 'face';
 
 export interface MachineSetup {
   readonly kind: FeatureKind;
@@ -43,7 +52,7 @@ export interface CentreMarks {
 /** A fence is set once; then a strip is laid before it for each further dado. The same for left and right. */
 export interface FencePlan {
   /** What the distances are taken from. */
-  readonly from: 'the bottom' | 'the lower end';
+  readonly from: 'upper face of the bottom' | 'lower end';
   /** From there to the middle of each dado, from below. */
   readonly middles: readonly Length[];
   /** The first of them, then what each strip adds. */
@@ -95,11 +104,20 @@ function fenceAt(part: Part, across: Axis, cut: Interval): { readonly fence: Len
   const { start, end } = part.blank[across];
   const before = cut.from.minus(start.length);
   const after = end.length.minus(cut.to);
-  if (across === 'y') return { fence: atLeastNothing(before), from: 'lower end' };
   const isNearStart = before.compare(after) <= 0;
-  const fence = atLeastNothing(isNearStart ? before : after);
-  if (across === 'x' || fence.isZero()) return { fence, from: 'nearer end' };
-  return { fence, from: isNearStart ? 'front edge' : 'back edge' };
+  const nearer = atLeastNothing(isNearStart ? before : after);
+  if (across === part.thin) return { fence: nearer, from: 'face' };
+  const side = endOrEdge(part, across);
+  if (across === 'y') return { fence: atLeastNothing(before), from: `lower ${side}` };
+  if (across === 'x') return { fence: nearer, from: `nearer ${side}` };
+  return { fence: nearer, from: isNearStart ? `front ${side}` : `back ${side}` };
+}
+
+/** A part ends along its length, and has its edges across it. */
+function endOrEdge(part: Part, axis: Axis): 'end' | 'edge' {
+  if (part.grain !== 'none') return part.grain === axis ? 'end' : 'edge';
+  const other = AXES.find((each) => each !== axis && each !== part.thin) ?? axis;
+  return part.blank[axis].size.length.compare(part.blank[other].size.length) >= 0 ? 'end' : 'edge';
 }
 
 function atLeastNothing(length: Length): Length {
@@ -121,7 +139,15 @@ function centreMarks(parts: readonly Part[]): readonly CentreMarks[] {
         .map(({ solid }) => boundsOf(solid)[along])
         .map(({ from, to }) => from.plus(to).dividedBy(2).minus(start))
         .sort((a, b) => a.compare(b));
-      const from: ReferenceEdge = along === 'y' ? 'lower end' : along === 'z' ? 'front edge' : 'nearer end';
+      const side = endOrEdge(part, along);
+      const from: ReferenceEdge =
+        along === part.thin
+          ? 'face'
+          : along === 'y'
+            ? `lower ${side}`
+            : along === 'z'
+              ? `front ${side}`
+              : `nearer ${side}`;
       return [{ kind: first.kind, diameter: width.length, depth: depth.length, from, middles, part: part.id }];
     }),
   );
@@ -172,7 +198,7 @@ function fencePlans({ parts, joints, layout, design }: Evaluation): readonly Fen
     if (lowest === undefined) return [];
     const middles = places.map((place) => place.from.plus(place.to).dividedBy(2).minus(from));
     const inserts = middles.map((middle, at) => (at === 0 ? middle : middle.minus(middles[at - 1] as Length)));
-    const named: FencePlan['from'] = hasBottom ? 'the bottom' : 'the lower end';
+    const named: FencePlan['from'] = hasBottom ? 'upper face of the bottom' : 'lower end';
     return [{ from: named, middles, inserts, fence: lowest.from.minus(lowerEnd), part: part.id }];
   });
   return groupAlike(plans, ({ from, middles, fence }) => [from, middles, fence]).map(([first, ...others]) => {
