@@ -90,7 +90,7 @@ export function viewOfParts(evaluation: Evaluation): ViewOfParts {
     const cell = part.cell === undefined ? undefined : cells.get(part.cell);
     const hinge = hingeOf(part, slab, cell);
     if (part.role === 'door' && hinge === undefined) hingeUnknown += 1;
-    const isFront = FRONTS.includes(part.role);
+    const isFront = FRONTS.includes(part.role) || fillsDoor(part);
     const name = isFront ? (cell?.cell.name ?? '') : part.role.replace('-', ' ');
     const seen = isSeen(slab, slabs, TOLERANCE_MM);
     return { part, name, slab, edges, seen, isFront, ...(hinge === undefined ? {} : { hinge }) };
@@ -115,10 +115,16 @@ function edgesShown(part: Part, { seen, hidden }: SeenEdges): SeenEdges {
   return { seen: isSliver ? [] : seen, hidden: SHOWN_HIDDEN.includes(part.role) ? hidden : [] };
 }
 
+/** A panel or a pane of a framed door: the door is lettered there, and the lowest shows how it swings. */
+function fillsDoor({ role, cell }: Part): boolean {
+  return (role === 'panel' || role === 'pane') && cell !== undefined;
+}
+
 /** A lid hangs from its upper edge, the leaves of a pair from their outer edges, a single door where the maker says. */
 function hingeOf(part: Part, slab: Slab, cell: LaidCell | undefined): PartInView['hinge'] {
   if (part.role === 'lid') return 'top';
-  if (part.role !== 'door' || cell === undefined) return undefined;
+  const isDoor = part.role === 'door' || (fillsDoor(part) && /\/(?:panel|pane)$/.test(part.id));
+  if (!isDoor || cell === undefined) return undefined;
   if (cell.leaves.length === 1) return cell.cell.kind === 'front' ? cell.cell.hingeSide : undefined;
   if (cell.leaves.length !== 2 || cell.front === undefined) return undefined;
   const middle = (realMm(cell.front.x.start.length) + realMm(cell.front.x.end.length)) / 2;
