@@ -1,4 +1,4 @@
-import { cutSequence, laidOut, reservesFor, shoppingList } from '@fettle/engine';
+import { cutSequence, laidOut, offcutsToKeep, reservesFor, shoppingList, stockAfter } from '@fettle/engine';
 import { describe, expect, test } from 'vitest';
 import { checkBoardPlan } from '../../../../packages/engine/src/stock/boards/check-board-plan.ts';
 import { checkSheetPlan } from '../../../../packages/engine/src/stock/sheets/check-sheet-plan.ts';
@@ -123,5 +123,20 @@ describe('limits of the machines', () => {
   test('a strip that is narrower than any machine cuts is not cut', async () => {
     const { plan } = await bought(sheets('', 'machine "saw 2" least width 13'));
     expect(plan.unplanned).toHaveLength(3);
+  });
+});
+
+describe('what is left over', () => {
+  test('is kept where it is large enough, no finer than one measures it, and what was used goes', async () => {
+    const { laid } = await bought(sheets(' { offcut 36-1/32 long, 12 wide, 3 of them }'));
+    const [after] = stockAfter(laid, 'in');
+    expect(after?.used.map(({ count }) => count)).toEqual([laid.filter(({ offcut }) => offcut !== undefined).length]);
+    const keep = offcutsToKeep(laid, 'in');
+    expect(after?.kept.reduce((sum, { count }) => sum + count, 0)).toBe(keep.length);
+    for (const { length, width } of after?.kept ?? []) {
+      expect(length.compare(keep[0]?.from.length ?? length)).toBeLessThanOrEqual(0);
+      expect([length, width].every((size) => Number.isInteger(size.approximateInches * 16))).toBe(true);
+      expect(length.approximateInches >= 12 && width.approximateInches >= 6).toBe(true);
+    }
   });
 });

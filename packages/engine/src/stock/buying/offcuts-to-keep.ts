@@ -12,6 +12,9 @@ const NARROWEST: Readonly<Record<LaidStock['kind'], TradeLimit>> = {
   board: { inches: Length.inches(2), metric: Length.millimetres(50) },
 };
 
+/** Nobody measures an offcut finer: what it is more than a whole number of these does not count. */
+const STEP: TradeLimit = { inches: Length.inches(1, 16), metric: Length.millimetres(1) };
+
 export interface OffcutToKeep {
   readonly from: LaidStock;
   readonly offcut: LaidArea;
@@ -61,7 +64,7 @@ export function stockAfter(laid: readonly LaidStock[], unit: LengthUnit): readon
       for (const { from, offcut } of keep.filter((each) => each.from.stock === stock)) {
         const isOfAnyThickness = stock.form === 'board' && stock.nominal === undefined && stock.actual === undefined;
         const thickness = isOfAnyThickness ? from.thickness : undefined;
-        const { length, width } = offcut;
+        const [length, width] = [roundedDown(offcut.length, unit), roundedDown(offcut.width, unit)];
         const key = [length, width, thickness].map((size) => size?.exactInches).join(' ');
         const known = kept.get(key);
         if (known === undefined) {
@@ -75,4 +78,9 @@ export function stockAfter(laid: readonly LaidStock[], unit: LengthUnit): readon
       };
     })
     .filter(({ used, kept }) => used.length > 0 || kept.length > 0);
+}
+
+function roundedDown(length: Length, unit: LengthUnit): Length {
+  const step = limitIn(STEP, unit);
+  return step.times(length.in('in').dividedBy(step.in('in')).floor());
 }
