@@ -48,6 +48,8 @@ export interface CarcaseLayout {
   readonly outside: { readonly x: Span; readonly y: Span; readonly z: Span };
   /** Sides, bottom, stretchers, without top overhang and plinth. */
   readonly body: { readonly x: Span; readonly y: Span; readonly z: Span };
+  /** From the floor to its lower edge; absent where it stands on the floor, or nothing is said. */
+  readonly aboveFloor?: Figure;
   /** The space between sides, bottom and what closes the top. */
   readonly interior: Rectangle;
   /** Where the face is laid out: the interior, or the space inside the face frame where there is one. */

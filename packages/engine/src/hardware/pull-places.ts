@@ -1,6 +1,6 @@
 import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
-import type { LengthUnit } from '../length/length.ts';
+import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { HAND_HEIGHT, PULL_FROM_EDGE, PULL_FROM_END } from '../tables/hanging-habits.ts';
 import { isMetric, limitIn, type TradeLimit } from '../tables/trade-limits.ts';
@@ -23,7 +23,8 @@ export function fromClosing({ pulls, framed, unit }: FrontFacts): Figure {
 
 /** From the lower edge of the front to the middle of its pulls. */
 export function upFrom({ at, closing }: FrontWithPull, facts: FrontFacts, stands: PullPlan['stands']): Figure {
-  const { cell, pulls, framed, unit } = facts;
+  const { cell, pulls, framed, unit, aboveFloor } = facts;
+  const hanging = aboveFloor === undefined ? [] : [less('where the piece hangs above the floor', aboveFloor)];
   const along = stands === 'upright' ? pulls.entry.width : pulls.entry.height;
   const height = at.y.size;
   const said = pulls.height;
@@ -41,6 +42,7 @@ export function upFrom({ at, closing }: FrontWithPull, facts: FrontFacts, stands
       return derive('on one line, above the floor', [
         plus('above the floor', said.figure),
         less('where the front begins', at.y.start),
+        ...hanging,
       ]);
     case undefined:
       break;
@@ -50,8 +52,9 @@ export function upFrom({ at, closing }: FrontWithPull, facts: FrontFacts, stands
     }
   }
   if (cell.what === 'door' && closing !== undefined && !pulls.isShared) {
-    const middle = at.y.start.length.plus(height.length.times(half));
-    const isLow = middle.compare(limitIn(HAND_HEIGHT, unit)) < 0;
+    const begins = at.y.start.length.plus(aboveFloor?.length ?? Length.zero);
+    const hand = limitIn(HAND_HEIGHT, unit);
+    const isLow = begins.plus(height.length.times(half)).compare(hand) < 0;
     const fromEnd =
       framed !== undefined
         ? derive('its end is level with the edge of the rail: holes in the rail would meet its tenon', [
@@ -64,6 +67,18 @@ export function upFrom({ at, closing }: FrontWithPull, facts: FrontFacts, stands
               plus('length of the pull', pulls.entry.width, half),
             ])
           : usual(PULL_FROM_END, unit, '3"', '80 mm', (size) => `knobs are about ${size} from the end of a door`);
+    // A tall door is taken hold of where the hand is, not at either end.
+    const atHand = hand.minus(begins);
+    if (atHand.compare(fromEnd.length) >= 0 && atHand.compare(height.length.minus(fromEnd.length)) <= 0) {
+      return derive('where the hand is, common practice', [
+        plus(
+          'height of the hand above the floor',
+          usual(HAND_HEIGHT, unit, '42"', '1050 mm', (size) => `hands reach for pulls about ${size} above the floor`),
+        ),
+        less('where the front begins', at.y.start),
+        ...hanging,
+      ]);
+    }
     return isLow
       ? derive('near the upper end: the door is below the hand', [
           plus('height of the door', height),

@@ -65,7 +65,9 @@ export function planPulls(
     const deep = frontDeep(cell, face, layout);
     const pairs = pulls.isShared && fronts.length === 2 ? [fronts] : fronts.map((front) => [front]);
     for (const on of pairs) {
-      const plan = planOn(on, { cell, group, pulls, deep, parts, unit: layout.unit, framed: doorFrame(cell, face) });
+      const { unit, aboveFloor } = layout;
+      const framed = doorFrame(cell, face);
+      const plan = planOn(on, { cell, group, pulls, deep, parts, unit, aboveFloor, framed });
       if (plan !== undefined) plans.push(plan);
     }
   };
@@ -90,6 +92,8 @@ export interface FrontFacts {
   readonly deep: Span;
   readonly parts: readonly UnmarkedPart[];
   readonly unit: LengthUnit;
+  /** Of a piece that hangs. */
+  readonly aboveFloor: Figure | undefined;
   /** Of a door that is made as a frame. */
   readonly framed: FramedDesign | undefined;
 }

@@ -35,6 +35,7 @@ export function layOutCarcase(design: PieceDesign): CarcaseLayout | undefined {
   };
   return {
     unit: design.units.unit,
+    ...(design.carcase.hung?.above === undefined ? {} : { aboveFloor: design.carcase.hung.above }),
     outside,
     body,
     interior,

@@ -49,32 +49,34 @@ function shelvedCell(named: NamedCell, unit: LengthUnit): readonly Shelved[] {
 }
 
 function filled(shelved: readonly Shelved[], least: Length): readonly Finding[] {
-  return shelved
-    .filter(({ clear, shelves }) => isFilled(clear, least) && shelves.material.thickness.length.isPositive())
-    // Heights that are written so that shelves meet are told one by one.
-    .filter(({ clear, shelves }) => shelves.heights === undefined || clear.isPositive())
-    .map(({ laid, group, cell, shelves, count, clear }) => {
-      const opening = laid.opening.y.size.length;
-      const who = whoIs(cell, group);
-      const fits = clear.isPositive();
-      return shelvesFillOpening.at(
-        shelves.countOrigin ?? shelves.origin,
-        {
-          ...who,
-          count,
-          thickness: shelves.material.thickness.length,
-          opening,
-          clear,
-          fits,
-          limit: least,
-        },
-        {
-          severity: fits ? 'warning' : 'error',
-          related: [{ role: 'opening', values: { ...who, opening }, origin: cell.origin }],
-          mends: fewerShelves(shelves, count, opening, least),
-        },
-      );
-    });
+  return (
+    shelved
+      .filter(({ clear, shelves }) => isFilled(clear, least) && shelves.material.thickness.length.isPositive())
+      // Heights that are written so that shelves meet are told one by one.
+      .filter(({ clear, shelves }) => shelves.heights === undefined || clear.isPositive())
+      .map(({ laid, group, cell, shelves, count, clear }) => {
+        const opening = laid.opening.y.size.length;
+        const who = whoIs(cell, group);
+        const fits = clear.isPositive();
+        return shelvesFillOpening.at(
+          shelves.countOrigin ?? shelves.origin,
+          {
+            ...who,
+            count,
+            thickness: shelves.material.thickness.length,
+            opening,
+            clear,
+            fits,
+            limit: least,
+          },
+          {
+            severity: fits ? 'warning' : 'error',
+            related: [{ role: 'opening', values: { ...who, opening }, origin: cell.origin }],
+            mends: fewerShelves(shelves, count, opening, least),
+          },
+        );
+      })
+  );
 }
 
 function isFilled(clear: Length, least: Length): boolean {
