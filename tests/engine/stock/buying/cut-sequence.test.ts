@@ -1,4 +1,4 @@
-import { cutSequence, laidOut, reservesFor, sparesOf } from '@fettle/engine';
+import { cutSequence, Length, laidOut, reservesFor, sparesOf } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
 import { pieceOfText, piecesOfExample, planned } from './evaluating.ts';
 
@@ -48,6 +48,19 @@ describe('cuts in their order', () => {
     for (const { from, cut } of sequence) {
       expect(cut.depth).toBeGreaterThanOrEqual(depths.get(from.number) ?? 0);
       depths.set(from.number, cut.depth);
+    }
+  });
+
+  it('what lies side by side comes off as it lies', { timeout: 120_000 }, async () => {
+    for (const name of ['vanity', 'wall-cupboard']) {
+      for (const piece of await piecesOfExample(name)) {
+        const last = new Map<string, Length>();
+        for (const { from, cut } of cutSequence(planned(piece))) {
+          const row = `${from.number} ${cut.depth} ${cut.direction} ${cut.from.exactInches} ${cut.to.exactInches}`;
+          expect(cut.at.compare(last.get(row) ?? Length.zero), row).toBeGreaterThan(0);
+          last.set(row, cut.at);
+        }
+      }
     }
   });
 
