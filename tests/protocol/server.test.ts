@@ -51,7 +51,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect([first?.id, first?.kind]).toEqual(['elevation', 'drawing']);
     expect(new Set(others.map(({ kind }) => kind))).toEqual(new Set(['later']));
     const tables = others.flatMap((sheet) => (sheet.kind === 'later' && sheet.shows === 'table' ? [sheet.title] : []));
-    expect(tables).toEqual(['Cut list', 'Set-ups', 'Shopping', 'Cuts']);
+    expect(tables).toEqual(['Cut list', 'Set-ups', 'Drawers', 'Doors', 'Hardware', 'Shopping', 'Cuts']);
     const start = piece?.span.start ?? 0;
     const text = editor.text(sideboard).slice(start);
     const words = (id: string) => {
@@ -213,7 +213,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     editor = await SmallEditor.start(bundle, { ...workshop, 'notes.txt': 'glue' });
     // A text with a name that leads nowhere is built again with every update, so it shows whether there was one.
     await editor.open(sideboard);
-    await editor.edit(sideboard, 'hinges "knife 2"', 'hinges "knife 3"');
+    await editor.edit(sideboard, 'top "ash"', 'top "asch"');
     await editor.verdictNow(sideboard);
     const told = editor.verdicts.length;
     await editor.tellOfFile('notes.txt', FileChangeType.Changed);

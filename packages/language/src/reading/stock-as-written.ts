@@ -11,6 +11,7 @@ import {
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import { sheet, type shopStatements } from '../schema/shop.ts';
+import { readParts } from './phrases.ts';
 import { bodyStatements, type ReadContext, Reader } from './reader.ts';
 
 /** Whether sheets, boards and offcuts have sizes that something can be cut from: in a shop file as beside a piece. */
@@ -35,12 +36,15 @@ type StockWord = (typeof shopStatements)[number] extends infer Spec ? Spec : nev
 class StockWords {
   readonly #context: ReadContext;
   readonly #reader: Reader<string>;
+  /** Whether all of its words mean something. */
+  readonly #isRead: boolean;
   readonly long: Figure | undefined;
   readonly wide: Figure | undefined;
   readonly trim: Figure | undefined;
 
   constructor(context: ReadContext, statement: Statement) {
     this.#context = context;
+    this.#isRead = readParts(statement, specOf(statement).spec).unread.length === 0;
     // What is no length at all is told where lengths are read.
     this.#reader = new Reader<string>(statement, sheet as StockWord, { ...context, findings: [] });
     this.long = this.#reader.length('<length> long');
@@ -54,7 +58,8 @@ class StockWords {
     const isThickSound = this.positive(what, of, 'thick', this.#reader.length('<length> thick'));
     const missing = (['long', 'wide'] as const).filter((axis) => !this.#reader.has(`<length> ${axis}`));
     const [first, second] = missing;
-    if (first !== undefined) {
+    // Of a misspelt word one does not know whether it was meant to tell a size: it has its own finding.
+    if (first !== undefined && this.#isRead) {
       const lacks = second !== undefined ? 'both' : first === 'long' ? 'length' : 'width';
       this.#tell(stockWithoutSize.at(this.#reader.origin, { what, of, missing: lacks }));
     }

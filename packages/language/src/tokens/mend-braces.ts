@@ -67,7 +67,9 @@ class BraceMender {
     this.#lines = lines;
     this.#kinds = kinds;
     this.#sorter = new WordSorter(kinds);
-    this.#indentOfLine = new Map(lines.map((line) => [line.tokens[0]?.startLine ?? 0, line.indent]));
+    this.#indentOfLine = new Map(
+      lines.flatMap(({ tokens, indent }) => tokens.map((token) => [token.startLine ?? 0, indent] as const)),
+    );
   }
 
   /** Braces count as they stand; one that closes nothing is left out. */

@@ -10,17 +10,28 @@ export interface TokenLine {
   readonly onlyBraces: boolean;
 }
 
-/** `strays` are the offsets of marks that were taken out: one before the first word has pushed it to the right. */
+/**
+ * A line that ends with a comma goes on in the next one, where that stands farther in. `strays` are the offsets of marks
+ * that were taken out: one before the first word has pushed it to the right.
+ */
 export function toLines(tokens: readonly IToken[], strays: readonly number[]): TokenLine[] {
   const lines: TokenLine[] = [];
   let from = 0;
   while (from < tokens.length) {
     let to = from + 1;
-    while (tokens[to] !== undefined && tokens[to]?.startLine === tokens[from]?.startLine) to++;
+    while (isOnLine(tokens, from, to)) to++;
     lines.push(toLine(tokens.slice(from, to), strays));
     from = to;
   }
   return lines;
+}
+
+/** Whether the token there belongs to the line that begins at `from`. */
+function isOnLine(tokens: readonly IToken[], from: number, at: number): boolean {
+  const [first, before, token] = [tokens[from], tokens[at - 1], tokens[at]];
+  if (first === undefined || before === undefined || token === undefined) return false;
+  if (token.startLine === before.startLine) return true;
+  return isMark(before, ',') && (token.startColumn ?? 1) > (first.startColumn ?? 1);
 }
 
 function toLine(tokens: readonly IToken[], strays: readonly number[]): TokenLine {
