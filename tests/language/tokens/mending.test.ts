@@ -59,6 +59,13 @@ describe('whatever is mended, every statement is read', () => {
     expect(readAs(text)).toEqual(meant);
   });
 
+  test('a line that ends with a comma goes on in the next one, even where that begins with a word that opens statements', () => {
+    const continued = (text: string) =>
+      text.replace(', between sides', ',\n        between sides').replace('size 20 wide, ', 'size 20 wide,\n      ');
+    const shop = 'hinge "butt" butt, 2 long,\n    doors 5/8 to 1 thick, costs 4 each\n';
+    expect(readAs(`${shop}${continued(replaced('case {', 'case'))}`)).toEqual(readAs(`${shop}${chest}`));
+  });
+
   test('braces that balance are trusted, however lines are indented', () => {
     const flat = chest.replace(/^ +/gm, '');
     expect(readAs(flat)).toEqual(readAs(chest));
