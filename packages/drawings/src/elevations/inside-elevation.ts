@@ -4,7 +4,7 @@ import { cleanName } from '../lettering.ts';
 import { FRONTS } from '../parts-in-view.ts';
 import type { Drawing } from '../primitives.ts';
 import { listed } from '../sections/describe-section.ts';
-import { chains, openingsChain, wholeChain } from '../sections/section-chains.ts';
+import { chains, openingsChain, railsChain, wholeChain } from '../sections/section-chains.ts';
 import { FROM_FRONT } from '../shapes/view-direction.ts';
 import { realMm } from '../shown-lengths.ts';
 import { onStandardSheet } from '../views/standard-sheet.ts';
@@ -41,7 +41,11 @@ export function insideElevation(evaluation: Evaluation): Drawing {
       high: { u: realMm(x.end.length), v: realMm(y.end.length) },
       seenAs: 'edge',
       chains: {
-        left: chains('case', [openingsChain(evaluation, [], 'y'), wholeChain(evaluation, 'y')]),
+        left: chains('case', [
+          railsChain(evaluation.parts, 'case/back'),
+          openingsChain(evaluation, [], 'y'),
+          wholeChain(evaluation, 'y'),
+        ]),
         right: columnChains(evaluation, columns),
         above: [],
         below: [...rowChains(evaluation, face), ...chains('openings', [wholeChain(evaluation, 'x')])],

@@ -2,7 +2,7 @@ import type { Evaluation, PartRole } from '@fettle/engine';
 import { cleanName } from '../lettering.ts';
 import type { Drawing } from '../primitives.ts';
 import { listed } from '../sections/describe-section.ts';
-import { chains, depthChain, openingsChain, wholeChain } from '../sections/section-chains.ts';
+import { chains, depthChain, openingsChain, railsChain, wholeChain } from '../sections/section-chains.ts';
 import { FROM_RIGHT } from '../shapes/view-direction.ts';
 import { realMm } from '../shown-lengths.ts';
 import { isInSight } from '../views/spots.ts';
@@ -48,7 +48,7 @@ export function sideElevation(evaluation: Evaluation): Drawing {
       high: { u: realMm(z.end.length), v: realMm(y.end.length) },
       seenAs: 'edge',
       chains: {
-        left: chains('case', [wholeChain(evaluation, 'y')]),
+        left: chains('case', [railsChain(evaluation.parts, 'case/side-right'), wholeChain(evaluation, 'y')]),
         right: chains('case', [openingsChain(evaluation, [], 'y')]),
         above: [],
         below: chains('case', [depthChain(evaluation, seen, undefined), wholeChain(evaluation, 'z')]),

@@ -56,6 +56,13 @@ export function openingsChain(
   ]);
 }
 
+/** Where the rails of a frame stand, from the lower end of its stiles to the upper one; empty without rails between them. */
+export function railsChain(parts: readonly Part[], frame: string): PlainChain {
+  const members = parts.filter((part) => part.frame === frame);
+  const places = members.flatMap(({ role, box }) => (role === 'stile' || role === 'rail' ? ends(box.y) : []));
+  return chainThrough(`rails-${frame}`, members.some(({ role }) => role === 'rail') ? places : []);
+}
+
 /** Drawer boxes in their openings: what is left free before each, the box, and what is left free behind it. */
 export function boxesChain(cells: readonly LaidCell[], parts: readonly Part[], axis: 'x' | 'y'): PlainChain {
   const places = cells.flatMap((cell) => {
