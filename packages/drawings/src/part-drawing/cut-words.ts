@@ -2,9 +2,10 @@ import {
   axisOf,
   type Evaluation,
   type FaceOfPart,
+  type Feature,
   type FeatureKind,
   groupedBy,
-  type Length,
+  Length,
   type Units,
 } from '@fettle/engine';
 import { cleanName } from '../lettering.ts';
@@ -27,8 +28,20 @@ export function cutWords({ frame, same }: AlikeParts, evaluation: Evaluation): r
     const counted = cuts.length === 1 ? name : `${cuts.length} ${PLURALS[kind] ?? `${name}s`}`;
     // Where several parts are drawn as one, each takes another neighbour.
     const takes = same.length > 1 ? [] : [...new Set(cuts.flatMap((cut) => partnerOf(cut, evaluation, marks)))];
-    return `${counted} ${words}${apartWords(cuts, units)}${takes.length === 0 ? '' : `, for ${takes.join(', ')}`}`;
+    return `${counted} ${words}${endsWords(cuts, frame)}${apartWords(cuts, units)}${takes.length === 0 ? '' : `, for ${takes.join(', ')}`}`;
   });
+}
+
+/** In which end, or in both; empty for what is in no end. */
+function endsWords(cuts: readonly PlacedCut[], frame: PartFrame): string {
+  const ends = [...new Set(cuts.flatMap(({ feature }) => (isInEnd(feature, frame) ? [feature.entry] : [])))];
+  const [one] = ends;
+  if (one === undefined) return '';
+  return ends.length > 1 ? ' in both ends' : ` in the ${edgeWords(one, frame)}`;
+}
+
+function isInEnd({ kind, entry }: Feature, frame: PartFrame): boolean {
+  return !SHOULDERS.includes(kind) && axisOf(entry) === frame.along;
 }
 
 /** How far the holes of a row are apart; empty where they are not evenly so. */
@@ -85,15 +98,26 @@ function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
     (isOnEdge ? (entry.slice(1) === frame.along ? lengthOf(cut.along) : lengthOf(cut.across)) : lengthOf(cut.thin));
   const run = frame.size.along.equals(lengthOf(cut.along)) || frame.size.across.equals(lengthOf(cut.across));
   const longest = lengthOf(cut.along).max(lengthOf(cut.across));
-  const where = isOnEdge ? ` in the ${edgeWords(entry, frame)}` : cut.isOnFace ? '' : ' in the other face';
+  // Alike cuts in both ends are told together.
+  const edge = isInEnd(cut.feature, frame) ? '' : ` in the ${edgeWords(entry, frame)}`;
+  const where = isOnEdge ? edge : cut.isOnFace ? '' : ' in the other face';
   const long = solid.kind === 'cylinder' || run || isOnEdge ? '' : `, ${figure(longest)} long`;
   const across =
-    solid.kind === 'cylinder' ? `⌀ ${figure(width)}` : (slopeWords(cut, figure) ?? `${figure(width)} wide`);
+    solid.kind === 'cylinder' ? `⌀ ${boreWords(width, units)}` : (slopeWords(cut, figure) ?? `${figure(width)} wide`);
   if (cut.feature.kind === 'vent') {
     return `${figure(longest)} × ${figure(lengthOf(cut.along).min(lengthOf(cut.across)))}, through`;
   }
   const isThrough = cut.feature.through === true && lengthOf(cut.thin).equals(frame.size.thin) && !isOnEdge;
   return isThrough ? `${across}, through${long}` : `${across}, ${figure(depth)} deep${long}${where}`;
+}
+
+/** Bits that are made in millimetres are called so, also beside inches that have no mark for them. */
+function boreWords(diameter: Length, units: Units): string {
+  const millimetres = diameter.in('mm');
+  const marks = diameter.ratioTo(Length.of(units.ruler, units.unit));
+  return units.unit !== 'mm' && millimetres.isWhole() && !marks.isWhole()
+    ? `${millimetres.toString()} mm`
+    : figureOnSheet(diameter, units);
 }
 
 function edgeWords(at: FaceOfPart, frame: PartFrame): string {
