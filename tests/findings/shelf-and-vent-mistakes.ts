@@ -41,7 +41,7 @@ export const shelfAndVentMistakes: readonly Mistake[] = [
   {
     slip: 'a back row before the front row',
     into: 'linen-press',
-    from: '1 from back, 1/4 deep',
+    from: '1/2 from back, 1/4 deep',
     to: '«18» from back, 1/4 deep',
     code: 'pin-row-off-shelf',
   },

@@ -224,6 +224,24 @@ describe('whatever is asked', () => {
     );
   });
 
+  test('beside a defect narrower than the blade there is still room for the blade', () => {
+    const problem: BoardProblem = {
+      boards: [{ id: 'board', width: 15, length: 13, cost: 0, defects: [{ from: 0, to: 7, left: 9, right: 10 }] }],
+      blanks: [
+        { id: 'one', width: 1, length: 1, count: 1 },
+        { id: 'two', width: 1, length: 1, count: 2 },
+      ],
+      ripKerf: 3,
+      crosscutKerf: 0,
+      endTrim: 6,
+      edgeTrim: 4,
+    };
+    // Between the trims there are 7 by 1: one from 0 to 1, one from 4 to 5, and with the blade no third before the end.
+    const { boards, unplaced } = plan(problem, 25).plan;
+    expect(unplaced).toEqual([]);
+    expect(boards.length).toBe(2);
+  });
+
   test('the same seed gives the same steps', () => {
     fc.assert(
       fc.property(arbitraryProblem, (problem) => {

@@ -76,7 +76,12 @@ export function clearStretches(space: BoardSpace, at: number, size: number): rea
   const end = space.inside - space.insideKerf;
   let from = 0;
   for (const defect of blocked) {
-    if (defect.from > from) stretches.push([from, Math.min(end, defect.from) + space.insideKerf]);
+    if (defect.from > from) {
+      // Beyond a defect narrower than the blade there is still the blade to be kept clear of.
+      const until = Math.min(end, defect.from) + space.insideKerf;
+      stretches.push([from, until]);
+      from = until;
+    }
     from = Math.max(from, defect.to);
   }
   if (from < end) stretches.push([from, end + space.insideKerf]);
