@@ -8,6 +8,7 @@ import { doorFrame, frontDeep } from '../layout/front-thickness.ts';
 import { leafId } from '../layout/leaf-ids.ts';
 import type { LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import { frontWords } from '../parts/face-parts.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { USUAL_THREAD } from '../tables/hanging-habits.ts';
 import { fromClosing, upFrom, usual } from './pull-places.ts';
@@ -117,7 +118,7 @@ function planOn(fronts: readonly FrontWithPull[], facts: FrontFacts): PullPlan |
     ...(group === undefined ? {} : { group }),
     pulls,
     fronts,
-    label: `${hand}${frontWords(cell)}${cell.name === undefined ? '' : ` "${cell.name}"`}`,
+    label: `${hand}${frontWords(cell.what)}${cell.name === undefined ? '' : ` "${cell.name}"`}`,
     middles: acrossOf(fronts, facts).map((across) => ({ across, up })),
     stands,
     deep,
@@ -132,23 +133,6 @@ function planOn(fronts: readonly FrontWithPull[], facts: FrontFacts): PullPlan |
           ]),
         }),
   };
-}
-
-function frontWords({ what }: FrontCell): string {
-  switch (what) {
-    case 'drawer':
-      return 'drawer front';
-    case 'door':
-      return 'door';
-    case 'lid':
-      return 'lid';
-    case 'false-front':
-      return 'false front';
-    default: {
-      const unknown: never = what;
-      return unknown;
-    }
-  }
 }
 
 /** From the left edge of the first front. */

@@ -36,8 +36,9 @@ export function joinParts(design: PieceDesign, parts: readonly UnmarkedPart[], s
   const facts = factsOf(design, parts, shop);
   const frames = joinFrames(design, parts);
   const asked = [...casePlans(design, parts, facts, frames.frames), ...drawerPlans(design.face, parts, facts)];
-  const plans = stillTouching(asked, grownBy(parts, frames.growth, asked));
-  const grown = grownBy(parts, frames.growth, plans);
+  const grownAsAsked = grownBy(parts, frames.growth, asked);
+  const plans = stillTouching(asked, grownAsAsked);
+  const grown = plans.length === asked.length ? grownAsAsked : grownBy(parts, frames.growth, plans);
   const byId = new Map(grown.map((part) => [part.id, part]));
   const back = backGrooves(design.carcase, grown);
   const cuts = plans.flatMap((plan) => plan.cut((part) => byId.get(part.id) ?? part));

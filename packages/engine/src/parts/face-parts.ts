@@ -109,7 +109,8 @@ function frontParts(
   });
 }
 
-function frontWords(what: FrontCell['what']): string {
+/** 'drawer front' */
+export function frontWords(what: FrontCell['what']): string {
   switch (what) {
     case 'door':
       return 'door';
