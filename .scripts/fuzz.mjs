@@ -10,6 +10,7 @@ const runs = process.argv[2] ?? '1000000';
 if (!/^\d+$/.test(runs)) giveUp(`how many texts? '${runs}' is no number`);
 ensureInstalled();
 process.env['FETTLE_FUZZ_RUNS'] = runs;
+process.env['FETTLE_SEED'] ??= 'fresh';
 process.exitCode = runNode('node_modules/vitest/vitest.mjs', [
   'run',
   '--config',

@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/editor/**', '**/node_modules/**'],
-    setupFiles: ['packages/language/object-group-by.mjs'],
+    setupFiles: ['packages/language/object-group-by.mjs', 'tests/property-seed.ts'],
     allowOnly: false,
     // Left to itself the runner keeps one core free, which on a machine of two doubles the time.
     maxWorkers: '100%',

@@ -36,10 +36,12 @@ describe('a line of the picture', () => {
       const before = await window.savedText(file);
       await picture.moveLineByKeys(cardsAndDice, 'Shift+ArrowDown');
       await picture.waitForSizes(cardsAndDice, '"cards" 5-1/4", "dice" 5-3/4"');
-      expect(await window.savedText(file)).toMatch(/"cards"\s+front 5-1\/4 high[\s\S]*"dice"\s+front 5-3\/4 high/);
+      // The picture answers the key at once; the text follows, and only then there is something to save.
+      const moved = /"cards"\s+front 5-1\/4 high[\s\S]*"dice"\s+front 5-3\/4 high/;
+      await expect.poll(async () => moved.test(await window.savedText(file)), { timeout: 20_000 }).toBe(true);
       await window.undo();
       await picture.waitForSizes(cardsAndDice, '"cards" 5", "dice" 6"');
-      expect(await window.savedText(file)).toBe(before);
+      await expect.poll(async () => await window.savedText(file), { timeout: 20_000 }).toBe(before);
     });
   });
 
@@ -57,7 +59,7 @@ describe('a line of the picture', () => {
       await picture.readout(/"cards" 6/).waitFor();
       await window.screenshot('line-on-its-way');
       await window.mouse.up();
-      await expect.poll(async () => /"cards"\s+front 6(-\S+)? high/.test(await window.savedText(file))).toBe(true);
+      await expect.poll(async () => /"cards"\s+front 6(-\S+)? high/.test(await window.savedText(file)), { timeout: 20_000 }).toBe(true);
       await picture.waitForVerdict(/fits/);
       await window.screenshot('line-moved');
     });
@@ -77,7 +79,7 @@ describe('a line of the picture', () => {
       await picture.readout('Neither "maps" nor "blankets" has a size of its own').waitFor();
       await window.screenshot('line-refused');
       await window.undo();
-      await expect.poll(async () => await window.savedText(file)).toBe(before);
+      await expect.poll(async () => await window.savedText(file), { timeout: 20_000 }).toBe(before);
     });
   });
 });
