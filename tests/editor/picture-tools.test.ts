@@ -59,7 +59,9 @@ describe('a line of the picture', () => {
       await picture.readout(/"cards" 6/).waitFor();
       await window.screenshot('line-on-its-way');
       await window.mouse.up();
-      await expect.poll(async () => /"cards"\s+front 6(-\S+)? high/.test(await window.savedText(file)), { timeout: 20_000 }).toBe(true);
+      await expect
+        .poll(async () => /"cards"\s+front 6(-\S+)? high/.test(await window.savedText(file)), { timeout: 20_000 })
+        .toBe(true);
       await picture.waitForVerdict(/fits/);
       await window.screenshot('line-moved');
     });
