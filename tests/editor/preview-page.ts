@@ -44,9 +44,14 @@ export class PreviewPage {
     await this.#frame.locator('#verdict').filter({ hasText: words }).waitFor();
   }
 
+  /** The titles of all sheets, as they stand. */
+  async sheetTitles(): Promise<readonly string[]> {
+    return await this.#frame.getByRole('tab').allInnerTexts();
+  }
+
   async showSheet(title: string): Promise<void> {
-    await this.#frame.getByRole('tab', { name: title }).click();
-    await this.#frame.getByRole('tab', { name: title, selected: true }).waitFor();
+    await this.#frame.getByRole('tab', { name: title, exact: true }).click();
+    await this.#frame.getByRole('tab', { name: title, exact: true, selected: true }).waitFor();
     await this.#frame.locator('#sheet:not([aria-busy])').waitFor();
   }
 
