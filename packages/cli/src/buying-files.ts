@@ -12,7 +12,7 @@ export function buyingFiles(
 ): readonly FileToWrite[] {
   const { parts, machines, design } = evaluation;
   if (parts.length === 0) return [];
-  const plan = planBuyingAtOnce(buyingRequest(parts, machines ?? [], design.units.unit));
+  const plan = planBuyingAtOnce(buyingRequest(parts, machines ?? [], design.units));
   return [
     { name: `${name}-shopping-list.csv`, content: cutListCsv(warned(shoppingTable(evaluation, plan))) },
     { name: `${name}-shopping-list.json`, content: jsonText(shoppingJson(evaluation, plan)) },

@@ -18,6 +18,7 @@ import { joinParts } from './joinery/join-parts.ts';
 import { layOutCarcase } from './layout/carcase.ts';
 import { type FaceLayout, layOutFace } from './layout/lay-out-face.ts';
 import { carcaseParts } from './parts/carcase-parts.ts';
+import { frontsInSequence, laidSequences } from './parts/front-sequences.ts';
 import { faceParts } from './parts/face-parts.ts';
 import { laidDrawers } from './parts/laid-drawers.ts';
 import { markParts } from './parts/marks.ts';
@@ -49,11 +50,17 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
           ...lapFindings(design.face, carcase),
           ...revealFindings(design.face, carcase),
           ...drawerFindings(design, design.face, carcase, face.face, shop.slides),
+  const sequences =
+    design.face === undefined || face === undefined
+      ? []
+      : laidSequences(design.sequences ?? [], design.face, face.face);
         ];
 
   const seen = [
     ...carcaseParts(design, carcase, face?.face),
-    ...(design.face === undefined || face === undefined ? [] : faceParts(design.face, carcase, face.face)),
+    ...(design.face === undefined || face === undefined
+      ? []
+      : faceParts(design.face, carcase, face.face, frontsInSequence(sequences, design.face))),
   ];
   // A part without a size has its cause in what was already found; it is a finding of its own only where nothing was.
   if (unsound.length === 0 && boxes.length === 0) unsound.push(...positiveParts(seen));
@@ -86,7 +93,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
             joints: joined.joints,
             ...(design.face === undefined || face === undefined
               ? {}
-              : { face: { design: design.face, root: face.face } }),
+              : { face: { design: design.face, root: face.face, sequences } }),
           }),
         ];
   // One cause, one finding: what a slip of the unit breaks is not reported beside it, and then the slip is the error.

@@ -16,6 +16,7 @@ import type { HeldDesign } from './contents-design.ts';
 import type { Figure } from './figure.ts';
 import type { CatchDesign, HangingDesign, PullsDesign } from './hanging-design.ts';
 import type { JoinDesign } from './join-design.ts';
+import type { SequenceDesign } from './sequence-design.ts';
 import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
 import type { ComparedSlides, PackersDesign, RunnersDesign, SlideDatum, SlideEntry } from './slide-design.ts';
@@ -34,6 +35,8 @@ export interface PieceDesign {
   readonly carcase: CarcaseDesign;
   /** Absent while no face is written. */
   readonly face?: FaceDesign;
+  /** Fronts that follow one another in one blank; absent where none do. */
+  readonly sequences?: readonly SequenceDesign[];
   /** Statements that are understood but not computed yet; shown mildly, never dropped in silence. */
   readonly unchecked: readonly { readonly words: string; readonly origin: Origin }[];
 }

@@ -11,6 +11,7 @@ import { drawerBoxParts } from './drawer-box.ts';
 import { framedPanelParts } from './framed-panel.ts';
 import type { PartRole } from './part.ts';
 import { shelfParts } from './shelves.ts';
+import type { FrontsInSequence } from './front-sequences.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 import { standingOn, webFrameParts } from './web-frame.ts';
 
@@ -18,13 +19,24 @@ import { standingOn, webFrameParts } from './web-frame.ts';
  * Everything that fills the face: fronts in or on the case or its frame, partitions and dividers, drawer boxes and
  * shelves. From top to bottom and from left to right, as the cells are written.
  */
-export function faceParts(face: FaceDesign, layout: CarcaseLayout, root: LaidCell): readonly UnmarkedPart[] {
+export function faceParts(
+  face: FaceDesign,
+  layout: CarcaseLayout,
+  root: LaidCell,
+  inSequence: FrontsInSequence,
+): readonly UnmarkedPart[] {
   const parts: UnmarkedPart[] = [];
-  collect(face, layout, root, parts);
+  collect(face, layout, root, inSequence, parts);
   return parts;
 }
 
-function collect(face: FaceDesign, layout: CarcaseLayout, laid: LaidCell, parts: UnmarkedPart[]): void {
+function collect(
+  face: FaceDesign,
+  layout: CarcaseLayout,
+  laid: LaidCell,
+  inSequence: FrontsInSequence,
+  parts: UnmarkedPart[],
+): void {
   const cell = laid.cell;
   switch (cell.kind) {
     case 'row':
@@ -32,13 +44,13 @@ function collect(face: FaceDesign, layout: CarcaseLayout, laid: LaidCell, parts:
       for (const divider of laid.dividers) {
         parts.push(...dividerParts(face, layout, divider, cell, neighboursOf(divider, laid, cell)));
       }
-      for (const inner of laid.cells) collect(face, layout, inner, parts);
+      for (const inner of laid.cells) collect(face, layout, inner, inSequence, parts);
       return;
     case 'open':
       if (cell.shelves !== undefined) parts.push(...shelfParts(cell, cell.shelves, undefined, layout, laid.opening));
       return;
     case 'front': {
-      parts.push(...frontParts(face, cell, layout, laid.leaves));
+      parts.push(...frontParts(face, cell, layout, laid.leaves, inSequence));
       const drawer = cell.drawer ?? face.drawers;
       if (cell.what === 'drawer' && drawer !== undefined) {
         parts.push(...drawerBoxParts(cell, drawer, reachBehind(cell, face, layout), layout, laid.opening));
@@ -67,6 +79,7 @@ function frontParts(
   cell: FrontCell,
   layout: CarcaseLayout,
   leaves: readonly Rectangle[],
+  inSequence: FrontsInSequence,
 ): readonly UnmarkedPart[] {
   const { stock, edging } = frontMaterial(cell, face) ?? {};
   const z = frontDeep(cell, face, layout);
@@ -91,8 +104,10 @@ function frontParts(
         [],
       );
     }
+    const id = leafId(cell, leaves.length, at);
+    const followed = inSequence.get(id);
     return slab({
-      id: leafId(cell, leaves.length, at),
+      id,
       label: `${hand}${frontWords(cell.what)}${quoted(cell.name)}`,
       role,
       stock,
@@ -102,9 +117,10 @@ function frontParts(
       z,
       thin: 'z',
       // A door hangs with its grain upright, the grain of a drawer front and of a lid runs across (common practice).
-      grain: cell.what === 'door' ? 'y' : 'x',
+      grain: followed?.grain ?? (cell.what === 'door' ? 'y' : 'x'),
       origin: cell.origin,
       cell: cell.id,
+      run: followed?.run,
     });
   });
 }

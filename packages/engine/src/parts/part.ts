@@ -70,6 +70,20 @@ export interface Part {
   readonly origin: Origin;
   /** The cell it belongs to, if any. */
   readonly cell?: string;
+  /** Where it comes among the fronts that are cut with it from one blank. */
+  readonly run?: PlaceInRun;
+}
+
+/** Parts of one run are cut from one blank, in their order. */
+export interface PlaceInRun {
+  /** Alike for all parts of one run, and for no other in the piece. */
+  readonly id: string;
+  /** In the maker's words: 'sequence "across"'. */
+  readonly label: string;
+  /** From 0. */
+  readonly place: number;
+  /** Side by side across the grain, or behind each other along it. */
+  readonly order: 'across' | 'along';
 }
 
 /** A rectangular piece of space. */

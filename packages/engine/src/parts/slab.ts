@@ -4,7 +4,7 @@ import type { Figure } from '../design/figure.ts';
 import type { Stock } from '../design/shop.ts';
 import type { Span } from '../evaluation.ts';
 import { edgingStrips } from './edging.ts';
-import type { Block, EdgingStrip, Part, PartRole } from './part.ts';
+import type { Block, EdgingStrip, Part, PartRole, PlaceInRun } from './part.ts';
 
 /**
  * Makes a part of a rectangular piece of wood that stands in its place. Its finished size is read off the space it
@@ -33,6 +33,7 @@ export interface Slab {
   /** See `Part.frame`. */
   readonly frame?: string;
   readonly edging?: EdgingDesign | undefined;
+  readonly run?: PlaceInRun | undefined;
 }
 
 /** Sizes may come out zero or negative: the checks say so and such a part is not built. */
@@ -57,6 +58,7 @@ export function slab(from: Slab): UnmarkedPart {
     origin: from.origin,
     ...(from.cell === undefined ? {} : { cell: from.cell }),
     ...(from.frame === undefined ? {} : { frame: from.frame }),
+    ...(from.run === undefined ? {} : { run: from.run }),
   };
 }
 

@@ -118,7 +118,7 @@ export class PiecePlans {
     kept.progress = 0;
     this.#searching.add(evaluation);
     try {
-      const request = buyingRequest(parts, machines ?? [], design.units.unit);
+      const request = buyingRequest(parts, machines ?? [], design.units);
       const task = { questions: planQuestions(request), patience: this.#patience };
       kept.search = this.#searcher.search(task, {
         news: (plans) => this.#take(evaluation, kept, request, plans),

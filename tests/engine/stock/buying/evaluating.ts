@@ -26,5 +26,5 @@ export async function pieceOfText(text: string): Promise<Evaluation> {
 }
 
 export function planned({ parts, machines, design }: Evaluation): BuyingPlan {
-  return planBuyingAtOnce(buyingRequest(parts, machines ?? [], design.units.unit));
+  return planBuyingAtOnce(buyingRequest(parts, machines ?? [], design.units));
 }

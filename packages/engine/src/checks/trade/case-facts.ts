@@ -2,6 +2,7 @@ import type { FaceDesign, PieceDesign } from '../../design/design.ts';
 import type { ShopOffer } from '../../design/shop.ts';
 import type { CarcaseLayout, LaidCell } from '../../evaluation.ts';
 import type { Joint } from '../../joinery/joint.ts';
+import type { LaidSequence } from '../../parts/front-sequences.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 
 /** What the checks from the trade look at: one piece, laid out soundly, and what its shop has. */
@@ -12,5 +13,9 @@ export interface TradeCase {
   readonly parts: readonly UnmarkedPart[];
   readonly joints: readonly Joint[];
   /** Absent while there is no face. */
-  readonly face?: { readonly design: FaceDesign; readonly root: LaidCell };
+  readonly face?: {
+    readonly design: FaceDesign;
+    readonly root: LaidCell;
+    readonly sequences: readonly LaidSequence[];
+  };
 }

@@ -1,5 +1,6 @@
 import { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
+import { upToMark } from '../../length/ruler-marks.ts';
 import type { LumberSize } from '../../tables/lumber-thickness.ts';
 import { type Blank, sizeOfBlank } from '../blank.ts';
 import { type LumberKind, roughThicknessFor } from '../rough-thickness.ts';
@@ -55,6 +56,8 @@ export interface BoardsAsked {
   readonly ripKerf: Length;
   readonly crosscutKerf: Length;
   readonly allowances: BoardAllowances;
+  /** From one mark of the shop's ruler to the next: rough sizes are rounded up to it. */
+  readonly mark?: Length;
 }
 
 export interface PreparedBoards {
@@ -142,21 +145,21 @@ function prepareThickness(
   blanks: readonly BlankAsked[],
   refused: RefusedBlank[],
 ): PreparedBoards {
-  const { allowances, ripKerf, crosscutKerf } = asked;
+  const { allowances, ripKerf, crosscutKerf, mark = Length.zero } = asked;
   const boards = asked.boards.filter((board) => board.thickness.equals(thickness));
   const longest = usable(boards, ({ length }) => length, allowances.boardEnd);
   const widest = usable(boards, ({ width }) => width, allowances.boardEdge);
   const sized: Sized[] = [];
   for (const one of blanks) {
     const { id } = one.blank;
-    const { width, length } = roughSize(one.blank, allowances);
+    const { width, length } = roughSize(one.blank, allowances, mark);
     if (length.compare(longest) > 0) {
       refused.push({ blank: id, why: 'longer than any board', needs: length, most: longest });
       continue;
     }
     const mayBeGluedUp = one.mayBeGluedUp && one.blank.parts.length === 1;
     const whole = width.compare(widest) <= 0 ? { staves: 1, staveWidth: width } : undefined;
-    const made = whole ?? (mayBeGluedUp ? glueUp(width, widest, allowances.jointing) : undefined);
+    const made = whole ?? (mayBeGluedUp ? gluedUp(width, widest, allowances.jointing, mark) : undefined);
     if (made === undefined) {
       refused.push({ blank: id, why: 'wider than any board', needs: width, most: widest });
       continue;
@@ -195,12 +198,24 @@ function prepareThickness(
   };
 }
 
-/** What a blank is cut to, with what is taken off it later. */
-function roughSize(blank: Blank, { onLength, onWidth }: BoardAllowances): { width: Length; length: Length } {
+/** What a blank is cut to, with what is taken off it later; nobody saws rough wood finer than the ruler tells. */
+function roughSize(
+  blank: Blank,
+  { onLength, onWidth }: BoardAllowances,
+  mark: Length,
+): { width: Length; length: Length } {
   const { width, length } = sizeOfBlank(blank);
   return blank.allowance === undefined
-    ? { width: width.plus(onWidth), length: length.plus(onLength) }
+    ? { width: upToMark(width.plus(onWidth), mark), length: upToMark(length.plus(onLength), mark) }
     : { width, length };
+}
+
+/** Staves end on a mark too, unless they would then be wider than any board. */
+function gluedUp(width: Length, widest: Length, jointing: Length, mark: Length): GlueUp | undefined {
+  const made = glueUp(width, widest, jointing);
+  if (made === undefined) return undefined;
+  const staveWidth = upToMark(made.staveWidth, mark);
+  return staveWidth.compare(widest) <= 0 ? { ...made, staveWidth } : made;
 }
 
 function usable(boards: readonly BoardOffered[], sizeOf: (board: BoardOffered) => Length, trim: Length): Length {

@@ -1,3 +1,4 @@
+import type { Units } from '../../design/design.ts';
 import type { OffcutEntry, Stock } from '../../design/shop.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
@@ -7,6 +8,7 @@ import { usualAllowances } from '../boards/board-allowances.ts';
 import { type BoardOffered, prepareBoards } from '../boards/prepare-boards.ts';
 import { roughThicknessFor } from '../rough-thickness.ts';
 import type { BoardOrder, StockOffer, UnplannedPiece } from './buying-request.ts';
+import type { BlankToCut } from './ordered-blanks.ts';
 import type { PieceToCut } from './pieces-to-cut.ts';
 import { lumberOf } from './wood-of-stock.ts';
 
@@ -26,35 +28,44 @@ const MOST_LENGTHS = 40;
 
 export function boardOrders(
   stock: Stock,
-  pieces: readonly PieceToCut[],
+  blanks: readonly BlankToCut[],
   kerf: Length,
-  unit: LengthUnit,
+  { unit, ruler }: Units,
   unplanned: UnplannedPiece[],
 ): readonly BoardOrder[] {
-  const byId = new Map(pieces.map((piece) => [piece.blank.id, piece]));
+  const byId = new Map(blanks.map((each) => [each.blank.id, each]));
+  const pieces = blanks.flatMap((each) => each.pieces);
   const lumber = lumberOf(stock);
   const thickest = (stock.actual ?? stock.nominal)?.length;
   const boards = [...sold(stock, pieces, unit), ...onHand(stock)];
   const offers = new Map(boards.map(({ id, length, width, offcut }) => [id, { length, width, ...offcutOf(offcut) }]));
   const { problems, refused } = prepareBoards({
-    blanks: pieces.map(({ blank, thickness, what }) => ({ blank, thickness, count: 1, mayBeGluedUp: what === 'part' })),
+    blanks: blanks.flatMap(({ blank, pieces: [first] }) =>
+      first === undefined ? [] : [{ blank, thickness: first.thickness, count: 1, mayBeGluedUp: first.what === 'part' }],
+    ),
     boards,
     lumber,
     ...(thickest === undefined ? {} : { thickest }),
     ripKerf: kerf,
     crosscutKerf: kerf,
     allowances: usualAllowances(unit),
+    mark: Length.of(ruler, unit),
   });
   for (const { blank, why, needs, most } of refused) {
-    const piece = byId.get(blank);
-    if (piece !== undefined) unplanned.push({ piece, why, needs, most });
+    const own = byId.get(blank)?.pieces ?? [];
+    const said = own.length > 1 ? ('with those it follows, larger than any of its stock' as const) : why;
+    unplanned.push(...own.map((piece) => ({ piece, why: said, needs, most })));
   }
-  return problems.map((prepared) => ({
-    stock,
-    prepared,
-    offers,
-    pieces: pieces.filter(({ blank }) => prepared.glueUps.has(blank.id)),
-  }));
+  return problems.map((prepared) => {
+    const own = blanks.filter(({ blank }) => prepared.glueUps.has(blank.id));
+    return {
+      stock,
+      prepared,
+      offers,
+      pieces: own.flatMap((each) => each.pieces),
+      blanks: new Map(own.map((each) => [each.blank.id, each])),
+    };
+  });
 }
 
 interface BoardThere extends BoardOffered {

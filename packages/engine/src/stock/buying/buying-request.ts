@@ -1,4 +1,5 @@
 import { assumed } from '../../design/derive.ts';
+import type { Units } from '../../design/design.ts';
 import type { Figure } from '../../design/figure.ts';
 import type { MachineEntry, OffcutEntry, Stock } from '../../design/shop.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
@@ -11,6 +12,7 @@ import type { IntegerScale } from '../scale-to-integers.ts';
 import type { SheetProblem } from '../sheets/sheet-problem.ts';
 import { boardOrders } from './board-orders.ts';
 import { type EdgingToCut, edgingToCut, isBoughtByLength } from './edging-to-cut.ts';
+import { type BlankToCut, blanksToCut } from './ordered-blanks.ts';
 import { type PieceToCut, piecesToCut } from './pieces-to-cut.ts';
 import { sheetOrder } from './sheet-order.ts';
 
@@ -29,6 +31,8 @@ export interface BuyingRequest {
 export interface SheetOrder {
   readonly stock: Stock;
   readonly pieces: readonly PieceToCut[];
+  /** What they are cut in, by the id of each blank of the problem. */
+  readonly blanks: ReadonlyMap<string, BlankToCut>;
   readonly problem: SheetProblem;
   readonly scale: IntegerScale;
   /** By the id of each kind of sheet in the problem. */
@@ -39,6 +43,8 @@ export interface SheetOrder {
 export interface BoardOrder {
   readonly stock: Stock;
   readonly pieces: readonly PieceToCut[];
+  /** What they are cut in, by the id of each blank of the problem. */
+  readonly blanks: ReadonlyMap<string, BlankToCut>;
   readonly prepared: PreparedBoards;
   /** By the id of each kind of board in the problem. */
   readonly offers: ReadonlyMap<string, StockOffer>;
@@ -70,6 +76,7 @@ export type WhyUnplanned =
   | 'longer than any board'
   | 'larger than every sheet'
   | 'larger than every sheet unless turned'
+  | 'with those it follows, larger than any of its stock'
   | 'too many pieces'
   | 'no cuts make it';
 
@@ -79,8 +86,9 @@ const USUAL_KERF = { inches: Length.inches(1, 8), metric: Length.millimetres(32,
 export function buyingRequest(
   parts: readonly Part[],
   machines: readonly MachineEntry[],
-  unit: LengthUnit,
+  { unit, ruler }: Units,
 ): BuyingRequest {
+  const mark = Length.of(ruler, unit);
   const kerf = kerfOf(machines, unit);
   const unplanned: UnplannedPiece[] = [];
   const sheets = new Map<string, { stock: Stock; pieces: PieceToCut[] }>();
@@ -101,9 +109,11 @@ export function buyingRequest(
   }
   return {
     kerf,
-    sheets: [...sheets.values()].map(({ stock, pieces }) => sheetOrder(stock, pieces, kerf.length, machines)),
+    sheets: [...sheets.values()].map(({ stock, pieces }) =>
+      sheetOrder(stock, blanksToCut(pieces, kerf.length, unit, mark), kerf.length, machines),
+    ),
     boards: [...boards.values()].flatMap(({ stock, pieces }) =>
-      boardOrders(stock, pieces, kerf.length, unit, unplanned),
+      boardOrders(stock, blanksToCut(pieces, kerf.length, unit, mark), kerf.length, { unit, ruler }, unplanned),
     ),
     edging: edgingToCut(all),
     unplanned,

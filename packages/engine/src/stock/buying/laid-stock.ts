@@ -17,6 +17,10 @@ export interface LaidStock {
   /** The entry of the shop that it is, where it is there already and need not be bought. */
   readonly offcut?: OffcutEntry;
   readonly pieces: readonly LaidPiece[];
+  /** Blanks from which several pieces follow in their order. */
+  readonly runs: readonly LaidRun[];
+  /** What comes off and is cut further, by the names that the cuts give it. */
+  readonly parted: readonly PartedPiece[];
   readonly offcuts: readonly LaidArea[];
   readonly cuts: readonly SawCut[];
 }
@@ -28,12 +32,29 @@ export interface LaidArea {
   readonly width: Length;
 }
 
+export interface PartedPiece extends LaidArea {
+  readonly name: string;
+}
+
+/** One blank, and what the maker calls the order in which its pieces follow. */
+export interface LaidRun extends PartedPiece {
+  readonly label: string;
+  /** Of all its pieces, in order. */
+  readonly blanks: readonly string[];
+  /** Whether its length lies across the grain of the stock. */
+  readonly turned: boolean;
+  /** Whether it may. */
+  readonly mayTurn: boolean;
+}
+
 export interface LaidPiece extends LaidArea {
   readonly piece: PieceToCut;
   /** Its own length lies across the grain of the stock. */
   readonly turned: boolean;
   /** Which stave of a glued-up part it is, from 1; absent where nothing is glued. */
   readonly stave?: { readonly number: number; readonly of: number };
+  /** What it is cut from together with those it follows. */
+  readonly run?: LaidRun;
 }
 
 /** One cut from edge to edge of what is then on the saw. */
@@ -52,4 +73,6 @@ export interface SawCut {
   readonly gives?: string;
   /** Ids of the blanks in what comes off. */
   readonly blanks: readonly string[];
+  /** What comes off is the whole blank of this run. */
+  readonly run?: string;
 }

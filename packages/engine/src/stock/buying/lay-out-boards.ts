@@ -1,7 +1,8 @@
 import { Length } from '../../length/length.ts';
 import type { Band, CutBoard } from '../boards/board-problem.ts';
 import { type BoardOrder, lengthOf } from './buying-request.ts';
-import type { LaidArea, LaidPiece, LaidStock, SawCut } from './laid-stock.ts';
+import type { LaidArea, LaidPiece, LaidRun, LaidStock, PartedPiece, SawCut } from './laid-stock.ts';
+import { layOutRun } from './lay-out-runs.ts';
 import { nameInside } from './piece-names.ts';
 import type { PlannedBoards } from './plan-buying.ts';
 
@@ -16,10 +17,14 @@ class BoardReader {
   readonly #cut: CutBoard;
   readonly #staves: Map<string, number>;
   readonly #pieces: LaidPiece[] = [];
+  readonly #runs: LaidRun[] = [];
+  readonly #parted: PartedPiece[] = [];
   readonly #offcuts: LaidArea[] = [];
   readonly #cuts: SawCut[] = [];
   /** Whether bands follow each other along the board. */
   readonly #bandsAlong: boolean;
+  /** How many changes of direction come before the bands: those of trimming. */
+  #before = 0;
 
   constructor(order: BoardOrder, cut: CutBoard, staves: Map<string, number>) {
     this.#order = order;
@@ -40,6 +45,7 @@ class BoardReader {
       ? [problem.edgeTrim, width - problem.edgeTrim]
       : [problem.endTrim, length - problem.endTrim];
     const kerf = this.#bandsAlong ? problem.crosscutKerf : problem.ripKerf;
+    this.#trim(length, width);
     this.#cut.bands.forEach((band, at) => {
       this.#band(band, nameInside(`${number}`, 0, at), insideFrom, insideEnd, bandsEnd);
     });
@@ -55,48 +61,91 @@ class BoardReader {
       width: this.#length(width),
       ...(offcut === undefined ? {} : { offcut }),
       pieces: this.#pieces,
+      runs: this.#runs,
+      parted: this.#parted,
       offcuts: this.#offcuts,
       cuts: this.#cuts,
     };
   }
 
+  /**
+   * One end and one edge are cut straight first: everything else is measured from them. The others are cut as well where
+   * something ends with them; elsewhere they stay on what is left over.
+   */
+  #trim(length: number, width: number): void {
+    const { endTrim, edgeTrim } = this.#order.prepared.problem;
+    const [far, right] = [length - endTrim, width - edgeTrim];
+    const gives = 'trimmed board';
+    if (edgeTrim > 0) this.#saw(0, 'rip', width - edgeTrim, edgeTrim, 0, length, gives, []);
+    if (edgeTrim > 0 && this.#reaches(right, 'rip')) this.#saw(0, 'rip', right - edgeTrim, right, 0, length, gives, []);
+    if (endTrim > 0) this.#saw(0, 'crosscut', length - endTrim, endTrim, edgeTrim, right, gives, []);
+    if (endTrim > 0 && this.#reaches(far, 'crosscut')) {
+      this.#saw(0, 'crosscut', far - endTrim, far, edgeTrim, right, gives, []);
+    }
+    if (endTrim > 0 || edgeTrim > 0) this.#before = 1;
+  }
+
+  /** Whether a piece ends where the last edge or end would be trimmed. */
+  #reaches(end: number, direction: SawCut['direction']): boolean {
+    const isOfBands = this.#bandsAlong === (direction === 'crosscut');
+    return this.#cut.bands.some((band) => {
+      if (isOfBands) return band.at + band.size >= end;
+      const last = band.blanks.at(-1);
+      const sizes = this.#order.prepared.problem.blanks.find(({ id }) => id === last?.blank);
+      if (last === undefined || sizes === undefined) return false;
+      return last.at + (this.#bandsAlong ? sizes.width : sizes.length) >= end;
+    });
+  }
+
   #band(band: Band, name: string, insideFrom: number, insideEnd: number, bandsEnd: number): void {
     const { problem } = this.#order.prepared;
     const [first, second] = this.#bandsAlong ? (['crosscut', 'rip'] as const) : (['rip', 'crosscut'] as const);
-    const kerf = this.#bandsAlong ? problem.ripKerf : problem.crosscutKerf;
+    const [kerf, firstKerf] = this.#bandsAlong
+      ? [problem.ripKerf, problem.crosscutKerf]
+      : [problem.crosscutKerf, problem.ripKerf];
     const bandEnd = band.at + band.size;
-    if (bandEnd < bandsEnd) {
-      this.#saw(
-        0,
-        first,
-        band.size,
-        bandEnd,
-        insideFrom,
-        insideEnd,
-        name,
-        band.blanks.map(({ blank }) => blank),
-      );
+    const all = band.blanks.flatMap(({ blank }) => this.#idsIn(blank));
+    if (bandEnd < bandsEnd) this.#saw(0, first, band.size, bandEnd, insideFrom, insideEnd, name, all);
+    if (band.blanks.length > 1 || bandEnd < bandsEnd) {
+      this.#parted.push({ ...this.#area(band.at, band.size, insideFrom, insideEnd - insideFrom), name });
     }
     let free = insideFrom;
-    for (const { blank, at } of band.blanks) {
+    band.blanks.forEach(({ blank, at }, place) => {
       const sizes = problem.blanks.find(({ id }) => id === blank);
-      const piece = this.#order.pieces.find((each) => each.blank.id === blank);
-      if (sizes === undefined || piece === undefined) continue;
+      const [piece, ...others] = this.#order.blanks.get(blank)?.pieces ?? [];
+      if (sizes === undefined || piece === undefined) return;
       const [inside, through] = this.#bandsAlong ? [sizes.width, sizes.length] : [sizes.length, sizes.width];
       const stave = this.#stave(blank);
-      const gives = stave === undefined ? piece.mark : `${piece.mark}.${stave.number}`;
-      if (at + inside < insideEnd) this.#saw(1, second, inside, at + inside, band.at, bandEnd, gives, [blank]);
+      const whole = nameInside(name, 1, place);
+      const isRun = others.length > 0;
+      const gives = isRun ? whole : stave === undefined ? piece.mark : `${piece.mark}.${stave.number}`;
+      const ids = this.#idsIn(blank);
+      if (at + inside < insideEnd) this.#saw(1, second, inside, at + inside, band.at, bandEnd, gives, ids, blank);
       // A last cut along the band's own direction takes off what the piece is smaller by.
-      if (through < band.size) this.#saw(2, first, through, band.at + through, at, at + inside, gives, [blank]);
-      this.#pieces.push({
-        ...this.#area(band.at, through, at, inside),
-        piece,
-        turned: false,
-        ...(stave === undefined ? {} : { stave }),
-      });
+      if (through < band.size) {
+        this.#saw(2, first, through, band.at + through, at, at + inside, gives, ids, blank);
+        this.#offcut(band.at + through + firstKerf, bandEnd, at, at + inside);
+      }
+      const area = this.#area(band.at, through, at, inside);
+      if (isRun) this.#run(blank, area, whole);
+      else this.#pieces.push({ ...area, piece, turned: false, ...(stave === undefined ? {} : { stave }) });
       free = at + inside + kerf;
-    }
+    });
     this.#offcut(band.at, bandEnd, free, insideEnd);
+  }
+
+  #run(blank: string, area: LaidArea, name: string): void {
+    const own = this.#order.blanks.get(blank);
+    if (own === undefined) return;
+    const laid = layOutRun(own, area, false, name, 3 + this.#before);
+    this.#runs.push(laid.run);
+    this.#pieces.push(...laid.pieces);
+    this.#offcuts.push(...laid.offcuts);
+    this.#cuts.push(...laid.cuts);
+  }
+
+  #idsIn(blank: string): readonly string[] {
+    return this.#order.blanks.get(blank)?.pieces.map((piece) => piece.blank.id) ?? [];
   }
 
   #stave(blank: string): LaidPiece['stave'] {
@@ -116,9 +165,11 @@ class BoardReader {
     to: number,
     gives: string,
     blanks: readonly string[],
+    blank?: string,
   ): void {
+    const run = blank === undefined ? undefined : this.#order.blanks.get(blank)?.label;
     this.#cuts.push({
-      depth,
+      depth: depth + this.#before,
       direction,
       setting: this.#length(setting),
       at: this.#length(at),
@@ -126,6 +177,7 @@ class BoardReader {
       to: this.#length(to),
       gives,
       blanks,
+      ...(run === undefined ? {} : { run }),
     });
   }
 

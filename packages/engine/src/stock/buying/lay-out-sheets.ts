@@ -1,7 +1,8 @@
 import { Length } from '../../length/length.ts';
-import type { CutPiece, CuttingNode } from '../sheets/sheet-plan.ts';
+import type { CutPiece, CuttingNode, PlacedBlank } from '../sheets/sheet-plan.ts';
 import { lengthOf, type SheetOrder, type StockOffer } from './buying-request.ts';
-import type { LaidArea, LaidPiece, LaidStock, SawCut } from './laid-stock.ts';
+import type { LaidArea, LaidPiece, LaidRun, LaidStock, PartedPiece, SawCut } from './laid-stock.ts';
+import { layOutRun } from './lay-out-runs.ts';
 import { nameInside } from './piece-names.ts';
 import type { PlannedSheets } from './plan-buying.ts';
 
@@ -25,6 +26,8 @@ export function layOutSheets({ order, plan }: PlannedSheets, first: number): rea
         width: offer.width,
         ...(offer.offcut === undefined ? {} : { offcut: offer.offcut }),
         pieces: read.pieces,
+        runs: read.runs,
+        parted: read.parted,
         offcuts: read.offcuts,
         cuts: read.cuts,
       },
@@ -34,16 +37,16 @@ export function layOutSheets({ order, plan }: PlannedSheets, first: number): rea
 
 class SheetReader {
   readonly pieces: LaidPiece[] = [];
+  readonly runs: LaidRun[] = [];
+  readonly parted: PartedPiece[] = [];
   readonly offcuts: LaidArea[] = [];
   readonly cuts: SawCut[] = [];
   /** How many changes of direction come before what the plan says: those of trimming. */
   #before = 0;
   readonly #order: SheetOrder;
-  readonly #byId: ReadonlyMap<string, SheetOrder['pieces'][number]>;
 
   constructor(order: SheetOrder) {
     this.#order = order;
-    this.#byId = new Map(order.pieces.map((piece) => [piece.blank.id, piece]));
   }
 
   /** Each edge that is trimmed is cut off first: the fence is set to what is to remain. */
@@ -66,10 +69,22 @@ class SheetReader {
   node(node: CuttingNode, name: string, depth: number): void {
     if (node.kind === 'offcut') this.offcuts.push(this.#area(node));
     else if (node.kind === 'cut') this.#cut(node, name, depth);
-    else {
-      const piece = this.#byId.get(node.blank);
-      if (piece !== undefined) this.pieces.push({ ...this.#area(node), piece, turned: node.turned });
+    else this.#blank(node, name, depth);
+  }
+
+  #blank(node: PlacedBlank, name: string, depth: number): void {
+    const blank = this.#order.blanks.get(node.blank);
+    const [piece, ...others] = blank?.pieces ?? [];
+    if (blank === undefined || piece === undefined) return;
+    if (others.length === 0) {
+      this.pieces.push({ ...this.#area(node), piece, turned: node.turned });
+      return;
     }
+    const laid = layOutRun(blank, this.#area(node), node.turned, name, depth + this.#before);
+    this.runs.push(laid.run);
+    this.pieces.push(...laid.pieces);
+    this.offcuts.push(...laid.offcuts);
+    this.cuts.push(...laid.cuts);
   }
 
   /** A cut after each piece but the last, and after that where it does not end with what it is cut from. */
@@ -81,7 +96,9 @@ class SheetReader {
       const pieceEnd = rip ? piece.x + piece.width : piece.y + piece.length;
       const isLast = at === cut.pieces.length - 1;
       if (!isLast || pieceEnd < end) {
-        const gives = piece.kind === 'blank' ? this.#byId.get(piece.blank)?.mark : inside;
+        const blank = piece.kind === 'blank' ? this.#order.blanks.get(piece.blank) : undefined;
+        const isOne = blank?.pieces.length === 1;
+        const gives = isOne ? blank.pieces[0]?.mark : inside;
         this.cuts.push({
           depth: depth + this.#before,
           direction: cut.direction,
@@ -90,11 +107,18 @@ class SheetReader {
           from: this.#length(rip ? cut.y : cut.x),
           to: this.#length(rip ? cut.y + cut.length : cut.x + cut.width),
           ...(gives === undefined || piece.kind === 'offcut' ? {} : { gives }),
-          blanks: blanksIn(piece),
+          blanks: this.#piecesIn(piece),
+          ...(blank?.label === undefined ? {} : { run: blank.label }),
         });
       }
+      if (piece.kind === 'cut') this.parted.push({ ...this.#area(piece), name: inside });
       this.node(piece, inside, depth + 1);
     });
+  }
+
+  #piecesIn(node: CuttingNode): readonly string[] {
+    if (node.kind === 'blank') return this.#order.blanks.get(node.blank)?.pieces.map(({ blank }) => blank.id) ?? [];
+    return node.kind === 'cut' ? node.pieces.flatMap((each) => this.#piecesIn(each)) : [];
   }
 
   #area({ x, y, width, length }: CuttingNode): LaidArea {
@@ -110,9 +134,4 @@ class SheetReader {
     if (units === 0) return Length.zero;
     return lengthOf(units, this.#order.scale);
   }
-}
-
-function blanksIn(node: CuttingNode): readonly string[] {
-  if (node.kind === 'blank') return [node.blank];
-  return node.kind === 'cut' ? node.pieces.flatMap(blanksIn) : [];
 }

@@ -2,6 +2,7 @@ import type { Stock } from '../../design/shop.ts';
 import { axisOf } from '../../joinery/feature.ts';
 import type { Length } from '../../length/length.ts';
 import type { EdgingStrip, Part } from '../../parts/part.ts';
+import type { UnmarkedPart } from '../../parts/slab.ts';
 import type { Blank } from '../blank.ts';
 
 /** Parts and the strips on their edges, each as the blank it is cut from. */
@@ -24,7 +25,7 @@ export function piecesToCut(parts: readonly Part[]): readonly PieceToCut[] {
 }
 
 function ofPart(part: Part): PieceToCut {
-  const { width, length } = withoutEdging(part);
+  const { width, length } = sizesToCut(part);
   return {
     blank: {
       id: part.id,
@@ -42,8 +43,8 @@ function ofPart(part: Part): PieceToCut {
   };
 }
 
-/** Which of its two sizes a strip adds to depends on the axis that its length lies along. */
-function withoutEdging(part: Part): { readonly width: Length; readonly length: Length } {
+/** Finished less the strips on its edges. Which size a strip adds to depends on the axis that its length lies along. */
+export function sizesToCut(part: UnmarkedPart): { readonly width: Length; readonly length: Length } {
   let [width, length] = [part.width.length, part.length.length];
   const along = part.grain === 'none' ? longerAxis(part) : part.grain;
   for (const { at, thickness } of part.edging) {
@@ -54,7 +55,7 @@ function withoutEdging(part: Part): { readonly width: Length; readonly length: L
 }
 
 /** Without grain the length is the longest edge. */
-function longerAxis({ blank, thin }: Part): 'x' | 'y' | 'z' {
+function longerAxis({ blank, thin }: UnmarkedPart): 'x' | 'y' | 'z' {
   const axes = (['x', 'y', 'z'] as const).filter((axis) => axis !== thin);
   const [one = 'x', other = 'y'] = axes;
   return blank[one].size.length.compare(blank[other].size.length) >= 0 ? one : other;

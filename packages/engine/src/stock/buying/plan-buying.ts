@@ -1,6 +1,7 @@
 import type { BoardPlan } from '../boards/board-problem.ts';
 import type { SheetPlan, WhyUnplaced } from '../sheets/sheet-plan.ts';
 import type { BoardOrder, BuyingRequest, SheetOrder, UnplannedPiece, WhyUnplanned } from './buying-request.ts';
+import type { BlankToCut } from './ordered-blanks.ts';
 import { type PlanQuestion, type PlansSoFar, searchPlans, usualPatience } from './search-plans.ts';
 
 /** The cutting plans of a piece, with how good each is. */
@@ -64,17 +65,19 @@ export function planBuyingAtOnce(request: BuyingRequest, patience = usualPatienc
 }
 
 function unplacedOnSheets({ order, plan }: PlannedSheets): readonly UnplannedPiece[] {
-  return plan.unplaced.flatMap(({ blank, why }) =>
-    order.pieces.filter((piece) => piece.blank.id === blank).map((piece) => ({ piece, why: whyUnplanned(why) })),
-  );
+  return plan.unplaced.flatMap(({ blank, why }) => unplaced(order.blanks.get(blank), whyUnplanned(why)));
 }
 
 function unplacedOnBoards({ order, plan }: PlannedBoards): readonly UnplannedPiece[] {
-  return plan.unplaced.flatMap(({ blank }) =>
-    order.pieces
-      .filter((piece) => piece.blank.id === blank)
-      .map((piece) => ({ piece, why: 'no cuts make it' as const })),
-  );
+  return plan.unplaced.flatMap(({ blank }) => unplaced(order.blanks.get(blank), 'no cuts make it'));
+}
+
+/** Of pieces that follow one another none is too large by itself. */
+function unplaced(blank: BlankToCut | undefined, why: WhyUnplanned): readonly UnplannedPiece[] {
+  const pieces = blank?.pieces ?? [];
+  const isTooLarge = why === 'larger than every sheet' || why === 'larger than every sheet unless turned';
+  const said = pieces.length > 1 && isTooLarge ? 'with those it follows, larger than any of its stock' : why;
+  return pieces.map((piece) => ({ piece, why: said }));
 }
 
 function whyUnplanned(why: WhyUnplaced): WhyUnplanned {

@@ -4,18 +4,18 @@ import { sizeOfBlank } from '../blank.ts';
 import { type IntegerScale, scaleToIntegers } from '../scale-to-integers.ts';
 import type { CuttingLimits, EdgeTrim, SheetKind } from '../sheets/sheet-problem.ts';
 import type { SheetOrder, StockOffer } from './buying-request.ts';
-import type { PieceToCut } from './pieces-to-cut.ts';
+import type { BlankToCut } from './ordered-blanks.ts';
 
 /** What the search for plans of one sheet stock is asked: whole sheets, what is on hand, and what the machines can do. */
 export function sheetOrder(
   stock: Stock,
-  pieces: readonly PieceToCut[],
+  blanks: readonly BlankToCut[],
   kerf: Length,
   machines: readonly MachineEntry[],
 ): SheetOrder {
   const offers = sheetOffers(stock);
   const trim = stock.trim?.length.max(Length.zero) ?? Length.zero;
-  const sizes = pieces.map(({ blank }) => ({ blank, size: sizeOfBlank(blank) }));
+  const sizes = blanks.map(({ blank }) => ({ blank, size: sizeOfBlank(blank) }));
   const limits = limitsOf(machines);
   const scale = scaleToIntegers([
     ...[...offers.values()].flatMap(({ length, width }) => [length, width]),
@@ -25,7 +25,8 @@ export function sheetOrder(
   ]);
   return {
     stock,
-    pieces,
+    pieces: blanks.flatMap(({ pieces }) => pieces),
+    blanks: new Map(blanks.map((each) => [each.blank.id, each])),
     offers,
     scale,
     problem: {

@@ -4,7 +4,7 @@ import type { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { sizeOfBlank } from '../blank.ts';
 import { exactBoardFeet, talliedBoardFeet } from '../board-feet.ts';
-import { lengthOf, type UnplannedPiece } from './buying-request.ts';
+import { type BoardOrder, lengthOf, type UnplannedPiece } from './buying-request.ts';
 import type { EdgingToCut } from './edging-to-cut.ts';
 import { type HardwareToBuy, hardwareToBuy } from './hardware-to-buy.ts';
 import { layOutSheets } from './lay-out-sheets.ts';
@@ -105,7 +105,6 @@ function sheetRows(planned: PlannedSheets): readonly WoodRow[] {
 function boardRows({ order, plan }: PlannedBoards): readonly WoodRow[] {
   const { stock, prepared, offers } = order;
   const { thickness, scale, problem } = prepared;
-  const byId = new Map(order.pieces.map((piece) => [piece.blank.id, piece]));
   return problem.boards.flatMap((kind): readonly WoodRow[] => {
     const used = plan.boards.filter(({ board }) => board === kind.id);
     if (used.length === 0) return [];
@@ -126,8 +125,8 @@ function boardRows({ order, plan }: PlannedBoards): readonly WoodRow[] {
         boardFeet: { exact, tallied },
         ...(price === undefined ? {} : { price }),
         ...costOf(isOnHand, price?.amount.times(price.per === 'each' ? used.length : tallied)),
-        waste: wasteOfStaves(blanks, byId, prepared.glueUps, areaOf(width, length).times(used.length)),
-        parts: [...new Set(blanks.flatMap((blank) => byId.get(blank)?.part.id ?? []))],
+        waste: wasteOfStaves(blanks, order.blanks, prepared.glueUps, areaOf(width, length).times(used.length)),
+        parts: [...new Set(blanks.flatMap((id) => order.blanks.get(id)?.pieces.map(({ part }) => part.id) ?? []))],
       },
     ];
   });
@@ -177,16 +176,18 @@ function wasteOf(cut: readonly PieceToCut[], bought: Rational): Rational {
 
 /** Each stave of a glued-up part is its share of it. */
 function wasteOfStaves(
-  blanks: readonly string[],
-  byId: ReadonlyMap<string, PieceToCut>,
+  ids: readonly string[],
+  blanks: BoardOrder['blanks'],
   glueUps: ReadonlyMap<string, { readonly staves: number }>,
   bought: Rational,
 ): Rational {
-  const used = blanks.reduce((sum, id) => {
-    const piece = byId.get(id);
-    if (piece === undefined) return sum;
-    const { width, length } = sizeOfBlank(piece.blank);
-    return sum.plus(areaOf(width, length).dividedBy(glueUps.get(id)?.staves ?? 1));
+  const used = ids.reduce((sum, id) => {
+    const staves = glueUps.get(id)?.staves ?? 1;
+    const pieces = blanks.get(id)?.pieces ?? [];
+    return pieces.reduce((all, { blank }) => {
+      const { width, length } = sizeOfBlank(blank);
+      return all.plus(areaOf(width, length).dividedBy(staves));
+    }, sum);
   }, Rational.zero);
   return Rational.one.minus(used.dividedBy(bought));
 }

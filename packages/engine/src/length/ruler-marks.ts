@@ -1,0 +1,7 @@
+import type { Length } from './length.ts';
+
+/** The next mark of a ruler that is not less than the length; the length itself where the ruler has no marks. */
+export function upToMark(length: Length, mark: Length): Length {
+  if (!mark.isPositive()) return length;
+  return mark.times(length.ratioTo(mark).negated().floor().negated());
+}
