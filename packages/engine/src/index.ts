@@ -9,6 +9,7 @@ export * from './design/design.ts';
 export { explain, type TellPlace } from './design/explain.ts';
 export * from './design/figure.ts';
 export * from './design/hanging-design.ts';
+export * from './design/sequence-design.ts';
 export * from './design/join-design.ts';
 export * from './design/shelf-design.ts';
 export * from './design/shop.ts';
