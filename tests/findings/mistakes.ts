@@ -501,4 +501,18 @@ export const mistakes: readonly Mistake[] = [
     to: 'slides «"side mount 16"»',
     code: 'slide-too-long',
   },
+  {
+    slip: 'a slide so long that its rear screw would stand behind the case',
+    into: 'sideboard',
+    from: 'slides "side mount 14"',
+    to: 'slides «"side mount 20"»',
+    code: 'slide-too-long',
+  },
+  {
+    slip: 'a minus before the gap',
+    into: 'sideboard',
+    from: 'face inset, gap 3/32',
+    to: 'face inset, gap «-3/32»',
+    code: 'size-negative',
+  },
 ];

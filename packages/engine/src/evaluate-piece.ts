@@ -34,7 +34,8 @@ const noHardware: FittedHardware = { placed: [], features: [] };
  * cannot be known is absent, and what is wrong is in the findings.
  */
 export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop): Evaluation {
-  const written = [...negativeFindings(design), ...designFindings(design)];
+  const negative = negativeFindings(design);
+  const written = [...negative, ...designFindings(design)];
   const absurd = absurdFindings(design);
   const carcase = layOutCarcase(design);
   if (carcase === undefined)
@@ -71,7 +72,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
     face === undefined ? noHardware : fitHardware({ design, layout: carcase, face: face.face, parts: cut });
   const sound = withFeatures([...cut, ...(hardware.parts ?? []).filter(isSound)], hardware.features);
   const fromTrade =
-    unsound.length > 0 || absurd.length > 0
+    unsound.length > 0 || absurd.length > 0 || negative.length > 0
       ? []
       : [
           ...joineryFindings(design, { unit: carcase.unit, shop, parts: sound, joints: joined.joints }),

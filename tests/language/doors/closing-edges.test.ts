@@ -45,6 +45,17 @@ describe('a door 10" wide and 2" thick in a gap of 1/8"', () => {
       'closing-edge-needs-bevel: the closing edge of "front", 10" wide and 2" thick, sweeps 0.198" beyond itself: its gap is 1/8"',
     ]);
   });
+
+  it('says nothing of a bevel where the gap itself is less than nothing', async () => {
+    const { told } = await pieceIn(
+      caseWith(
+        'inset, gap -1/8 { door "front" hinged left { hinges "butt 2" }   fronts thick 2 }',
+        butt,
+        '11-3/4 wide, 30 high, 12 deep',
+      ),
+    );
+    expect(told).toEqual([expect.stringContaining('size-negative')]);
+  });
 });
 
 it('in a triangle of whole numbers the edge that just clears its gap clears it', () => {

@@ -22,6 +22,11 @@ export function drawerFindings(
   return [...slideFindings(design, drawers, slides), ...boxFindings(drawers, slides)];
 }
 
+/** Whether the slides of this drawer need more depth than there is behind its front. */
+export function runsOnTooLong({ drawer: { slides }, box }: LaidDrawer): boolean {
+  return slides !== undefined && depthNeeded(slides).compare(box.depthThere.length) > 0;
+}
+
 /** One finding for all drawers that run on the same choice of slides and have the same depth to run in. */
 function slideFindings(
   design: PieceDesign,
@@ -31,7 +36,7 @@ function slideFindings(
   const alike = new Map<string, { readonly chosen: SlideEntry; readonly drawers: LaidDrawer[] }>();
   for (const one of drawers) {
     const slides = one.drawer.slides;
-    if (slides === undefined || depthNeeded(slides).compare(one.box.depthThere.length) <= 0) continue;
+    if (slides === undefined || !runsOnTooLong(one)) continue;
     const at = choiceOrigin(one.drawer);
     const key = JSON.stringify([at.unit, at.start, slides.name, one.box.depthThere.length.exactInches]);
     const group = alike.get(key);

@@ -13,8 +13,8 @@ export const jointBreaksThrough = defineFinding<{
   title: 'A joint that breaks through',
   headline: (facts, say) =>
     `the ${facts.what} is ${say.length(facts.depth)} deep in ${say.length(facts.thickness)} of the ${facts.part}: ` +
-    `it breaks through by ${say.length(facts.by)}`,
-  brief: (facts, say) => `breaks through by ${say.length(facts.by)}`,
+    (leavesNothing(facts.by) ? 'no wood is left' : `it breaks through by ${say.length(facts.by)}`),
+  brief: (facts, say) => (leavesNothing(facts.by) ? 'leaves no wood' : `breaks through by ${say.length(facts.by)}`),
   related: {},
   mends: { shallower: (values, say) => `Make it ${say.length(values['size'] as Measure)} deep` },
   help: `
@@ -42,3 +42,8 @@ piece "box" {
 \`\`\`
 `,
 });
+
+/** Just as deep as the wood is thick. */
+function leavesNothing(by: Measure): boolean {
+  return by.exactInches === '0';
+}

@@ -2,6 +2,7 @@ import type { Finding } from '@fettle/findings';
 import type { CarcaseLayout } from '../../evaluation.ts';
 import type { PlacedHardware } from '../../hardware/placed-hardware.ts';
 import type { LaidDrawer } from '../../parts/laid-drawers.ts';
+import { runsOnTooLong } from '../drawers.ts';
 import type { JoinedCase } from '../joinery/joined-case.ts';
 import { comparedSlides } from './compared-slides.ts';
 import { packerFindings } from './packer-findings.ts';
@@ -19,8 +20,9 @@ export interface FittedCase extends JoinedCase {
 /** Whether hardware lies where it can work, has wood to hold in, and carries no more than it may. */
 export function hardwareFindings(one: FittedCase): readonly Finding[] {
   const { drawers, layout, parts, placed, shop } = one;
-  // What stands beside nothing has no wood behind it either.
-  const lost = slidesOutOfPlace(drawers, layout);
+  // What stands beside nothing, or reaches out at the back, has no wood behind it either.
+  const tooLong = drawers.filter(runsOnTooLong).map(({ cell }) => cell.id);
+  const lost = new Set([...slidesOutOfPlace(drawers, layout), ...tooLong]);
   const inPlace = lost.size === 0 ? placed : placed.filter(({ kind, cell }) => kind !== 'slide' || !lost.has(cell));
   return [
     ...slidePlaceFindings(drawers, layout),
