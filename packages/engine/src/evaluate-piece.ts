@@ -51,12 +51,12 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
           ...lapFindings(design.face, carcase),
           ...revealFindings(design.face, carcase),
           ...drawerFindings(design, design.face, carcase, face.face, shop.slides),
+        ];
+
   const sequences =
     design.face === undefined || face === undefined
       ? []
       : laidSequences(design.sequences ?? [], design.face, face.face);
-        ];
-
   const seen = [
     ...carcaseParts(design, carcase, face?.face),
     ...(design.face === undefined || face === undefined
