@@ -141,8 +141,29 @@ function buildOthers(state: PageState): Node | undefined {
   return build('ul', { class: 'others', 'aria-label': 'In other pieces' }, ...items, rest);
 }
 
+/** What the piece comes to, and whether its sheets may be built from: over both columns, so that it covers no drawing. */
+function buildVerdict(state: PageState, picture: Picture): Node {
+  return build(
+    'div',
+    { class: 'verdict heading' },
+    build('h2', { id: 'verdict' }, state.checking ? 'Checking\u2026' : picture.verdict),
+    buildStop(state),
+    build(
+      'button',
+      {
+        type: 'button',
+        class: 'taller',
+        'data-action': 'taller',
+        'aria-pressed': String(state.tall),
+        title: state.tall ? 'Less room for findings, more for the sheet' : 'More room for findings',
+      },
+      'More room',
+    ),
+  );
+}
+
 /** What is wrong stands open; notes, of which a text may have many, are folded away. */
-function buildFindings(state: PageState, picture: Picture): Node {
+function buildFindings(state: PageState): Node {
   const notes = numberedFindings(state).filter(({ finding }) => finding.severity === 'note');
   const folded =
     notes.length === 0
@@ -157,22 +178,6 @@ function buildFindings(state: PageState, picture: Picture): Node {
     'section',
     // Long lists scroll, so it must be reachable without a pointer.
     { class: 'findings', 'aria-label': 'Findings', tabindex: 0 },
-    build(
-      'div',
-      { class: 'heading' },
-      build('h2', { id: 'verdict' }, state.checking ? 'Checking\u2026' : picture.verdict),
-      build(
-        'button',
-        {
-          type: 'button',
-          class: 'taller',
-          'data-action': 'taller',
-          'aria-pressed': String(state.tall),
-          title: state.tall ? 'Less room for findings, more for the sheet' : 'More room for findings',
-        },
-        'More room',
-      ),
-    ),
     buildList(graveFindings(state)),
     buildOthers(state),
     folded,
@@ -213,7 +218,7 @@ function buildPartNote(state: PageState, isDrawing: boolean): Node | undefined {
   );
 }
 
-/** Over every sheet, whatever part of it is on the screen. */
+/** Below every sheet, whatever part of it is on the screen. */
 function buildStop(state: PageState): Node | undefined {
   const errors = shownErrors(state);
   if (errors === 0) return undefined;
@@ -289,14 +294,18 @@ export function buildPage(state: PageState): HTMLElement {
       },
       ...buildSheet(sheet, state),
     ),
-    sheet === undefined || sheet.kind === 'later' ? undefined : buildStop(state),
     buildPlanning(state),
     buildReadout(state),
     build(
       'div',
       { class: 'below' },
-      picture === undefined ? undefined : buildFindings(state, picture),
-      buildPartNote(state, sheet?.kind === 'drawing'),
+      picture === undefined ? undefined : buildVerdict(state, picture),
+      build(
+        'div',
+        { class: 'columns' },
+        picture === undefined ? undefined : buildFindings(state),
+        buildPartNote(state, sheet?.kind === 'drawing'),
+      ),
     ),
   );
 }
