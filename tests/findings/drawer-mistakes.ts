@@ -103,6 +103,38 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     says: '1/4" of air',
   },
   {
+    slip: 'screws through packers into a solid panel',
+    changes: [
+      [
+        'sides "panel"\n',
+        'sides "maple" thick 1, frame-and-panel {\n      stiles 2-1/2 wide   top-rail 2 wide   bottom-rail 2 wide\n' +
+          '      panel "maple" thick 3/8, in groove 3/8 deep, float 1/16 each side\n    }\n',
+      ],
+      [slides, 'slides "plain 14", 3 above lower edge of front   packers of "maple"'],
+      ['screws 1/2 long', 'screws 5/8 long'],
+    ],
+    code: 'screw-pins-panel',
+    words: '"plain 14"',
+    says:
+      'the rear screw of the left slide of "upper" and 1 more, 5/8" long, go through 5/16" of packer and 5/16" into ' +
+      'the panel of the left side',
+  },
+  {
+    slip: 'screws at the very edge of a packer that a rail leaves little room',
+    changes: [
+      [
+        'sides "panel"\n',
+        'sides "maple" thick 3/4, frame-and-panel {\n      stiles 2-1/2 wide   top-rail 2 wide   bottom-rail 2-11/16 wide\n' +
+          '      panel "thin" in groove 3/8 deep\n    }\n',
+      ],
+      [slides, 'slides "plain 14", 1 above lower edge of front   packers of "maple"'],
+      ['screws 1/2 long', 'screws 3/8 long'],
+    ],
+    code: 'screw-near-edge',
+    words: '"plain 14"',
+    says: 'the packer behind the left slide of "lower"',
+  },
+  {
     slip: 'packers where nothing stands back',
     changes: [[slides, `${slides}   packers 1/4 of "maple"`]],
     code: 'packer-does-not-fit',

@@ -322,6 +322,8 @@ export interface DrawerDesign {
   readonly slidesAt?: SlideDatum;
   readonly packers?: PackersDesign;
   readonly compared?: ComparedSlides;
+  /** Length of their screws, where it is not that of the shop file. */
+  readonly slideScrews?: Figure;
   /** Wooden runners; slides come before them where both are said. */
   readonly runners?: RunnersDesign;
   /** The last statement about these drawers, after which another may be written. */

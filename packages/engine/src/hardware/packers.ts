@@ -40,6 +40,7 @@ export function packersBehind(
     return { parts: [], packing: { thickness: packers.thickness ?? none, origin, statement } };
   }
   const flush = flushParts(slide, parts);
+  const y = besideRails(slide, parts);
   const stretches = new Map<string, Span>();
   for (const { at } of gaps) {
     const stretch = stretchAround(at, slide.z, flush);
@@ -59,7 +60,7 @@ export function packersBehind(
         role: 'packer',
         stock: packers.stock,
         x,
-        y: slide.y,
+        y,
         z,
         thin: 'x',
         grain: 'z',
@@ -68,6 +69,46 @@ export function packersBehind(
       }),
     ),
   };
+}
+
+/** As high as the slide, less what rails over and under it take of that. */
+function besideRails({ plane, side, y, z }: SlideInPlace, parts: readonly UnmarkedPart[]): Span {
+  const middle = y.start.length.plus(y.size.length.dividedBy(2));
+  const rails = parts.filter(
+    ({ role, blank }) =>
+      role === 'rail' &&
+      (side === 'left'
+        ? blank.x.end.length.compare(plane.length) >= 0 && blank.x.start.length.compare(plane.length) < 0
+        : blank.x.start.length.compare(plane.length) <= 0 && blank.x.end.length.compare(plane.length) > 0) &&
+      blank.z.start.length.compare(z.end.length) < 0 &&
+      blank.z.end.length.compare(z.start.length) > 0,
+  );
+  const under = rails
+    .map(({ blank }) => blank.y.end)
+    .filter(({ length }) => length.compare(y.start.length) > 0 && length.compare(middle) <= 0)
+    .reduce((most: Figure | undefined, each) => higher(most, each), undefined);
+  const over = rails
+    .map(({ blank }) => blank.y.start)
+    .filter(({ length }) => length.compare(y.end.length) < 0 && length.compare(middle) >= 0)
+    .reduce((least: Figure | undefined, each) => lower(least, each), undefined);
+  if (under === undefined && over === undefined) return y;
+  const [start, end] = [under ?? y.start, over ?? y.end];
+  return {
+    start,
+    end,
+    size: derive('height of the slide, less what the rail takes of it', [
+      plus('upper edge', end),
+      less('lower edge', start),
+    ]),
+  };
+}
+
+function higher(one: Figure | undefined, other: Figure): Figure {
+  return one !== undefined && one.length.compare(other.length) >= 0 ? one : other;
+}
+
+function lower(one: Figure | undefined, other: Figure): Figure {
+  return one !== undefined && one.length.compare(other.length) <= 0 ? one : other;
 }
 
 /** Its screws; where the entry tells none, a quarter of its length from either end. */
@@ -107,17 +148,11 @@ function stretchAround(at: Length, whole: Span, flush: readonly UnmarkedPart[]):
   const before = flush
     .map(({ blank }) => blank.z.end)
     .filter(({ length }) => length.compare(at) <= 0)
-    .reduce<Figure | undefined>(
-      (most, each) => (most !== undefined && each.length.compare(most.length) <= 0 ? most : each),
-      undefined,
-    );
+    .reduce((most: Figure | undefined, each) => higher(most, each), undefined);
   const behind = flush
     .map(({ blank }) => blank.z.start)
     .filter(({ length }) => length.compare(at) >= 0)
-    .reduce<Figure | undefined>(
-      (least, each) => (least !== undefined && each.length.compare(least.length) >= 0 ? least : each),
-      undefined,
-    );
+    .reduce((least: Figure | undefined, each) => lower(least, each), undefined);
   const [start, end] = [before ?? whole.start, behind ?? whole.end];
   return {
     start,

@@ -17,3 +17,9 @@ export const THICKEST_DOWEL = Rational.of(1, 2);
 
 /** A packer fills up to so much between hardware and wood; wood farther off is none. Common practice, no source. */
 export const THICKEST_PACKER: TradeLimit = { inches: Length.inches(3), metric: Length.millimetres(75) };
+
+/** What a screw that is to end within a packer leaves of it. Common practice, no source. */
+export const PACKER_LEFT: TradeLimit = { inches: Length.inches(1, 16), metric: Length.millimetres(3, 2) };
+
+/** The shortest screw that is trusted with a slide. Common practice, no source. */
+export const SHORTEST_SLIDE_SCREW: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };

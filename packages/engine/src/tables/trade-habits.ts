@@ -123,6 +123,14 @@ export const SLIDE_HEIGHT = pair(
   (size) => `a slide is about ${size} high unless its entry says so, common practice`,
 );
 
+export const SLIDE_SCREW = pair(
+  inch(1, 8),
+  '1/8 inch',
+  mm(7, 2),
+  '3.5 mm',
+  (size) => `screws of slides are about ${size} thick unless their entry says so, common practice`,
+);
+
 export const SHELF_SHY = pair(
   inch(1, 16),
   '1/16"',

@@ -125,6 +125,10 @@ import { shareNotPositive } from './share-not-positive.ts';
 import { sheetByBoardFoot } from './sheet-by-board-foot.ts';
 import { sheetMayNotEnterGroove } from './sheet-may-not-enter-groove.ts';
 import { shelfHeightsNotAll } from './shelf-heights-not-all.ts';
+import { screwPinsPanel } from './screw-pins-panel.ts';
+import { sequenceInSeveralBlanks } from './sequence-in-several-blanks.ts';
+import { sequenceLargerThanStock } from './sequence-larger-than-stock.ts';
+import { sequenceWithoutOrder } from './sequence-without-order.ts';
 import { shelfLeavesCleat } from './shelf-leaves-cleat.ts';
 import { shelfOffItsHoles } from './shelf-off-its-holes.ts';
 import { shelfOutOfPlace } from './shelf-out-of-place.ts';
@@ -338,6 +342,7 @@ const kinds: readonly AnyKind[] = [
   sizeLooksLikeOtherUnit,
   sizeNegative,
   sizeOfWhat,
+  screwPinsPanel,
   sizeSaidInTwoWays,
   sizesNotPositive,
   slidesCompared,

@@ -12,6 +12,7 @@ import {
   RUNNER_HEIGHT,
   RUNNER_THICKNESS,
   type RunnersDesign,
+  SLIDE_SCREW,
   type SlideDatum,
   type SlideEntry,
   usual,
@@ -49,6 +50,7 @@ export interface DrawerSaid {
   readonly slides?: { readonly entry?: SlideEntry; readonly origin: Origin };
   readonly slidesStatement?: Origin;
   readonly slidesAt?: SlideDatum;
+  readonly slideScrews?: Figure;
   readonly packers?: PackersDesign;
   readonly compared?: ComparedSlides;
   readonly runners?: RunnersDesign;
@@ -77,6 +79,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   const slideReader = slideStatement && new Reader(slideStatement, slides, context);
   const target = slideReader?.target('<slide>');
   const slidesAt = slideReader && readDatum(slideReader);
+  const slideScrews = slideReader?.length('screws <length> long');
   if (target !== undefined) context.touched.add(target.statement);
   const entry = target && readSlide(target.statement, context.documents);
   const packerStatement = only('packers');
@@ -110,6 +113,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
       ? {}
       : { slidesStatement: originOf(context, slideStatement) }),
     ...(slidesAt === undefined ? {} : { slidesAt }),
+    ...(slideScrews === undefined ? {} : { slideScrews }),
     ...(packed === undefined ? {} : { packers: packed }),
     ...(compared === undefined ? {} : { compared }),
     ...(onRunners === undefined ? {} : { runners: onRunners }),
@@ -206,7 +210,7 @@ function readCompared(reader: Reader<'<slide>'>): ComparedSlides | undefined {
 /** A drawer that says what it runs on runs on nothing that is said for all. */
 function withoutOther(common: DrawerSaid | undefined, own: DrawerSaid): DrawerSaid | undefined {
   if (common === undefined) return undefined;
-  const { slides, slidesAt, slidesStatement, packers, compared, ...notOnSlides } = common;
+  const { slides, slidesAt, slidesStatement, slideScrews, packers, compared, ...notOnSlides } = common;
   if (own.runners !== undefined && own.slides === undefined) return notOnSlides;
   const { runners, ...notOnRunners } = common;
   return own.slides !== undefined && own.runners === undefined ? notOnRunners : common;
@@ -217,7 +221,7 @@ export function drawerFrom(own: DrawerSaid, common: DrawerSaid | undefined, unit
   const { slides, ...said } = { ...withoutOther(common, own), ...own };
   return {
     ...said,
-    ...(slides?.entry === undefined ? {} : { slides: slides.entry }),
+    ...(slides?.entry === undefined ? {} : { slides: withScrews(slides.entry, said.slideScrews, unit) }),
     ...(slides === undefined ? {} : { slidesOrigin: slides.origin }),
     corners: said.corners ?? 'butt',
     clearBelow: said.clearBelow ?? slides?.entry?.below ?? usual(BOX_CLEAR_BELOW, unit),
@@ -225,4 +229,10 @@ export function drawerFrom(own: DrawerSaid, common: DrawerSaid | undefined, unit
     bottomGroove: usualBottomGroove(said.sides?.thickness, unit),
     bottomShy: usual(BOX_BOTTOM_SHY, unit),
   };
+}
+
+/** On screws of another length than the entry tells, and where it tells none, of a usual thickness. */
+function withScrews(entry: SlideEntry, length: Figure | undefined, unit: LengthUnit): SlideEntry {
+  if (length === undefined) return entry;
+  return { ...entry, screws: { diameter: entry.screws?.diameter ?? usual(SLIDE_SCREW, unit), length } };
 }

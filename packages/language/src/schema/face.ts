@@ -86,6 +86,7 @@ const slides = statement('slides', 'The slides that carry the drawer.', {
     'screw line <length> above lower edge of front': 'The line of their screws, so far above that of each front.',
     'screw line <length> above lower edge of opening': 'The line of their screws, so far above each opening.',
     'screw line <length> above lower edge of box': 'The line of their screws, so far above that of each box.',
+    'screws <length> long': 'The screws they are fastened with, where they are not those of the shop file.',
   },
 });
 const runners = statement('runners', 'Wooden runners on the sides of the case, in grooves of the sides of the box.', {

@@ -6,6 +6,7 @@ import { runsOnTooLong } from '../drawers.ts';
 import type { JoinedCase } from '../joinery/joined-case.ts';
 import { comparedSlides } from './compared-slides.ts';
 import { packerFindings } from './packer-findings.ts';
+import { pinnedPanelFindings } from './pinned-panels.ts';
 import { runnerGrooveFindings } from './runner-grooves.ts';
 import { screwFindings } from './screw-findings.ts';
 import { slideLoadFindings } from './slide-loads.ts';
@@ -28,6 +29,7 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
     ...slidePlaceFindings(drawers, layout),
     ...packerFindings(placed),
     ...screwFindings(one, inPlace),
+    ...pinnedPanelFindings(one, inPlace),
     ...slideLoadFindings(drawers, parts, shop.slides),
     ...runnerGrooveFindings(drawers),
     ...comparedSlides(drawers, layout),
