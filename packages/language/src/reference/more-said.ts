@@ -116,7 +116,6 @@ piece "Cabinet" {
     fronts "walnut"
     drawers { sides "MDF"   bottom "MDF"   corners box-joint   slides "soft 21", 1/4 above lower edge of box, screws 5/8 long   compare "hidden 18"   packers 1 of "walnut"   clear 1/4 below, 1/2 above }
   }
-  sequence "tall" grain upright { "records", "tools" }
-  sequence "across" grain across, from flitch "walnut A" { "left" to "right"   matched book, centre balanced }
+  sequence "across" from flitch "walnut A" { "left" to "right"   matched book, centre balanced }
 }
 `;
