@@ -102,6 +102,18 @@ const better: readonly {
     piece: ['hole 12 from front', 'hole 1 from front'],
   },
   { code: 'solid-panel-cannot-move', declared: '', piece: ['glued in', 'float 0 each side'] },
+  {
+    code: 'hung-case-not-joined',
+    declared: '',
+    piece: [
+      `top "ply" between sides
+    bottom "ply" between sides
+    back thick 1/4 in groove 1/4 deep, 3/4 in from back edge
+    hung on wall
+    nailers 3 wide of "ply", by screws`,
+      'back "ply" applied   hung on wall',
+    ],
+  },
 ];
 
 /** Rows of pin holes that run into the joints at the ends of their opening. */

@@ -12,14 +12,13 @@ import type { PieceDesign } from './design/design.ts';
 import type { ShopOffer } from './design/shop.ts';
 import type { CarcaseLayout, Evaluation, Layout } from './evaluation.ts';
 import { fitHardware } from './hardware/fit-hardware.ts';
-import type { FittedHardware } from './hardware/placed-hardware.ts';
 import { withFeatures } from './joinery/cut-parts.ts';
 import { joinParts } from './joinery/join-parts.ts';
 import { layOutCarcase } from './layout/carcase.ts';
 import { type FaceLayout, layOutFace } from './layout/lay-out-face.ts';
 import { carcaseParts } from './parts/carcase-parts.ts';
-import { frontsInSequence, laidSequences } from './parts/front-sequences.ts';
 import { faceParts } from './parts/face-parts.ts';
+import { frontsInSequence, laidSequences } from './parts/front-sequences.ts';
 import { laidDrawers } from './parts/laid-drawers.ts';
 import { markParts } from './parts/marks.ts';
 import { isSound } from './parts/slab.ts';
@@ -27,7 +26,6 @@ import { isSound } from './parts/slab.ts';
 export type { ShopOffer } from './design/shop.ts';
 
 const emptyShop: ShopOffer = { slides: [] };
-const noHardware: FittedHardware = { placed: [], features: [] };
 
 /**
  * Everything the engine can say about one piece. Never throws for any design: half a design gives half a layout, what
@@ -68,8 +66,12 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
 
   const joined = joinParts(design, seen.filter(isSound), shop);
   const cut = joined.parts.filter(isSound);
-  const hardware =
-    face === undefined ? noHardware : fitHardware({ design, layout: carcase, face: face.face, parts: cut });
+  const hardware = fitHardware({
+    design,
+    layout: carcase,
+    parts: cut,
+    ...(face === undefined ? {} : { face: face.face }),
+  });
   const sound = withFeatures([...cut, ...(hardware.parts ?? []).filter(isSound)], hardware.features);
   const fromTrade =
     unsound.length > 0 || absurd.length > 0 || negative.length > 0

@@ -6,7 +6,10 @@ export function setWords(set: PlacedHardware['set'], units: Units): string {
   return set.map(({ words, figure }) => `${words}: ${shown(figure.length, units)}`).join('; ');
 }
 
-const KINDS: Readonly<Partial<Record<PlacedHardware['kind'], string>>> = { 'shelf-pin': 'shelf pin' };
+const KINDS: Readonly<Partial<Record<PlacedHardware['kind'], string>>> = {
+  'shelf-pin': 'shelf pin',
+  anchor: 'wall screw',
+};
 
 export function kindOfHardware(kind: PlacedHardware['kind']): string {
   return KINDS[kind] ?? kind;

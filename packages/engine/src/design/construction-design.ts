@@ -1,6 +1,7 @@
 import type { Origin } from '@fettle/findings';
 import type { Material, PanelDesign } from './design.ts';
 import type { Figure } from './figure.ts';
+import type { ScrewEntry } from './shop.ts';
 
 /** How sides, backs, bases and edges are built up, as plain readonly data: part of the Design. */
 
@@ -114,10 +115,17 @@ export interface HungDesign {
   readonly whole: Origin;
   /** From the floor to its lower edge. */
   readonly above?: Figure;
+  /** What goes into the wall, and the words that name it. */
+  readonly screw?: ScrewEntry;
+  readonly screwOrigin?: Origin;
+  /** From the middle of one stud to the next. */
+  readonly studsApart?: Figure;
 }
 
 /** Strips across the back, behind it, that carry the piece on the wall. */
 export interface NailersDesign extends PanelDesign {
+  /** The whole statement. */
+  readonly whole: Origin;
   readonly width: Figure;
   readonly count: number;
   readonly countOrigin?: Origin;

@@ -125,6 +125,8 @@ export interface StretcherDesign extends PanelDesign {
 
 export interface BackDesign extends PanelDesign {
   readonly fixing: 'groove' | 'rabbet' | 'applied';
+  /** The word that says it is applied, after which its screws may be said. */
+  readonly appliedOrigin?: Origin;
   /** Depth of groove or rabbet. */
   readonly depth: Figure;
   /** From the case's back edge to the back face of the panel. */
@@ -320,10 +322,10 @@ export interface DrawerDesign {
   readonly slidesStatement?: Origin;
   /** Where they are set; their lower edges level with that of the box where it is absent. */
   readonly slidesAt?: SlideDatum;
-  readonly packers?: PackersDesign;
-  readonly compared?: ComparedSlides;
   /** Length of their screws, where it is not that of the shop file. */
   readonly slideScrews?: Figure;
+  readonly packers?: PackersDesign;
+  readonly compared?: ComparedSlides;
   /** Wooden runners; slides come before them where both are said. */
   readonly runners?: RunnersDesign;
   /** The last statement about these drawers, after which another may be written. */

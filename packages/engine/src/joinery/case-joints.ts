@@ -1,6 +1,9 @@
+import type { NailersDesign } from '../design/construction-design.ts';
+import { derive, plus } from '../design/derive.ts';
 import type { CarcaseDesign, PieceDesign } from '../design/design.ts';
 import type { JoinDesign } from '../design/join-design.ts';
 import { groupedBy } from '../grouping.ts';
+import { Rational } from '../length/rational.ts';
 import type { PartRole } from '../parts/part.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { dovetailed, isFrontRail } from './dovetailed.ts';
@@ -17,6 +20,9 @@ import { touchingParts } from './touching-parts.ts';
  * The joints of the case, its frames and its plinth: wherever the end or edge of one part meets the face or edge of
  * another. What is said for the case holds for its panels; a statement may say otherwise for its own part.
  */
+
+const half = Rational.of(1, 2);
+const quarter = Rational.of(1, 4);
 
 /** What stands in its place for good. Fronts and drawers move; shelves on pins do not touch what is beside them. */
 const fixed: ReadonlySet<PartRole> = new Set<PartRole>([
@@ -99,7 +105,7 @@ interface Asked {
 }
 
 function askedAt(meeting: Meeting, carcase: CarcaseDesign, said: SaidJoins): Asked {
-  const { held, holding } = meeting;
+  const { held, holding, axis } = meeting;
   const nothing: Asked = { by: { origin: held.origin, isAssumed: true } };
   const from = (join: JoinDesign | undefined): Asked =>
     join === undefined ? nothing : { join, by: { origin: join.origin, isAssumed: false } };
@@ -108,6 +114,10 @@ function askedAt(meeting: Meeting, carcase: CarcaseDesign, said: SaidJoins): Ask
   }
   if (areOfOneFrame(held, holding)) return from(carcase.frame?.join);
   if (holding.role === 'foot') return from(carcase.feet?.join);
+  // Its edges merely lie against what is over and under it.
+  if (held.role === 'nailer') return axis === 'x' ? from(carcase.nailers && nailerJoin(carcase.nailers)) : nothing;
+  // The edges of the case meet the face of a back that lies on them.
+  if (holding.role === 'back') return from(carcase.back?.join);
   if (held.role === 'plinth' && holding.role === 'plinth') return from(carcase.plinth?.join);
   if (!panels.has(held.role) || !panels.has(holding.role)) return nothing;
   const own = said.get(originKey(held.origin));
@@ -116,6 +126,16 @@ function askedAt(meeting: Meeting, carcase: CarcaseDesign, said: SaidJoins): Ask
   const others = held.role === 'side' ? said.get(originKey(holding.origin)) : undefined;
   if (others !== undefined) return from(others);
   return takesCaseJoint(meeting, carcase) ? from(carcase.join) : nothing;
+}
+
+/** Two fasteners keep a strip from turning: where nothing is said they stand a quarter of its width from its edges. */
+function nailerJoin({ join, width }: NailersDesign): JoinDesign | undefined {
+  if (join?.kind !== 'dowel' && join?.kind !== 'butt' && join?.kind !== 'loose-tenon') return join;
+  return {
+    first: derive('a quarter of the strip, so that two hold it', [plus('width of the strip', width, quarter)]),
+    apart: derive('half of the strip', [plus('width of the strip', width, half)]),
+    ...join,
+  };
 }
 
 /** A top that lies over the sides is screwed from below: it takes nothing in. */

@@ -40,6 +40,12 @@ export function massOf(cubicInches: Rational, density: Rational): Rational {
 }
 
 /** The international pound is 0.45359237 kg exactly. */
+const KILOGRAMS_IN_POUND = Rational.of(45_359_237, 100_000_000);
+
 export function inPounds(kilograms: Rational): Rational {
-  return kilograms.dividedBy(Rational.of(45_359_237, 100_000_000));
+  return kilograms.dividedBy(KILOGRAMS_IN_POUND);
+}
+
+export function inKilograms(weight: Rational, unit: 'lb' | 'kg'): Rational {
+  return unit === 'kg' ? weight : weight.times(KILOGRAMS_IN_POUND);
 }

@@ -1,5 +1,6 @@
 import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import type { TradeHabit } from './trade-habits.ts';
 import type { TradeLimit } from './trade-limits.ts';
 
 /** How doors are hung and what opens them. Where nothing else is said it is common practice, no source. */
@@ -60,3 +61,20 @@ export const LEAST_LAP_OF_GLASS: TradeLimit = { inches: Length.inches(1, 8), met
 
 /** Common practice, no source: what a catch or a stop needs of wood behind the back of a door. */
 export const CATCH_BEHIND_DOOR: TradeLimit = { inches: Length.inches(1, 2), metric: Length.millimetres(12) };
+
+/** Common practice, no source: what a hung piece is screwed to, what hides it, and how far a screw goes into it. */
+export const WALL_STUDS: TradeHabit = {
+  inches: [Length.inches(16), '16"'],
+  metric: [Length.millimetres(400), '400 mm'],
+  because: (size) => `studs are ${size} apart, common practice`,
+};
+export const WALL_HIDDEN: TradeHabit = {
+  inches: [Length.inches(1, 2), '1/2"'],
+  metric: [Length.millimetres(25, 2), '12.5 mm'],
+  because: (size) => `the lining of a wall is ${size} thick, common practice`,
+};
+export const WALL_HOLD: TradeHabit = {
+  inches: [Length.inches(3, 2), '1-1/2"'],
+  metric: [Length.millimetres(38), '38 mm'],
+  because: (size) => `${size} of a screw hold in a stud, common practice`,
+};

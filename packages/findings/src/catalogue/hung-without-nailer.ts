@@ -41,7 +41,7 @@ piece "box" {
     sides "ply"
     back thick 1/4 in groove 1/4 deep, 3/4 in from back edge
     hung on wall
-    nailers 3 wide of "ply"
+    nailers 3 wide of "ply", by screws
   }
 }
 \`\`\`

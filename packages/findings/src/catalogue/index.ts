@@ -44,6 +44,7 @@ import { gradingWithoutEffect } from './grading-without-effect.ts';
 import { grooveBreaksOut } from './groove-breaks-out.ts';
 import { grooveTooDeep } from './groove-too-deep.ts';
 import { halfMarkedRemark } from './half-marked-remark.ts';
+import { hangsOnWall } from './hangs-on-wall.ts';
 import { hingeDoorThickness } from './hinge-door-thickness.ts';
 import { hingeDoorTooHigh } from './hinge-door-too-high.ts';
 import { hingeDoorTooWide } from './hinge-door-too-wide.ts';
@@ -53,6 +54,7 @@ import { hingeSideNotSaid } from './hinge-side-not-said.ts';
 import { hingeThinnerThanGap } from './hinge-thinner-than-gap.ts';
 import { hingeWrongFit } from './hinge-wrong-fit.ts';
 import { hingesDoNotFit } from './hinges-do-not-fit.ts';
+import { hungCaseNotJoined } from './hung-case-not-joined.ts';
 import { hungWithBase } from './hung-with-base.ts';
 import { hungWithoutNailer } from './hung-without-nailer.ts';
 import { jointBreaksThrough } from './joint-breaks-through.ts';
@@ -67,6 +69,7 @@ import { looksLikeDifference } from './looks-like-difference.ts';
 import { looksLikeMixedNumber } from './looks-like-mixed-number.ts';
 import { measuredFarFromPlanned } from './measured-far-from-planned.ts';
 import { mitreWithoutCorner } from './mitre-without-corner.ts';
+import { nailerNotJoined } from './nailer-not-joined.ts';
 import { nailerTooSmall } from './nailer-too-small.ts';
 import { nailerWithoutRoom } from './nailer-without-room.ts';
 import { nameDeclaredTwice } from './name-declared-twice.ts';
@@ -181,6 +184,7 @@ import { ventLayerShows } from './vent-layer-shows.ts';
 import { ventLeavesNoWood } from './vent-leaves-no-wood.ts';
 import { ventLedgeTooDeep } from './vent-ledge-too-deep.ts';
 import { ventWithoutSize } from './vent-without-size.ts';
+import { wallScrewTooShort } from './wall-screw-too-short.ts';
 import { wallTooThin } from './wall-too-thin.ts';
 import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 
@@ -189,6 +193,9 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  hangsOnWall,
+  hungCaseNotJoined,
+  nailerNotJoined,
   nothingToCatchOn,
   glassNotSaidSafe,
   paneDoesNotFit,
@@ -276,6 +283,7 @@ const kinds: readonly AnyKind[] = [
   gradingWithoutEffect,
   featuresMeet,
   trimLeavesNothing,
+  wallScrewTooShort,
   wallTooThin,
   jointBreaksThrough,
   jointThroughEdging,

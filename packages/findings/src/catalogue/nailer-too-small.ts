@@ -32,7 +32,7 @@ piece "box" {
     sides "ply"
     back thick 1/4 in groove 1/4 deep, 3/4 in from back edge
     hung on wall
-    nailers 2 wide of "ply"
+    nailers 2 wide of "ply", by screws
   }
 }
 \`\`\`
@@ -45,7 +45,7 @@ piece "box" {
     sides "ply"
     back thick 1/4 in groove 1/4 deep, 3/4 in from back edge
     hung on wall
-    nailers 3 wide of "ply"
+    nailers 3 wide of "ply", by screws
   }
 }
 \`\`\`

@@ -29,7 +29,7 @@ piece "box" {
     sides "ply"
     back thick 1/4 in groove 1/4 deep, 1/2 in from back edge
     hung on wall
-    nailers 3 wide of "ply"
+    nailers 3 wide of "ply", by screws
   }
 }
 \`\`\`
@@ -42,7 +42,7 @@ piece "box" {
     sides "ply"
     back thick 1/4 in groove 1/4 deep, 3/4 in from back edge
     hung on wall
-    nailers 3 wide of "ply"
+    nailers 3 wide of "ply", by screws
   }
 }
 \`\`\`

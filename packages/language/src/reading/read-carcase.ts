@@ -8,6 +8,7 @@ import {
   type TopFixing,
   usual,
 } from '@fettle/engine';
+import { detailWithoutJoint } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/carcase.ts';
 import { join } from '../schema/joints.ts';
@@ -23,6 +24,7 @@ import {
 } from './read-construction.ts';
 import { joinOf, readJoinOf } from './read-joints.ts';
 import { readPanel } from './read-material.ts';
+import { optional } from './read-shop.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** The carcase as the maker wrote it. A part without a thickness is absent and has its finding. */
@@ -135,6 +137,7 @@ function readBack(context: ReadContext, statement: Statement | undefined): Carca
     : reader.has('in rabbet <length> deep')
       ? 'rabbet'
       : 'applied';
+  if (fixing !== 'applied') reportScrewsOfBack(reader);
   const framed = readFramed(reader, panel);
   // An applied back lies on the case and has nothing to go into; a frame around panels does not move.
   const shy =
@@ -143,6 +146,8 @@ function readBack(context: ReadContext, statement: Statement | undefined): Carca
     ...panel,
     ...(framed === undefined ? {} : { framed }),
     ...(shy === undefined ? {} : { shy }),
+    ...(fixing === 'applied' ? joinOf(reader) : {}),
+    ...optional('appliedOrigin', reader.originOf('applied')),
     ...freedomOf(reader),
     fixing,
     depth: reader.lengthOr(
@@ -153,6 +158,19 @@ function readBack(context: ReadContext, statement: Statement | undefined): Carca
     ),
     inset: reader.lengthOr(Length.zero, 'the back is flush with the back edge', '<length> in from back edge'),
   };
+}
+
+/** A back in a groove or a rabbet is not screwed: what is said of its screws would come to nothing. */
+function reportScrewsOfBack(reader: Reader<'by screws' | 'by screws <screw>'>): void {
+  const at = reader.originOf('by screws <screw>') ?? reader.originOf('by screws');
+  if (at === undefined) return;
+  reader.context.findings.push(
+    detailWithoutJoint.at(
+      at,
+      { words: "'by screws'", of: 'an applied back' },
+      { mends: [{ how: 'remove', values: {}, changes: [{ kind: 'remove', at }] }] },
+    ),
+  );
 }
 
 function readFrame(context: ReadContext, statement: Statement | undefined): CarcaseDesign['frame'] {

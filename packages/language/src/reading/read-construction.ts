@@ -36,8 +36,9 @@ import {
 } from '@fettle/engine';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/construction.ts';
-import { joinOf } from './read-joints.ts';
+import { joinOf, readScrew } from './read-joints.ts';
 import { readMaterial, readPanel } from './read-material.ts';
+import { optional } from './read-shop.ts';
 import { bodyStatements, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** How the parts of a case are built up, as the maker wrote it. */
@@ -275,8 +276,15 @@ export function readFeet(context: ReadContext, statement: Statement | undefined)
 export function readHung(context: ReadContext, statement: Statement | undefined): HungDesign | undefined {
   if (statement === undefined) return undefined;
   const reader = new Reader(statement, vocabulary.hung, context);
-  const above = reader.length('<length> above floor');
-  return { origin: reader.origin, whole: originOf(context, statement), ...(above === undefined ? {} : { above }) };
+  const screw = reader.target('by screws <screw>');
+  if (screw !== undefined) context.touched.add(screw.statement);
+  return {
+    origin: reader.origin,
+    whole: originOf(context, statement),
+    ...optional('above', reader.length('<length> above floor')),
+    ...optional('studsApart', reader.length('studs <length> apart')),
+    ...(screw === undefined ? {} : { screw: readScrew(screw.statement, context.documents), screwOrigin: screw.origin }),
+  };
 }
 
 export function readNailers(context: ReadContext, statement: Statement | undefined): NailersDesign | undefined {
@@ -287,6 +295,8 @@ export function readNailers(context: ReadContext, statement: Statement | undefin
   const countOrigin = reader.originOf('<count> strips');
   return {
     ...panel,
+    ...joinOf(reader),
+    whole: originOf(context, statement),
     ...(countOrigin === undefined ? {} : { countOrigin }),
     width: reader.length('<length> wide') ?? usual(NAILER_WIDTH, context.units.unit),
     count: Math.min(Math.max(reader.count('<count> strips') ?? 2, 1), MOST_RAILS),

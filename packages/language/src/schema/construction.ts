@@ -1,4 +1,4 @@
-import { cornerJoints } from './joints.ts';
+import { cornerJoints, stripJoints } from './joints.ts';
 import { noun, statement } from './phrase.ts';
 
 /** How the parts of a case are built up: frames around panels, edges, bases, and what a hung piece hangs by. */
@@ -117,6 +117,8 @@ export const hung = statement('hung', 'The piece hangs on a wall.', {
   phrases: {
     'on wall': 'It touches no floor.',
     '<length> above floor': 'From the floor to its lower edge.',
+    'by screws <screw>': 'These screws go through its strips, or its back where there are none, into the wall.',
+    'studs <length> apart': 'From the middle of one stud of the wall to the next.',
   },
 });
 export const nailers = statement('nailers', 'Strips from side to side behind the back, that carry a hung piece.', {
@@ -125,5 +127,6 @@ export const nailers = statement('nailers', 'Strips from side to side behind the
     ...ofStock,
     '<length> wide': 'Width of each strip.',
     '<count> strips': 'How many, the topmost at the top.',
+    ...stripJoints,
   },
 });

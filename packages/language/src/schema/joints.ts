@@ -28,6 +28,20 @@ export const endJoints = {
   ...row,
 } as const;
 
+/** Of a strip from side to side that carries a hung piece. */
+export const stripJoints = {
+  'in dado': 'Its ends go into dadoes a third as deep as the wood that takes them.',
+  'in dado <length> deep': 'Its ends go into dadoes of this depth: it is cut that much longer.',
+  'by dowels': 'Dowels at each end.',
+  'by dowels <dowel>': 'These dowels at each end.',
+  'by screws': 'Screws through the sides into its ends.',
+  'by screws <screw>': 'These screws, through the sides into its ends.',
+  'by loose tenons': 'Loose tenons at each end.',
+  'by loose tenons <tenon>': 'These loose tenons at each end.',
+  'first <length> in': 'From its lower edge to the middle of the first fastener.',
+  '<length> apart': 'From the middle of one fastener to the next.',
+} as const;
+
 /** Of a divider, whose front rail can slide in from the front. */
 export const dividerJoints = {
   ...endJoints,

@@ -91,7 +91,7 @@ function withoutNailers({ design }: TradeCase): readonly Finding[] {
   const words =
     sides === undefined
       ? ''
-      : `nailers ${exactSource(usual(NAILER_WIDTH, unit).length, unit)} wide ${of} ${exactSource(sides.thickness.length, unit)}`;
+      : `nailers ${exactSource(usual(NAILER_WIDTH, unit).length, unit)} wide ${of} ${exactSource(sides.thickness.length, unit)}, by screws`;
   return [
     hungWithoutNailer.at(
       hung.origin,

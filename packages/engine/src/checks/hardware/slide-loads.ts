@@ -5,7 +5,7 @@ import { Rational } from '../../length/rational.ts';
 import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { pieceWeight } from '../../stock/buying/piece-weight.ts';
-import { inPounds } from '../../stock/weights.ts';
+import { inKilograms, inPounds } from '../../stock/weights.ts';
 import { depthNeeded, suitsBox } from '../suits-box.ts';
 
 /**
@@ -48,12 +48,6 @@ export function slideLoadFindings(
       );
     },
   );
-}
-
-const KILOGRAMS_IN_POUND = Rational.of(45_359_237, 100_000_000);
-
-function inKilograms(load: Rational, unit: 'lb' | 'kg'): Rational {
-  return unit === 'kg' ? load : load.times(KILOGRAMS_IN_POUND);
 }
 
 function heldWeight({ cell }: LaidDrawer): Rational {
