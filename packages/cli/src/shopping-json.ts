@@ -33,7 +33,12 @@ export interface ShoppingJson {
   /** Whether everything has a price. */
   readonly costIsWhole: boolean;
   /** One more of each of these, and any single part that is spoiled can be made again. */
-  readonly spares: readonly { readonly stock: string; readonly length: LengthJson; readonly width: LengthJson }[];
+  readonly spares: readonly {
+    readonly stock: string;
+    readonly length: LengthJson;
+    readonly width: LengthJson;
+    readonly thickness?: LengthJson;
+  }[];
   /** What is left over and worth keeping. */
   readonly leftOver: readonly {
     readonly stock: string;
@@ -91,11 +96,18 @@ export function shoppingJson(evaluation: Evaluation, plan: BuyingPlan): Shopping
     buy: list.rows.map((row) => buyJson(row, units)),
     ...(list.cost === undefined ? {} : { cost: list.cost.toString() }),
     costIsWhole: list.isWholeCost,
-    spares: reservesFor(laidOut(plan)).map(({ like }) => ({
-      stock: like.stock.name,
-      length: lengthJson(like.length, units),
-      width: lengthJson(like.width, units),
-    })),
+    spares: reservesFor(plan).flatMap(({ stock, buy }) =>
+      buy === undefined
+        ? []
+        : [
+            {
+              stock: stock.name,
+              length: lengthJson(buy.length, units),
+              width: lengthJson(buy.width, units),
+              ...(buy.thickness === undefined ? {} : { thickness: lengthJson(buy.thickness, units) }),
+            },
+          ],
+    ),
     leftOver: stockAfter(laidOut(plan), units.unit).flatMap(({ stock, kept }) =>
       kept.map(({ count, ...sizes }) => ({ stock: stock.name, quantity: count, ...sizesJson(sizes, units) })),
     ),

@@ -165,17 +165,23 @@ function totalRow(cost: Rational, isWhole: boolean): TableRow {
 }
 
 function reserveRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
-  return reservesFor(laidOut(plan)).map(({ like, covers }) => {
-    const marks = [...new Set(covers.map(({ mark }) => cleanName(mark)))];
+  return reservesFor(plan).map(({ stock, buy, covers }) => {
+    const marks = [...new Set(covers.map(({ mark }) => cleanName(mark)))].join(', ');
+    const any = `any one of ${marks}`;
     return {
       parts: [...new Set(covers.map(({ part }) => part.id))],
       cells: cells({
-        buy: `Spare: ${cleanName(like.stock.name)}`,
-        quantity: '1',
-        length: shown(like.length, units),
-        width: shown(like.width, units),
-        thickness: like.thickness === undefined ? '' : shown(like.thickness, units),
-        notes: `to make again any one of ${marks.join(', ')}, for which too little is left over`,
+        buy: `Spare: ${cleanName(stock.name)}`,
+        ...(buy === undefined
+          ? { notes: `nothing that is sold is large enough to make again ${any}` }
+          : {
+              quantity: '1',
+              length: shown(buy.length, units),
+              width: shown(buy.width, units),
+              thickness: buy.thickness === undefined ? '' : shown(buy.thickness, units),
+              price: buy.cost === undefined ? '' : `${decimal(buy.cost, 2)} more`,
+              notes: `to make again ${any}, for which too little is left over; not in the total`,
+            }),
       }),
     };
   });

@@ -72,8 +72,9 @@ export function laidSequences(
         const hasNoGrain = frontMaterial(cell, face)?.stock?.grain === 'none';
         if (isTwice) unfit.push({ member, cell, why: 'in order already', first: before });
         else if (isFramed) unfit.push({ member, cell, why: 'framed' });
-        else if (hasNoGrain) unfit.push({ member, cell, why: 'no grain' });
-        else fronts.push(...leaves);
+        else if (!hasNoGrain) fronts.push(...leaves);
+        // Under veneer it does not matter.
+        else if (!sequence.isVeneered) unfit.push({ member, cell, why: 'no grain' });
         if (!isTwice) taken.set(cell.id, member);
       }
     }

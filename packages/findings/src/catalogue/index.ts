@@ -3,6 +3,7 @@ import { anchorToWall } from './anchor-to-wall.ts';
 import { braceNotClosed } from './brace-not-closed.ts';
 import { braceNotOpened } from './brace-not-opened.ts';
 import { cannotBeBoth } from './cannot-be-both.ts';
+import { cannotFollowInSequence } from './cannot-follow-in-sequence.ts';
 import { caseGainTooDeep } from './case-gain-too-deep.ts';
 import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
 import { closingEdgeNeedsBevel } from './closing-edge-needs-bevel.ts';
@@ -124,11 +125,14 @@ import { screwBreaksThrough } from './screw-breaks-through.ts';
 import { screwInAir } from './screw-in-air.ts';
 import { screwMeetsJoint } from './screw-meets-joint.ts';
 import { screwNearEdge } from './screw-near-edge.ts';
+import { screwPinsPanel } from './screw-pins-panel.ts';
+import { sequenceInSeveralBlanks } from './sequence-in-several-blanks.ts';
+import { sequenceLargerThanStock } from './sequence-larger-than-stock.ts';
+import { sequenceWithoutOrder } from './sequence-without-order.ts';
 import { shareNotPositive } from './share-not-positive.ts';
 import { sheetByBoardFoot } from './sheet-by-board-foot.ts';
 import { sheetMayNotEnterGroove } from './sheet-may-not-enter-groove.ts';
 import { shelfHeightsNotAll } from './shelf-heights-not-all.ts';
-import { screwPinsPanel } from './screw-pins-panel.ts';
 import { shelfLeavesCleat } from './shelf-leaves-cleat.ts';
 import { shelfOffItsHoles } from './shelf-off-its-holes.ts';
 import { shelfOutOfPlace } from './shelf-out-of-place.ts';
@@ -193,6 +197,7 @@ import { wordBelongsElsewhere } from './word-belongs-elsewhere.ts';
 type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
+  cannotFollowInSequence,
   hangsOnWall,
   hungCaseNotJoined,
   nailerNotJoined,
@@ -215,6 +220,9 @@ const kinds: readonly AnyKind[] = [
   doorHingedOnNothing,
   hingesDoNotFit,
   ripTooLong,
+  sequenceInSeveralBlanks,
+  sequenceLargerThanStock,
+  sequenceWithoutOrder,
   sheetByBoardFoot,
   stockSizeNotPositive,
   stockWithoutSize,
@@ -334,6 +342,7 @@ const kinds: readonly AnyKind[] = [
   screwMeetsJoint,
   screwBreaksThrough,
   screwNearEdge,
+  screwPinsPanel,
   screwBehindGap,
   screwInAir,
   shareNotPositive,
@@ -347,7 +356,6 @@ const kinds: readonly AnyKind[] = [
   sizeLooksLikeOtherUnit,
   sizeNegative,
   sizeOfWhat,
-  screwPinsPanel,
   sizeSaidInTwoWays,
   sizesNotPositive,
   slidesCompared,

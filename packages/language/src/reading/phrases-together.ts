@@ -1,6 +1,7 @@
 import { cannotBeBoth, type Mend, saidTwice } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
+import { members } from '../schema/piece.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
 import { originOf, type ReadContext } from './reader.ts';
 
@@ -61,6 +62,7 @@ const excluding: readonly (readonly string[])[] = [
   ['corners <length>', 'square corners'],
   ['underside <length> up', 'upper face <length> up'],
   ['hinged left', 'hinged right'],
+  ['grain upright', 'grain across'],
   ['graded by <length>', 'graded by ratio <number>'],
   ['mitred', 'butted'],
   ['before veneer', 'after veneer'],
@@ -71,13 +73,15 @@ const excluding: readonly (readonly string[])[] = [
   ['carries <number> lb', 'carries <number> kg'],
 ];
 
+const severalNames: ReadonlySet<string> = new Set(members.phrases.map(({ pattern }) => pattern));
+
 export function phraseFindings(context: ReadContext, statement: Statement): void {
   const { spec } = specOf(statement);
   const first = new Map<string, ReadPhrase>();
   for (const read of readParts(statement, spec).phrases) {
     const { pattern, checked } = read.phrase;
-    // A piece gives its pattern several values, each by a name of its own.
-    if (!checked || pattern.includes('<parameter>')) continue;
+    // A piece gives its pattern several values, a sequence names several fronts: each by a name of its own.
+    if (!checked || pattern.includes('<parameter>') || severalNames.has(pattern)) continue;
     if (first.has(pattern)) again(context, pattern, first.get(pattern) as ReadPhrase, read);
     else first.set(pattern, read);
   }

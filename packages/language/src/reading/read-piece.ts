@@ -9,6 +9,7 @@ import { expressionIn, readParts } from './phrases.ts';
 import { judgeWhole } from './piece-as-a-whole.ts';
 import { readCarcase } from './read-carcase.ts';
 import { readFace } from './read-face.ts';
+import { readSequences } from './read-sequences.ts';
 import {
   bodyStatements,
   type GivenValue,
@@ -64,6 +65,11 @@ export function readPiece(documents: LangiumDocuments, document: LangiumDocument
   const carcase = cased === undefined ? { origin } : readCarcase(cased.context, cased.statement);
   const faced = section('face');
   const face = faced && readFace(faced.context, faced.statement, carcase.sides);
+  const followed = readSequences(own, statement);
+  const sequences =
+    followed.length > 0 || inherited === undefined || pattern === undefined
+      ? followed
+      : readSequences(inherited, pattern);
   judgeWhole(own, statement, { pattern, size: sized?.statement, hasParts: cased !== undefined || faced !== undefined });
   const findings = inherited === undefined ? own.findings : [...own.findings, ...inherited.findings];
   const design: PieceDesign = {
@@ -78,6 +84,7 @@ export function readPiece(documents: LangiumDocuments, document: LangiumDocument
     },
     carcase,
     ...(face === undefined ? {} : { face }),
+    ...(sequences.length === 0 ? {} : { sequences }),
     unchecked: findings
       .filter((finding) => finding.code === notCheckedYet.code)
       .map((finding) => ({ words: String(finding.facts['words']), origin: finding.origin })),

@@ -77,7 +77,7 @@ piece "Shelf unit" {
         }
       }
       divider panel of "MDF", shown
-      open "boxes" share 1 { shelves 1 on cleats { cleats of "walnut" thick 3/4, 1 high, set back 1/2 } }
+      open "boxes" share 1 { shelves 1 on cleats { cleats of "walnut" thick 3/4, 1 high, set back 1/2, by screws "No. 6" } }
     }
   }
 }
@@ -116,6 +116,7 @@ piece "Cabinet" {
     fronts "walnut"
     drawers { sides "MDF"   bottom "MDF"   corners box-joint   slides "soft 21", 1/4 above lower edge of box, screws 5/8 long   compare "hidden 18"   packers 1 of "walnut"   clear 1/4 below, 1/2 above }
   }
-  sequence "across" from flitch "walnut A" { "left" to "right"   matched book, centre balanced }
+  sequence "tall" grain upright { "records", "tools" }
+  sequence "across" grain across, from flitch "walnut A" { "left" to "right"   matched book, centre balanced }
 }
 `;

@@ -64,9 +64,11 @@ export const site = statement('site', 'Where the piece stands and how it gets th
   body: () => noun('site', 'Where the piece stands.', [alcove, windowSill, roomDoor, wayIn]),
 });
 
-const members = statement('', 'Fronts in the order the grain runs through them.', {
-  checked: false,
-  phrases: { '<cell>': { later: 'One front.' }, '<cell> to <cell>': { later: 'These and all between them.' } },
+export const members = statement('', 'Fronts in the order in which they are cut from one blank.', {
+  phrases: {
+    '<cell>': 'One front, both leaves of a pair, or all fronts of a row or stack.',
+    '<cell> to <cell>': 'These and all fronts between them.',
+  },
 });
 const matched = statement('matched', 'How the leaves are matched.', {
   checked: false,
@@ -76,11 +78,16 @@ const matched = statement('matched', 'How the leaves are matched.', {
     'centre balanced': { later: 'An even count of equal leaves, a joint on the centre line.' },
   },
 });
-export const sequence = statement('sequence', 'Fronts whose grain runs on from one to the next.', {
+export const sequence = statement('sequence', 'Fronts cut from one blank in their order, so that the grain runs on.', {
   declares: 'label',
-  checked: false,
-  phrases: { 'from flitch <flitch>': { later: 'The leaves it is laid from.' } },
-  body: () => noun('sequence', 'Fronts whose grain runs on.', [matched], members),
+  phrases: {
+    'grain upright': 'It runs up and down, whichever way the fronts follow each other.',
+    'grain across': 'It runs from left to right, whichever way the fronts follow each other.',
+    'from flitch <flitch>': {
+      later: 'The leaves of veneer it is laid from; fronts edged before veneer are then cut one by one.',
+    },
+  },
+  body: () => noun('sequence', 'Fronts cut from one blank in their order.', [matched], members),
 });
 
 export const thingSize = statement('', 'How large it is, as it stands the way it is meant to.', {

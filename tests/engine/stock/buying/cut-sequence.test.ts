@@ -77,9 +77,10 @@ describe('cuts in their order', () => {
 
 describe('spares', () => {
   it('a large sheet leaves enough for any part to be made again', async () => {
-    const laid = laidOut(planned(await pieceOfText(box('96 long, 48 wide'))));
+    const plan = planned(await pieceOfText(box('96 long, 48 wide')));
+    const laid = laidOut(plan);
     expect(sparesOf(laid).every(({ spare }) => spare !== undefined)).toBe(true);
-    expect(reservesFor(laid)).toEqual([]);
+    expect(reservesFor(plan)).toEqual([]);
   });
 
   it('a sheet that is used up leaves no way back, and one more like it covers any mistake', async () => {
@@ -88,7 +89,7 @@ describe('spares', () => {
     const laid = laidOut(plan);
     expect(laid).toHaveLength(1);
     expect(sparesOf(laid).map(({ spare }) => spare)).toEqual([undefined, undefined, undefined]);
-    expect(reservesFor(laid).map(({ like, covers }) => [like.stock.name, covers.length])).toEqual([['ply', 3]]);
+    expect(reservesFor(plan).map(({ stock, covers }) => [stock.name, covers.length])).toEqual([['ply', 3]]);
     const parts = cutSequence(plan).filter(({ isWithoutWayBack }) => isWithoutWayBack);
     expect(parts.length).toBeGreaterThan(0);
   });

@@ -32,7 +32,7 @@ async function bought(text: string) {
 describe('offcuts on hand', () => {
   test('that hold every part leave nothing to buy', async () => {
     // Two sides of 36 by 12 and a bottom of 28-1/2 by 12: two offcuts hold a side each, one the bottom.
-    const { list, laid } = await bought(
+    const { list, plan } = await bought(
       sheets(' { offcut 36 long, 12 wide, 2 of them   offcut 28-1/2 long, 12-1/8 wide }'),
     );
     expect(list.rows.map((row) => (row.kind === 'sheet' ? [row.isOnHand, row.quantity] : []))).toEqual([
@@ -41,7 +41,7 @@ describe('offcuts on hand', () => {
     ]);
     expect([list.cost?.toString(), list.isWholeCost]).toEqual(['0', true]);
     // What is spoiled has to be bought whole.
-    expect(reservesFor(laid).map(({ like }) => [like.length.exactInches, like.width.exactInches])).toEqual([
+    expect(reservesFor(plan).map(({ buy }) => [buy?.length.exactInches, buy?.width.exactInches])).toEqual([
       ['96', '48'],
     ]);
   });

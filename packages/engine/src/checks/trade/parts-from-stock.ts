@@ -117,13 +117,15 @@ function otherStocks({ design, parts, shop }: TradeCase, stock: Stock, origin: O
     }));
 }
 
-function wordsFor(design: PieceDesign, stock: Stock, origin: Origin): Origin | undefined {
+/** The words that name a stock, where only one place does or this one. */
+export function wordsFor(design: PieceDesign, stock: Stock, origin: Origin): Origin | undefined {
   const naming = materialsOf(design).filter(({ material }) => material.stock === stock);
   const own = naming.find((each) => JSON.stringify(each.origin) === JSON.stringify(origin));
   return (own ?? (naming.length === 1 ? naming[0] : undefined))?.material.stockOrigin;
 }
 
-function isAlike(a: Stock, b: Stock): boolean {
+/** They differ in nothing but their size. */
+export function isAlike(a: Stock, b: Stock): boolean {
   const same = (one: Figure | undefined, other: Figure | undefined): boolean =>
     one === undefined || other === undefined ? one === other : one.length.equals(other.length);
   return a.form === b.form && a.grain === b.grain && same(a.actual, b.actual) && same(a.nominal, b.nominal);

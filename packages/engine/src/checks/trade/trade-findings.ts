@@ -19,6 +19,7 @@ import { grooveFindings } from './grooves.ts';
 import { absurdSizes, anchorFindings, toeSpaceFindings } from './overall-size.ts';
 import { lumberFindings, stockFindings } from './parts-from-stock.ts';
 import { machineFindings } from './parts-on-machines.ts';
+import { sequenceFindings } from './sequences.ts';
 import { shelfFindings } from './shelf-checks.ts';
 import { absurdThicknesses, thicknessFindings } from './thicknesses.ts';
 
@@ -59,6 +60,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...ventFindings(one),
     ...stockFindings(one),
     ...lumberFindings(one),
+    ...sequenceFindings(one),
     ...machineFindings(one),
     ...anchorFindings(one),
   ];

@@ -67,7 +67,8 @@ function sequenceOfCuts(plan: BuyingPlan): readonly NumberedCut[] {
     number: at + 1,
     from,
     cut,
-    isWithoutWayBack: cut.blanks.length === 1 && cut.blanks.some((blank) => without.has(blank)),
+    isWithoutWayBack:
+      (cut.blanks.length === 1 || cut.run !== undefined) && cut.blanks.some((blank) => without.has(blank)),
   }));
 }
 

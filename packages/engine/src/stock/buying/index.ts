@@ -11,7 +11,7 @@ export {
   type WhyUnplanned,
 } from './buying-request.ts';
 export { cutSequence, laidOut, type NumberedCut } from './cut-sequence.ts';
-export type { LaidArea, LaidPiece, LaidStock, SawCut } from './laid-stock.ts';
+export type { LaidArea, LaidPiece, LaidRun, LaidStock, PartedPiece, SawCut } from './laid-stock.ts';
 export { type OffcutToKeep, offcutsToKeep, type StockAfter, stockAfter } from './offcuts-to-keep.ts';
 export { type PieceWeight, pieceWeight } from './piece-weight.ts';
 export type { PieceToCut } from './pieces-to-cut.ts';
@@ -23,6 +23,7 @@ export {
   planBuyingAtOnce,
   planQuestions,
 } from './plan-buying.ts';
+export { type Reserve, reservesFor } from './reserves.ts';
 export {
   type Patience,
   type PlanAnswer,
@@ -39,5 +40,5 @@ export {
   shoppingList,
   type WoodRow,
 } from './shopping-list.ts';
-export { type Reserve, reservesFor, type Spare, sparesOf } from './spares.ts';
+export { type Remainder, type Spare, sparesOf } from './spares.ts';
 export { type Standing, standingOfBoards, standingOfSheets, standingWords } from './standing.ts';

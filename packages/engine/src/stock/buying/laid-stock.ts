@@ -14,6 +14,8 @@ export interface LaidStock {
   readonly thickness?: Length;
   readonly length: Length;
   readonly width: Length;
+  /** What is trimmed off each end and each edge before anything else. */
+  readonly lost: { readonly ends: Length; readonly edges: Length };
   /** The entry of the shop that it is, where it is there already and need not be bought. */
   readonly offcut?: OffcutEntry;
   readonly pieces: readonly LaidPiece[];

@@ -59,6 +59,7 @@ class BoardReader {
       thickness,
       length: this.#length(length),
       width: this.#length(width),
+      lost: { ends: this.#length(problem.endTrim), edges: this.#length(problem.edgeTrim) },
       ...(offcut === undefined ? {} : { offcut }),
       pieces: this.#pieces,
       runs: this.#runs,

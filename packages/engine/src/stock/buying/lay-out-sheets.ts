@@ -10,6 +10,7 @@ import type { PlannedSheets } from './plan-buying.ts';
 export function layOutSheets({ order, plan }: PlannedSheets, first: number): readonly LaidStock[] {
   const { stock, offers } = order;
   const thickness = stock.actual ?? stock.nominal;
+  const trim = stock.trim?.length.max(Length.zero) ?? Length.zero;
   return plan.sheets.flatMap(({ sheet, root }, at): readonly LaidStock[] => {
     const offer = offers.get(sheet);
     if (offer === undefined) return [];
@@ -24,6 +25,7 @@ export function layOutSheets({ order, plan }: PlannedSheets, first: number): rea
         ...(thickness === undefined ? {} : { thickness: thickness.length }),
         length: offer.length,
         width: offer.width,
+        lost: { ends: trim, edges: trim },
         ...(offer.offcut === undefined ? {} : { offcut: offer.offcut }),
         pieces: read.pieces,
         runs: read.runs,
