@@ -103,6 +103,34 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     says: '1/4" of air',
   },
   {
+    slip: 'packers behind wooden runners',
+    changes: [[slides, 'runners 3/4 high, thick 1/4, of "maple"   packers 1/4 of "maple"']],
+    code: 'detail-without-joint',
+    words: 'packers',
+    says: "'packers' tells of slides beside the box, and none is asked for here",
+  },
+  {
+    slip: 'a comparison of slides with none',
+    changes: [[slides, 'runners 3/4 high, thick 1/4, of "maple"   compare "lifted 14"']],
+    code: 'detail-without-joint',
+    words: '"lifted 14"',
+    says: "'compare' tells of slides that are chosen, and none is asked for here",
+  },
+  {
+    slip: 'a load beyond the rating, where the stronger slides have longer screws',
+    changes: [
+      ['slides "plain 14"', 'slides "light 14"'],
+      [upper, `${upper} { holds 12 "weight" }`],
+      [
+        'slide "lifted 14"',
+        'slide "stout 14" side mount, 14 long, 1-3/4 high, takes 1/2 each side, carries 90 lb { hole 7/8 from front   hole 12-1/2 from front   screws 1-1/4 long, 1/8 thick }\nslide "lifted 14"',
+      ],
+    ],
+    code: 'slides-overloaded',
+    words: '"light 14"',
+    says: 'rated for 20 lb',
+  },
+  {
     slip: 'screws through packers into a solid panel',
     changes: [
       [

@@ -96,11 +96,52 @@ describe('wooden runners 3/4" high and 1/4" thick', () => {
     expect(told).toEqual([]);
   });
 
-  it('stand in the list of drawers and are not bought', async () => {
+  it('stand in the list of drawers; what is bought is their screws, whole', async () => {
     const evaluation = await pieceIn(text(said));
     expect(drawerSchedule(evaluation).map(({ slides }) => slides.map(({ label }) => label))).toEqual([
       ['left runner of "tools"', 'right runner of "tools"'],
     ]);
-    expect(hardwareToBuy(evaluation)).toEqual([]);
+    expect(
+      hardwareToBuy(evaluation).map(({ what, entry, quantity, screws }) => [
+        what,
+        entry,
+        quantity,
+        ...screws.map(({ length }) => length.exactInches),
+      ]),
+    ).toEqual([['screw', 'No. 6', 6, '3/4']]);
+    expect(hardwareToBuy(await pieceIn(text('runners 3/4 high, thick 1/4')))).toEqual([]);
+  });
+});
+
+describe('cleats under a shelf', () => {
+  const shelf = (screws: string) =>
+    text('')
+      .replace(
+        'drawer "tools"',
+        `open "books" { shelves 1 on cleats { cleats of "maple" thick 1/2, 1 high${screws} } }`,
+      )
+      .replace('fronts thick 3/4', '')
+      .replace(/drawers \{.*\}/, '');
+
+  it('are screwed through into the sides, 1/4" of 3/4" deep, three to each', async () => {
+    const evaluation = await pieceIn(shelf(', by screws "No. 6"'));
+    const cleats = evaluation.hardware.filter(({ kind }) => kind === 'cleat');
+    expect(cleats.map(({ on }) => on)).toEqual([['face/books/shelf-1/cleat-left'], ['face/books/shelf-1/cleat-right']]);
+    expect(cleats.map(({ screws }) => screws.map(({ length }) => length.exactInches))).toEqual([
+      ['1/4', '1/4', '1/4'],
+      ['1/4', '1/4', '1/4'],
+    ]);
+    expect(hardwareToBuy(evaluation).map(({ entry, quantity }) => [entry, quantity])).toEqual([['No. 6', 6]]);
+    expect(evaluation.told).toEqual([]);
+  });
+
+  it('are told where their screws come through', async () => {
+    const { told } = await pieceIn(shelf(', by screws "No. 6"').replace('3/4 long', '1-1/2 long'));
+    expect(told).toEqual([expect.stringContaining('screw-breaks-through: the front screw of the left cleat')]);
+  });
+
+  it('have none where the text says none', async () => {
+    const { hardware } = await pieceIn(shelf(''));
+    expect(hardware.filter(({ kind }) => kind === 'cleat')).toEqual([]);
   });
 });

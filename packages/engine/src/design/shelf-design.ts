@@ -1,6 +1,7 @@
 import type { Origin } from '@fettle/findings';
 import type { Material } from './design.ts';
 import type { Figure } from './figure.ts';
+import type { ScrewEntry } from './shop.ts';
 
 /** What carries shelves, and where they lie when that is not left to even spreading. */
 
@@ -31,6 +32,8 @@ export interface CleatsDesign extends Material {
   readonly height: Figure;
   /** How far they begin behind the front of the shelf. */
   readonly setBack: Figure;
+  /** What they are fastened with; absent while nothing is said. */
+  readonly screws?: ScrewEntry;
 }
 
 /** Where one shelf lies, from the lower edge of its opening. */

@@ -32,7 +32,17 @@ export interface PlacedHardware {
   readonly origin: Origin;
 }
 
-export type HardwareKind = 'slide' | 'runner' | 'hinge' | 'catch' | 'stop' | 'pull' | 'shelf-pin' | 'anchor' | 'vent';
+export type HardwareKind =
+  | 'slide'
+  | 'runner'
+  | 'cleat'
+  | 'hinge'
+  | 'catch'
+  | 'stop'
+  | 'pull'
+  | 'shelf-pin'
+  | 'anchor'
+  | 'vent';
 
 /** A packer that is asked for, and the gap that it has to fill. */
 export interface Packing {
@@ -55,6 +65,8 @@ export interface Screw {
   readonly diameter: Length;
   /** How far it reaches beyond that plane. */
   readonly length: Length;
+  /** As it is bought, where it comes with no hardware: its shop entry, and its whole length. */
+  readonly bought?: { readonly entry: string; readonly length: Length };
 }
 
 /** What hardware adds to a piece. */

@@ -105,7 +105,12 @@ function bothSides(
         cell: cell.id,
         on: [id],
         set,
-        screws: screwsOf(id, runners, { plane: isLeft ? x.start : x.end, towards: isLeft ? '-x' : '+x', y, z }, layout),
+        screws: screwsThrough(
+          id,
+          runners,
+          { plane: isLeft ? x.start : x.end, towards: isLeft ? '-x' : '+x', y, z },
+          layout,
+        ),
         origin: runners.origin,
       },
     };
@@ -167,16 +172,20 @@ function grooveIn(
   };
 }
 
-interface RunnerPlace {
+export interface StripPlace {
   readonly plane: Figure;
   readonly towards: FaceOfPart;
   readonly y: Span;
   readonly z: Span;
 }
 
-/** One near each end and one in the middle, through the runner into what stands beside it. */
-function screwsOf(id: string, runners: RunnersDesign, place: RunnerPlace, layout: CarcaseLayout): readonly Screw[] {
-  const { screws, thickness } = runners;
+/** One near each end and one in the middle, through a strip into what stands beside it. */
+export function screwsThrough(
+  id: string,
+  { screws, thickness }: Pick<RunnersDesign, 'screws' | 'thickness'>,
+  place: StripPlace,
+  layout: CarcaseLayout,
+): readonly Screw[] {
   if (screws === undefined) return [];
   const reach = screws.length.length.minus(thickness.length);
   const first = usual(FASTENERS_FIRST, layout.unit).length;
@@ -195,5 +204,6 @@ function screwsOf(id: string, runners: RunnersDesign, place: RunnerPlace, layout
     towards: place.towards,
     diameter: screws.pilot.length,
     length: reach,
+    bought: { entry: screws.name, length: screws.length.length },
   }));
 }

@@ -23,3 +23,6 @@ export const PACKER_LEFT: TradeLimit = { inches: Length.inches(1, 16), metric: L
 
 /** The shortest screw that is trusted with a slide. Common practice, no source. */
 export const SHORTEST_SLIDE_SCREW: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };
+
+/** A screw of a slide that comes through no case of 3/4" or 18 mm stock. Common practice, no source. */
+export const LONGEST_SLIDE_SCREW = Length.inches(5, 8);

@@ -13,6 +13,7 @@ import {
   PINS_APART,
   PINS_FROM_EDGE,
   type PinRowsDesign,
+  type ScrewEntry,
   SHELF_SHY,
   type ShelfDesign,
   type ShelfHeight,
@@ -25,6 +26,7 @@ import { detailWithoutJoint } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/shelves.ts';
 import { withEdging } from './read-construction.ts';
+import { readScrew } from './read-joints.ts';
 import { readMaterial } from './read-material.ts';
 import { optional } from './read-shop.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
@@ -156,7 +158,15 @@ function readCleats(
     ...(material ?? { thickness: usual(CLEAT_THICK, unit), ...optional('stock', shelves.stock) }),
     height: reader?.length('<length> high') ?? usual(CLEAT_HIGH, unit),
     setBack: reader?.length('set back <length>') ?? usual(CLEAT_SET_BACK, unit),
+    ...optional('screws', reader && readFastening(reader)),
   };
+}
+
+function readFastening(reader: Reader<'by screws <screw>'>): ScrewEntry | undefined {
+  const target = reader.target('by screws <screw>');
+  if (target === undefined) return undefined;
+  reader.context.touched.add(target.statement);
+  return readScrew(target.statement, reader.context.documents);
 }
 
 function tellsOfOther(context: ReadContext, said: Statement, of: string): void {

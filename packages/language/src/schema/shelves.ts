@@ -34,6 +34,7 @@ export const cleats = statement('cleats', 'Strips under both ends of shelves on 
     ...ofStock,
     '<length> high': 'Their height.',
     'set back <length>': 'How far they begin behind the front of the shelf.',
+    'by screws <screw>': 'Fastened with these screws, near either end and in the middle.',
   },
 });
 

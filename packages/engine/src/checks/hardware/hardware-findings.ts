@@ -11,6 +11,7 @@ import { runnerGrooveFindings } from './runner-grooves.ts';
 import { screwFindings } from './screw-findings.ts';
 import { slideLoadFindings } from './slide-loads.ts';
 import { slidePlaceFindings, slidesOutOfPlace } from './slide-places.ts';
+import { toldWithoutSlides } from './told-without-slides.ts';
 
 export interface FittedCase extends JoinedCase {
   readonly layout: CarcaseLayout;
@@ -33,5 +34,6 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
     ...slideLoadFindings(drawers, parts, shop.slides),
     ...runnerGrooveFindings(drawers),
     ...comparedSlides(drawers, layout),
+    ...toldWithoutSlides(drawers),
   ];
 }

@@ -1,12 +1,13 @@
 import type { Cell } from '../../design/design.ts';
 import type { Price } from '../../design/shop.ts';
 import type { Evaluation, LaidCell } from '../../evaluation.ts';
+import { groupAlike } from '../../grouping.ts';
 import type { HardwareKind, PlacedHardware } from '../../hardware/placed-hardware.ts';
 import type { Length } from '../../length/length.ts';
 
 /** Hardware of one entry, counted as it is sold. */
 export interface HardwareToBuy {
-  readonly what: HardwareKind;
+  readonly what: HardwareKind | 'screw';
   /** The name of its shop entry; absent for hardware that no shop file describes. */
   readonly entry?: string;
   /** Pairs of slides, single pieces of everything else. */
@@ -31,8 +32,8 @@ export function hardwareToBuy(
   const entries = entriesOf(design.face);
   const groups = new Map<string, PlacedHardware[]>();
   for (const placed of hardware) {
-    // Runners are made of wood, and stand among the parts.
-    if (placed.kind === 'runner') continue;
+    // These are made of wood, and stand among the parts.
+    if (isWooden(placed)) continue;
     const key = JSON.stringify([placed.kind, placed.entry]);
     groups.set(key, [...(groups.get(key) ?? []), placed]);
   }
@@ -55,7 +56,32 @@ export function hardwareToBuy(
       },
     ];
   });
-  return [...placed, ...hingesWithoutPlace(hardware, layout.face)];
+  return [...placed, ...hingesWithoutPlace(hardware, layout.face), ...screwsByThemselves(hardware)];
+}
+
+function isWooden({ kind }: PlacedHardware): boolean {
+  return kind === 'runner' || kind === 'cleat';
+}
+
+/** What runners and cleats are fastened with, by the entries of the shop. */
+function screwsByThemselves(hardware: readonly PlacedHardware[]): readonly HardwareToBuy[] {
+  const all = hardware
+    .filter(isWooden)
+    .flatMap(({ screws, on }) =>
+      screws.flatMap(({ bought, diameter }) => (bought === undefined ? [] : [{ ...bought, diameter, on }])),
+    );
+  return groupAlike(all, ({ entry, length }) => [entry, length.exactInches]).map((alike) => {
+    const [{ entry, length, diameter }] = alike;
+    return {
+      what: 'screw',
+      entry,
+      quantity: alike.length,
+      inPairs: false,
+      isPlaced: true,
+      screws: [{ length, diameter, count: alike.length }],
+      parts: [...new Set(alike.flatMap(({ on }) => on))],
+    };
+  });
 }
 
 /** Hinges that doors name and that could not be set in their places. */
