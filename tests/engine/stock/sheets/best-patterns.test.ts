@@ -3,7 +3,10 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BestPatterns } from '../../../../packages/engine/src/stock/sheets/best-patterns.ts';
+import { BEHIND, BLANK, SIDE_BY_SIDE } from '../../../../packages/engine/src/stock/sheets/cutting-forest.ts';
+import { countBlanks, type PatternNode } from '../../../../packages/engine/src/stock/sheets/pattern-nodes.ts';
 import { type PreparedSheets, prepareSheets } from '../../../../packages/engine/src/stock/sheets/prepare-sheets.ts';
+import { StripPatterns } from '../../../../packages/engine/src/stock/sheets/strip-patterns.ts';
 
 /** The best worth for a rectangle of every size, by trying every cut at every whole place: slow and plain. */
 function plainWorths({ types }: PreparedSheets, worths: Float64Array, width: number, length: number): number {
@@ -106,5 +109,70 @@ describe('the most valuable pattern', () => {
       for (const _ of table.fill(worths));
       expect(table.worthOn(0), id).toBeGreaterThanOrEqual(opt);
     }
+  });
+});
+
+/** Pieces that do not fill what they are cut from, and blanks that lie as they may not. */
+function faultsOf(node: PatternNode, problem: PreparedSheets): readonly string[] {
+  const { kind, width, length, type, children } = node;
+  if (kind === BLANK) {
+    const blank = problem.types[type];
+    const straight = blank?.width === width && blank.length === length;
+    const turned = blank?.mayTurn === true && blank.width === length && blank.length === width;
+    return straight || turned ? [] : [`blank ${type} is ${width} × ${length}`];
+  }
+  if (kind !== SIDE_BY_SIDE && kind !== BEHIND) return [];
+  const isRip = kind === SIDE_BY_SIDE;
+  const filled = children.reduce((sum, child) => sum + (isRip ? child.width : child.length), 0);
+  const isEven = children.every((child) => (isRip ? child.length === length : child.width === width));
+  return [
+    ...(filled === (isRip ? width : length) && isEven ? [] : [`pieces of ${width} × ${length} fill ${filled}`]),
+    ...children.flatMap((child) => faultsOf(child, problem)),
+  ];
+}
+
+describe('patterns of strips', () => {
+  it.each([
+    ['where every place is tried', true],
+    ['on places that are too few', false],
+  ])('can be cut, hold what they are worth and are never better than the best: %s', (_, isExact) => {
+    fc.assert(
+      fc.property(anyPatternProblem, fc.constantFrom(SIDE_BY_SIDE, BEHIND), ({ problem, worths }, direction) => {
+        const table = BestPatterns.for(problem, 300);
+        if (table === undefined) throw new Error('few places, and yet no table');
+        for (const _ of table.fill(worths));
+        const { across, along } = table.places;
+        const places = direction === SIDE_BY_SIDE ? { across, along } : { across: along, along: across };
+        const coarse = Int32Array.from({ length: 15 }, (_, k) => 4 * k);
+        const strips = StripPatterns.for(problem, direction, isExact ? places : { across: coarse, along: coarse });
+        strips.fill(worths);
+        problem.kinds.forEach(({ width, length }, kind) => {
+          const { worth, pattern } = strips.bestOn(kind);
+          const node = pattern();
+          expect([node.width, node.length]).toEqual([width, length]);
+          expect(faultsOf(node, problem)).toEqual([]);
+          const counts = countBlanks(node, problem.types.length);
+          const held = counts.reduce((sum, count, type) => sum + count * (worths[type] ?? 0), 0);
+          expect(held).toBeGreaterThanOrEqual(worth);
+          expect(held).toBeLessThanOrEqual(table.worthOn(kind));
+        });
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('are the best there is where strips are all it takes', () => {
+    const problem = prepareSheets({
+      sheets: [{ id: 'sheet', width: 100, length: 200, cost: 1 }],
+      blanks: [
+        { id: 'wide', width: 60, length: 90, count: 1, mayTurn: false },
+        { id: 'narrow', width: 40, length: 50, count: 1, mayTurn: false },
+      ],
+      kerf: 0,
+    });
+    const strips = StripPatterns.for(problem, SIDE_BY_SIDE, undefined);
+    strips.fill(Float64Array.of(6, 2));
+    // A strip of 60 with two of the wide, beside it a strip of 40 with four of the narrow.
+    expect(strips.bestOn(0).worth).toBe(2 * 6 + 4 * 2);
   });
 });

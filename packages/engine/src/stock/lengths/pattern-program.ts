@@ -1,4 +1,4 @@
-import { CoveringProgram } from './covering-program.ts';
+import { CoveringProgram } from '../covering-program.ts';
 import type { Filling, Sizes } from './effective-lengths.ts';
 
 /** In place of a stock: not a pattern but an exchange of places. */

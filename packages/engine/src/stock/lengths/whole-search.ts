@@ -1,5 +1,5 @@
+import type { Standing } from '../covering-program.ts';
 import type { SeededRandom } from '../seeded-random.ts';
-import type { Standing } from './covering-program.ts';
 import type { BarPlan, FilledBar } from './effective-lengths.ts';
 import { takeFilling } from './greedy-filling.ts';
 import type { Pattern, PatternProgram } from './pattern-program.ts';

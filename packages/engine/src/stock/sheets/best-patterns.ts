@@ -5,7 +5,7 @@ import { cornerBlank, joined, type PatternNode, waste } from './pattern-nodes.ts
 import type { PreparedSheets } from './prepare-sheets.ts';
 
 /** So many sums and comparisons between two pauses. */
-const WORK_PER_STEP = 1_500_000;
+const WORK_PER_STEP = 600_000;
 
 /**
  * The most valuable pattern of guillotine cuts for every kind of sheet at once, each type as often as one likes, by
@@ -58,6 +58,10 @@ export class BestPatterns {
       });
       return mayTurn ? [corner(width, length), corner(length, width)] : [corner(width, length)];
     });
+  }
+
+  get places(): { readonly across: Int32Array; readonly along: Int32Array } {
+    return { across: this.across.places, along: this.along.places };
   }
 
   /** Fills the table for these worths of the types; pauses now and then. */

@@ -5,6 +5,14 @@ import type { PreparedKind } from './prepare-sheets.ts';
  * for their capacity first, each kind as far as it goes. Infinite if all that are available do not reach it.
  */
 export function leastCost(total: number, kinds: readonly PreparedKind[], capacities: readonly number[]): number {
+  if (kinds.every(({ available }) => available === Number.POSITIVE_INFINITY)) {
+    let least = Number.POSITIVE_INFINITY;
+    for (let kind = 0; kind < kinds.length; kind++) {
+      const capacity = capacities[kind] as number;
+      if (capacity > 0) least = Math.min(least, (kinds[kind] as PreparedKind).cost / capacity);
+    }
+    return total <= 0 ? 0 : total * least;
+  }
   const order = kinds
     .map((kind, index) => ({ kind, capacity: capacities[index] as number }))
     .filter(({ capacity }) => capacity > 0)

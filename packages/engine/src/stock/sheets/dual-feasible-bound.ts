@@ -1,5 +1,6 @@
+import { realCell } from './cells.ts';
 import { leastCost } from './cost-bound.ts';
-import type { PreparedSheets, PreparedType } from './prepare-sheets.ts';
+import type { PreparedKind, PreparedSheets, PreparedType } from './prepare-sheets.ts';
 
 /**
  * Lower bounds from dual feasible functions: if f and g are superadditive, blanks with sizes w × l that lie in a sheet
@@ -53,77 +54,66 @@ export function dualFeasibleBound(problem: PreparedSheets): number {
   const sides = [...types.map(({ width }) => width), ...types.map(({ length }) => length)];
   const ofWidth = dualFeasibleFunctions(widest, turning ? sides : types.map(({ width }) => width), most);
   const ofLength = dualFeasibleFunctions(longest, turning ? sides : types.map(({ length }) => length), most);
-  let bound = leastOver(problem, ofWidth, ofLength, fewestOf);
+  let bound = leastOver(problem, ofWidth, ofLength, 'fewest');
   if (turning) {
     const ofBoth = dualFeasibleFunctions(Math.max(widest, longest), sides, most);
-    bound = Math.max(bound, leastOver(problem, ofBoth, ofBoth, meanOf));
+    bound = Math.max(bound, leastOver(problem, ofBoth, ofBoth, 'mean'));
   }
   return bound;
 }
 
-interface Sides {
-  readonly fWidth: number;
-  readonly fLength: number;
-  readonly gWidth: number;
-  readonly gLength: number;
-  readonly straightFits: boolean;
-  readonly turnedFits: boolean;
-}
+/**
+ * What a blank that may turn counts: the lesser of its two ways to lie, or the mean of both. The latter holds because a
+ * sheet and its mirror image along the diagonal obey the inequality.
+ */
+type CountedAs = 'fewest' | 'mean';
 
-/** A blank that may turn counts as the lesser of its two ways to lie. */
-function fewestOf({ fWidth, fLength, gWidth, gLength, straightFits, turnedFits }: Sides): number {
-  if (!turnedFits) return fWidth * gLength;
-  return straightFits ? Math.min(fWidth * gLength, fLength * gWidth) : fLength * gWidth;
-}
-
-/** A sheet and its mirror image along the diagonal obey the inequality, and so does the mean of both, turned or not. */
-function meanOf({ fWidth, fLength, gWidth, gLength }: Sides): number {
-  return fWidth * gLength + fLength * gWidth;
-}
-
+/** Written for speed: it is half of what a small problem waits for. */
 function leastOver(
   { kinds, types }: PreparedSheets,
   ofWidth: readonly SizeFunction[],
   ofLength: readonly SizeFunction[],
-  worthOf: (sides: Sides) => number,
+  countedAs: CountedAs,
 ): number {
   const fits = (width: number, length: number) => kinds.some((kind) => width <= kind.width && length <= kind.length);
-  const straight = types.map(({ width, length }) => fits(width, length));
-  const turned = types.map(({ width, length, mayTurn }) => mayTurn && fits(length, width));
+  const isStraight = Uint8Array.from(types, ({ width, length }) => (fits(width, length) ? 1 : 0));
+  const isTurned = Uint8Array.from(types, ({ width, length, mayTurn }) => (mayTurn && fits(length, width) ? 1 : 0));
+  const counts = Float64Array.from(types, ({ count }) => count);
   const table = (functions: readonly SizeFunction[], side: (type: PreparedType) => number) =>
-    functions.map((f) => types.map((type) => f(side(type))));
+    functions.map((f) => Float64Array.from(types, (type) => f(side(type))));
   const fWidths = table(ofWidth, ({ width }) => width);
   const fLengths = table(ofWidth, ({ length }) => length);
   const gWidths = table(ofLength, ({ width }) => width);
   const gLengths = table(ofLength, ({ length }) => length);
+  const capacities = new Array<number>(kinds.length).fill(0);
   let bound = 0;
   for (let i = 0; i < ofWidth.length; i++) {
+    const fWidth = fWidths[i] as Float64Array;
+    const fLength = fLengths[i] as Float64Array;
+    const f = ofWidth[i] as SizeFunction;
     for (let j = 0; j < ofLength.length; j++) {
-      let total = 0;
-      for (let type = 0; type < types.length; type++) {
-        total +=
-          (types[type] as PreparedType).count *
-          worthOf({
-            fWidth: fWidths[i]?.[type] as number,
-            fLength: fLengths[i]?.[type] as number,
-            gWidth: gWidths[j]?.[type] as number,
-            gLength: gLengths[j]?.[type] as number,
-            straightFits: straight[type] as boolean,
-            turnedFits: turned[type] as boolean,
-          });
-      }
-      const f = ofWidth[i] as SizeFunction;
+      const gWidth = gWidths[j] as Float64Array;
+      const gLength = gLengths[j] as Float64Array;
       const g = ofLength[j] as SizeFunction;
-      const capacities = kinds.map(({ width, length }) =>
-        worthOf({
-          fWidth: f(width),
-          fLength: f(length),
-          gWidth: g(width),
-          gLength: g(length),
-          straightFits: true,
-          turnedFits: false,
-        }),
-      );
+      let total = 0;
+      for (let type = 0; type < counts.length; type++) {
+        const straight = realCell(fWidth, type) * realCell(gLength, type);
+        const turned = realCell(fLength, type) * realCell(gWidth, type);
+        const worth =
+          countedAs === 'mean'
+            ? straight + turned
+            : isTurned[type] === 0
+              ? straight
+              : isStraight[type] === 0
+                ? turned
+                : Math.min(straight, turned);
+        total += realCell(counts, type) * worth;
+      }
+      for (let kind = 0; kind < kinds.length; kind++) {
+        const { width, length } = kinds[kind] as PreparedKind;
+        const straight = f(width) * g(length);
+        capacities[kind] = countedAs === 'mean' ? straight + f(length) * g(width) : straight;
+      }
       bound = Math.max(bound, leastCost(total, kinds, capacities));
     }
   }

@@ -1,74 +1,101 @@
+import { CoveringProgram } from '../covering-program.ts';
 import { BestPatterns } from './best-patterns.ts';
-import { realCell } from './cells.ts';
+import { cell, realCell } from './cells.ts';
 import { leastCost } from './cost-bound.ts';
-import { type Column, CoveringProgram } from './covering-program.ts';
+import { BEHIND, SIDE_BY_SIDE } from './cutting-forest.ts';
 import { countBlanks, gridOf, type PatternNode } from './pattern-nodes.ts';
 import type { PreparedKind, PreparedSheets, PreparedType } from './prepare-sheets.ts';
+import { StripPatterns } from './strip-patterns.ts';
 
 /** A pattern of a sheet with what the linear program knows of it. */
-export interface PatternColumn extends Column {
+export interface PatternColumn {
   readonly kind: number;
+  /** How many of each type it holds. */
+  readonly counts: Float64Array;
   /** Missing if the places of cuts were too coarse to tell. */
   readonly pattern?: PatternNode;
 }
 
-/** The patterns of the fractional plan and how often each is cut; none if they cannot be cut as they are. */
+/** The patterns of the fractional plan and how often each is cut; all of them can be cut. */
 export type FractionalPlan = readonly { readonly column: PatternColumn; readonly amount: number }[];
 
-/** Prices are whole numbers of this fraction of the dearest sheet, so that the table's sums are exact. */
+/** The table's prices are whole numbers of this fraction of the dearest sheet, so that its sums are exact. */
 const PRICE_UNITS = 2 ** 32;
 
 /** Programs larger than this take longer than they are worth. */
 const MOST_TYPES = 220;
+const MOST_PATTERNS = 6_000;
+const MOST_PIVOTS = 5_000;
+
+/** What a row that is not covered costs, in dearest sheets. */
+const PENALTY = 1_000;
 
 /** A pattern enters for more than this share of its cost: less is a rounding error. */
-const LEAST_GAIN = 1e-7;
+const LEAST_GAIN = 2e-7;
+
+/**
+ * Prices that leap about call for patterns that are of no use in the end. The table is therefore filled at prices between
+ * those of the program and those of the best bound, this much nearer to the latter.
+ */
+const MOST_SMOOTHING = 0.6;
+
+/** So many sums between two pauses. */
+const WORK_PER_STEP = 600_000;
+
+/** What is known of the linear program while it is solved. */
+interface Standing {
+  readonly program: CoveringProgram;
+  /** What the program's columns are, in its order. */
+  readonly columns: PatternColumn[];
+  /** The row of each kind of which there are only so many; -1 for the others. */
+  readonly kindRows: Int32Array;
+}
 
 /**
  * Column generation: patterns that are worth more than their sheet costs enter the linear program until there are none.
- * Every pattern is kept and tried again before the table is asked for new ones.
+ * Patterns of strips come first, for they are soon found; then a table for all guillotine patterns tells what is missing
+ * and gives bounds. Every pattern is kept and tried again before new ones are sought.
  */
 export class PatternGeneration {
   private readonly problem: PreparedSheets;
-  private readonly table: BestPatterns;
-  /** Kinds that patterns are sought for: those that never run out, if there are any. */
-  private readonly usable: readonly number[];
-  private readonly first: readonly PatternColumn[];
+  /** Missing if there are too many places to cut at: then there is no bound. */
+  private readonly table: BestPatterns | undefined;
+  private readonly strips: readonly StripPatterns[];
+  private readonly costs: Float64Array;
+  /** The pattern with which a type begins; none if only sheets that may run out hold it. */
+  private readonly first: readonly (PatternColumn | undefined)[];
   private readonly pool: PatternColumn[] = [];
-  private readonly perPrice: number;
+  private work = 0;
 
   /** Undefined if the problem is too large for it, or sheets cost nothing. */
   static for(problem: PreparedSheets, mostPlaces: number): PatternGeneration | undefined {
     const { kinds, types } = problem;
-    const unlimited = kinds.flatMap(({ available }, kind) => (available === Number.POSITIVE_INFINITY ? [kind] : []));
-    const usable = unlimited.length > 0 ? unlimited : kinds.map((_, kind) => kind);
-    if (types.length > MOST_TYPES || usable.some((kind) => kinds[kind]?.cost === 0)) return undefined;
-    const first = types.map((_, type) => firstColumn(problem, type, usable));
-    if (!first.every((column) => column !== undefined)) return undefined;
-    const table = BestPatterns.for(problem, mostPlaces);
-    return table === undefined ? undefined : new PatternGeneration(problem, table, usable, first);
+    const isFree = kinds.some(({ cost, available }) => cost === 0 && available === Number.POSITIVE_INFINITY);
+    const costsNothing = kinds.every(({ cost }) => cost === 0);
+    if (types.length === 0 || types.length > MOST_TYPES || isFree || costsNothing) return undefined;
+    return new PatternGeneration(problem, BestPatterns.for(problem, mostPlaces));
   }
 
-  private constructor(
-    problem: PreparedSheets,
-    table: BestPatterns,
-    usable: readonly number[],
-    first: readonly PatternColumn[],
-  ) {
+  private constructor(problem: PreparedSheets, table: BestPatterns | undefined) {
     this.problem = problem;
     this.table = table;
-    this.usable = usable;
-    this.first = first;
-    this.perPrice = PRICE_UNITS / Math.max(...problem.kinds.map(({ cost }) => cost));
+    const places = table?.exact === true ? table.places : undefined;
+    this.strips = [
+      StripPatterns.for(problem, SIDE_BY_SIDE, places),
+      StripPatterns.for(problem, BEHIND, places && { across: places.along, along: places.across }),
+    ];
+    const dearest = Math.max(...problem.kinds.map(({ cost }) => cost));
+    this.costs = Float64Array.from(problem.kinds, ({ cost }) => cost / dearest);
+    this.first = problem.types.map((_, type) => firstColumn(problem, type));
   }
 
-  /** Whether the patterns can be cut; if not, they only serve the bound. */
-  get exact(): boolean {
-    return this.table.exact;
+  /** Adds a pattern that is known from elsewhere. */
+  learn(kind: number, pattern: PatternNode): void {
+    this.pool.push({ kind, counts: countBlanks(pattern, this.problem.types.length), pattern });
   }
 
   /**
-   * The fractional plan for `asked` blanks of each type, with at most so many rounds of new patterns. Every such round
+   * The fractional plan for `asked` blanks of each type, with at most so many fillings of the table. Every such filling
    * gives a lower bound, which `raise` is told and may end the work by answering true: with any prices that are not
    * negative, the blanks' worth cannot exceed that of the sheets' best patterns (A. A. Farley, A note on bounding a class
    * of linear programming problems, Operations Research 38(5), 1990). The plan on the way is yielded now and then.
@@ -78,77 +105,170 @@ export class PatternGeneration {
     rounds: number,
     raise: (bound: number) => boolean,
   ): Generator<FractionalPlan | undefined, FractionalPlan> {
-    // A little more than asked, different for each type: equal steps would let the simplex run in circles.
-    const perturbed = Float64Array.from(asked, (count, type) => count + 1e-5 * (1 + ((type * 7919) % 101) / 101));
-    const program = new CoveringProgram(perturbed, this.first);
-    const mostPivots = 4 * asked.length + 50;
-    let pivots = 0;
-    const milestones = new Set([1, 2, 4].map((times) => times * asked.length));
-    for (let round = 0; ; ) {
-      const prices = program.prices();
-      if (++pivots % 64 === 0) yield undefined;
-      if (pivots < mostPivots * (round + 1) && program.enterSurplus(prices)) continue;
-      const known = pivots < mostPivots * (round + 1) ? this.bestKnown(prices) : undefined;
-      if (known !== undefined && program.enter(known)) continue;
-      if (round >= rounds) break;
-      const worths = prices.map((price) => Math.max(0, Math.floor(price * this.perPrice)));
-      yield* this.fillTable(worths);
-      const bests = this.problem.kinds.map((_, kind) => this.table.worthOn(kind));
-      const total = asked.reduce((sum, count, type) => sum + count * realCell(worths, type), 0);
-      if (raise(leastCost(total, this.problem.kinds, bests))) break;
+    const standing = this.begin(asked, rounds > 0);
+    const { program } = standing;
+    const { table } = this;
+    const prices = new Float64Array(asked.length);
+    let plan: FractionalPlan | undefined;
+    let center: Float64Array | undefined;
+    let highest = 0;
+    let smoothing = MOST_SMOOTHING;
+    for (let round = 0; this.pool.length < MOST_PATTERNS; ) {
+      program.cheapen(MOST_PIVOTS);
+      this.readPrices(standing, asked, prices);
+      if (this.work > WORK_PER_STEP) {
+        this.work = 0;
+        yield undefined;
+      }
+      if (this.addStripPatterns(standing, prices)) continue;
+      if (plan === undefined) {
+        plan = planOf(standing);
+        yield plan;
+      }
+      if (table === undefined || round >= rounds) break;
       round++;
-      if (!this.addPatterns(bests)) break;
-      yield this.exact && milestones.has(round) ? (program.solution() as FractionalPlan) : undefined;
+      const isSmoothed: boolean = center !== undefined && smoothing > 0;
+      const between = prices.map((price, type) =>
+        center === undefined ? price : smoothing * realCell(center, type) + (1 - smoothing) * price,
+      );
+      const worths = between.map((price) => Math.floor(price * PRICE_UNITS));
+      yield* this.fillTable(table, worths);
+      const bests = this.problem.kinds.map((_, kind) => table.worthOn(kind));
+      const total = asked.reduce((sum, count, type) => sum + count * realCell(worths, type), 0);
+      const bound = leastCost(total, this.problem.kinds, bests);
+      if (raise(bound)) break;
+      if (bound > highest) {
+        highest = bound;
+        center = between;
+      }
+      if (this.addTablePatterns(standing, table, prices)) smoothing = Math.min(MOST_SMOOTHING, smoothing + 0.1);
+      else if (isSmoothed) smoothing = smoothing > 0.3 ? smoothing - 0.3 : 0;
+      else break;
     }
-    return program.solution() as FractionalPlan;
+    return table?.exact === true || plan === undefined ? planOf(standing) : plan;
   }
 
-  private *fillTable(worths: Float64Array): Generator<undefined, void> {
-    const filling = this.table.fill(worths);
+  /** The program for what is asked, with what is known. `forBound` lets in patterns that cannot be cut. */
+  private begin(asked: Int32Array, forBound: boolean): Standing {
+    const { kinds, types } = this.problem;
+    const kindRows = new Int32Array(kinds.length).fill(-1);
+    let rows = types.length;
+    kinds.forEach(({ available }, kind) => {
+      if (Number.isFinite(available)) kindRows[kind] = rows++;
+    });
+    const demand = new Float64Array(rows);
+    const sense = new Int8Array(rows).fill(-1).fill(1, 0, types.length);
+    // A little more than asked, different for each type: equal steps would let the simplex run in circles.
+    asked.forEach((count, type) => {
+      demand[type] = count === 0 ? 0 : count + 1e-5 * (1 + ((type * 7919) % 101) / 101);
+    });
+    kinds.forEach(({ available }, kind) => {
+      const row = cell(kindRows, kind);
+      if (row >= 0) demand[row] = available;
+    });
+    const program = new CoveringProgram(demand, sense, PENALTY);
+    const standing: Standing = { program, columns: [], kindRows };
+    const basis = program.basisCopy();
+    this.first.forEach((column, type) => {
+      if (cell(asked, type) === 0) basis[type] = -1 - 2 * type;
+      else if (column !== undefined) basis[type] = this.addTo(standing, column);
+    });
+    program.startFrom(basis);
+    for (const column of this.pool) {
+      if (column.pattern !== undefined || forBound) this.addTo(standing, column);
+    }
+    return standing;
+  }
+
+  private addTo({ program, columns, kindRows }: Standing, column: PatternColumn): number {
+    const entries: number[] = [];
+    column.counts.forEach((count, type) => {
+      if (count > 0) entries.push(type, count);
+    });
+    const row = cell(kindRows, column.kind);
+    if (row >= 0) entries.push(row, 1);
+    columns.push(column);
+    return program.addColumn(realCell(this.costs, column.kind), entries);
+  }
+
+  /** What one more of each type costs, in dearest sheets, but not more than one: what is not asked is worth nothing. */
+  private readPrices({ program }: Standing, asked: Int32Array, into: Float64Array): void {
+    for (let type = 0; type < into.length; type++) {
+      into[type] = cell(asked, type) === 0 ? 0 : Math.min(1, Math.max(0, program.price(type)));
+    }
+  }
+
+  /** What a sheet of this kind may hold in worth without being worth more than it costs. */
+  private limitOf({ program, kindRows }: Standing, kind: number): number {
+    const row = cell(kindRows, kind);
+    return realCell(this.costs, kind) - (row < 0 ? 0 : Math.min(0, program.price(row)));
+  }
+
+  private *fillTable(table: BestPatterns, worths: Float64Array): Generator<undefined, void> {
+    const filling = table.fill(worths);
     while (filling.next().done !== true) yield undefined;
   }
 
-  /** The pattern whose worth at these prices is most above its cost. */
-  private bestKnown(prices: Float64Array): PatternColumn | undefined {
-    let best: PatternColumn | undefined;
-    let most = LEAST_GAIN;
-    for (const column of this.pool) {
-      const { counts, cost } = column;
-      let worth = 0;
-      for (let type = 0; type < counts.length; type++) worth += realCell(counts, type) * realCell(prices, type);
-      const gain = worth / cost - 1;
-      if (gain > most) {
-        most = gain;
-        best = column;
+  private addStripPatterns(standing: Standing, prices: Float64Array): boolean {
+    let added = false;
+    for (const strips of this.strips) {
+      strips.fill(prices);
+      for (let kind = 0; kind < this.problem.kinds.length; kind++) {
+        const { worth, pattern } = strips.bestOn(kind);
+        if (worth > this.limitOf(standing, kind) * (1 + LEAST_GAIN) + 1e-12) {
+          const node = pattern();
+          const counts = countBlanks(node, this.problem.types.length);
+          if (this.isWorthIt(standing, kind, counts)) {
+            this.add(standing, { kind, counts, pattern: node });
+            added = true;
+          }
+        }
       }
+      this.work += strips.effort;
     }
-    return best;
+    return added;
   }
 
-  /** Keeps the table's best pattern for each kind where it is worth more than the sheet. Answers whether there was one. */
-  private addPatterns(bests: readonly number[]): boolean {
+  /** Keeps the table's best pattern for each kind where it makes the plan cheaper. Answers whether there was one. */
+  private addTablePatterns(standing: Standing, table: BestPatterns, prices: Float64Array): boolean {
     let added = false;
-    for (const kind of this.usable) {
-      const { cost } = this.problem.kinds[kind] as PreparedKind;
-      if ((bests[kind] as number) / this.perPrice / cost - 1 <= 2 * LEAST_GAIN) continue;
-      if (this.exact) {
-        const pattern = this.table.patternOn(kind);
-        // The pattern may hold other blanks of the same worth, or more, than the table counts: pieces can be larger.
-        this.pool.push({ kind, counts: countBlanks(pattern, this.problem.types.length), cost, pattern });
-      } else this.pool.push({ kind, counts: this.table.countsOn(kind), cost });
+    for (let kind = 0; kind < this.problem.kinds.length; kind++) {
+      // The pattern may hold other blanks of the same worth, or more, than the table counts: pieces can be larger.
+      const pattern = table.exact ? table.patternOn(kind) : undefined;
+      const counts = pattern ? countBlanks(pattern, prices.length) : table.countsOn(kind);
+      if (!this.isWorthIt(standing, kind, counts)) continue;
+      this.add(standing, pattern ? { kind, counts, pattern } : { kind, counts });
       added = true;
     }
     return added;
   }
+
+  private add(standing: Standing, column: PatternColumn): void {
+    this.pool.push(column);
+    this.addTo(standing, column);
+  }
+
+  private isWorthIt(standing: Standing, kind: number, counts: Float64Array): boolean {
+    let worth = 0;
+    for (let type = 0; type < counts.length; type++) worth += realCell(counts, type) * standing.program.price(type);
+    return worth > this.limitOf(standing, kind) + LEAST_GAIN;
+  }
+}
+
+function planOf({ program, columns }: Standing): FractionalPlan {
+  const plan: { column: PatternColumn; amount: number }[] = [];
+  program.forEachUsed((column, amount) => plan.push({ column: columns[column] as PatternColumn, amount }));
+  return plan;
 }
 
 /** As many of one type as go on one sheet in rows and columns, on the kind where each costs least. */
-function firstColumn(problem: PreparedSheets, type: number, usable: readonly number[]): PatternColumn | undefined {
+function firstColumn(problem: PreparedSheets, type: number): PatternColumn | undefined {
   const { width, length, mayTurn } = problem.types[type] as PreparedType;
   let best: PatternColumn | undefined;
   let least = Number.POSITIVE_INFINITY;
-  for (const kind of usable) {
+  for (let kind = 0; kind < problem.kinds.length; kind++) {
     const sheet = problem.kinds[kind] as PreparedKind;
+    if (sheet.available !== Number.POSITIVE_INFINITY) continue;
     for (const blank of mayTurn
       ? [
           { width, length },
@@ -160,7 +280,7 @@ function firstColumn(problem: PreparedSheets, type: number, usable: readonly num
       least = sheet.cost / count;
       const counts = new Float64Array(problem.types.length);
       counts[type] = count;
-      best = { kind, counts, cost: sheet.cost, pattern: gridOf(type, blank, sheet) };
+      best = { kind, counts, pattern: gridOf(type, blank, sheet) };
     }
   }
   return best;

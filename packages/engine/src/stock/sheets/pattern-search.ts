@@ -33,7 +33,7 @@ export class PatternSearch {
     const { longestRip, longestCrosscut, stages } = problem.limits;
     // The patterns know nothing of limits: with them they are only good for the bound.
     const unlimited = Math.min(longestRip, longestCrosscut, stages) === Number.POSITIVE_INFINITY;
-    this.findsPlans = unlimited && generation?.exact === true;
+    this.findsPlans = unlimited && generation !== undefined;
     const random = new SeededRandom(seed ^ 0x5bd1e995);
     this.over = generation === undefined;
     this.work =

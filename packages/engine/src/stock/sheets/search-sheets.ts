@@ -4,10 +4,13 @@ import { ORDERS, planOnce } from './first-plan.ts';
 import { SheetImprover } from './improve-sheets.ts';
 import { PatternSearch } from './pattern-search.ts';
 import { planFromRecord } from './plan-from-record.ts';
-import { type PreparedType, prepareSheets } from './prepare-sheets.ts';
+import { prepareSheets } from './prepare-sheets.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import type { SheetProblem } from './sheet-problem.ts';
 import type { Fit, StateRecord } from './sheet-state.ts';
+
+/** Blanks are taken out and put back so often between two answers. */
+const STEPS_OF_A_TURN = 128;
 
 /** Where a search stands. */
 export interface SheetSearch {
@@ -33,16 +36,18 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
   const { types, kinds } = prepared;
   const areas = Float64Array.from(types, ({ width, length }) => width * length);
   const total = types.reduce((sum, { width, length, count }) => sum + width * length * count, 0);
+  const blanks = types.reduce((sum, { count }) => sum + count, 0);
   const step = costStep(kinds);
   let best = planOnce(prepared, areas, ORDERS[0] as (typeof ORDERS)[0], 'shortest side');
   let plan = planFromRecord(prepared, best);
   let bound = 0;
   let steps = 0;
   let done = types.length === 0;
-  const offer = (record: StateRecord) => {
-    if (!isBetter(record, best, areas)) return;
+  const offer = (record: StateRecord): boolean => {
+    if (!isBetter(record, best, areas)) return false;
     best = record;
     plan = planFromRecord(prepared, best);
+    return true;
   };
   const raiseBound = (to: number) => {
     if (Number.isFinite(to)) bound = Math.max(bound, roundUpCost(to, step));
@@ -67,7 +72,9 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
     raiseBound(dualFeasibleBound(prepared));
     if (!done) yield answer();
   }
-  for (const [order, fit] of done ? [] : firstPlans(types)) {
+  // Orders with many blanks of each size are won by patterns, others by moving blanks.
+  const isRepetitive = blanks >= 1.5 * types.length;
+  for (const [order, fit] of done || (isRepetitive && blanks > 300) ? [] : firstPlans(blanks > 3000)) {
     offer(planOnce(prepared, areas, order, fit));
     raiseBound(0);
     if (done) break;
@@ -75,19 +82,19 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
   }
   if (!done) {
     const improver = new SheetImprover(prepared, areas, best, step, seed);
-    const counts = types.map(({ count }) => count);
     const patterns = new PatternSearch(prepared, areas, step, seed, (to) => {
       raiseBound(to);
       return done;
     });
-    // Orders with many blanks of each size are won by patterns, others by moving blanks.
-    const repeated = patterns.findsPlans && counts.reduce((sum, count) => sum + count, 0) >= 1.5 * counts.length;
+    const isWonByPatterns = isRepetitive && patterns.findsPlans;
+    let hasPatterns = false;
     for (let turn = 0; !done; turn++) {
-      const patternsTurn = repeated ? turn % 8 !== 7 : turn % 6 === 5;
-      if (patternsTurn && patterns.isAtWork()) {
+      const isPatternsTurn = isWonByPatterns ? !hasPatterns || turn % 8 !== 7 : turn % 6 === 5;
+      if (isPatternsTurn && patterns.isAtWork()) {
         const found = patterns.run();
-        if (found !== undefined) offer(found);
-      } else if (improver.run(64)) offer(improver.best);
+        hasPatterns ||= found !== undefined;
+        if (found !== undefined && offer(found)) improver.adopt(found);
+      } else if (improver.run(STEPS_OF_A_TURN)) offer(improver.best);
       raiseBound(0);
       if (!done) yield answer();
     }
@@ -95,9 +102,8 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
   return answer();
 }
 
-function firstPlans(types: readonly PreparedType[]): readonly (readonly [(typeof ORDERS)[0], Fit])[] {
-  const many = types.reduce((sum, { count }) => sum + count, 0) > 3000;
-  return ORDERS.slice(0, many ? 1 : ORDERS.length).flatMap((order) =>
+function firstPlans(areFew: boolean): readonly (readonly [(typeof ORDERS)[0], Fit])[] {
+  return ORDERS.slice(0, areFew ? 1 : ORDERS.length).flatMap((order) =>
     (['kept together', 'least area'] as const).map((fit) => [order, fit] as const),
   );
 }

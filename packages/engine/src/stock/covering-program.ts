@@ -2,7 +2,7 @@
  * A linear program: least cost of columns, each at least zero, so that every row is covered (at least its demand) or kept
  * (at most its limit). Columns can be added, barred and priced while it stands; after each change it goes on from where it
  * was. Simplex with a dense inverse, for a few hundred rows. In floating point: what must hold exactly is checked by those
- * who use it. Knows nothing of bars.
+ * who use it. Knows nothing of what its columns are.
  */
 
 /** +1: at least; -1: at most. */
