@@ -117,6 +117,17 @@ describe('names', () => {
     ]);
   });
 
+  test('names come before all else where the statement still wants one', async () => {
+    const body = (words: string) => `use "shop.fettle"\n${chest(`drawer "x" rest { slides ${words} }`)}\n${shop}`;
+    const wanted = await completions(body('<|>'));
+    expect(wanted.items.slice(0, 3).map(({ label, labelDetails }) => [label, labelDetails?.description])).toEqual([
+      ['"fits"', 'fits, 1/2" to spare'],
+      ['"short"', 'fits, 4-1/2" to spare'],
+      ['"long"', 'too long by 5-1/2"'],
+    ]);
+    expect((await labels(body('"fits" <|>')))[0]).not.toMatch(/^"/);
+  });
+
   test('named lengths where a length may stand', async () => {
     expect(await labels('let "thin" be 3/32\npiece "a" { face inset, gap <|> }')).toEqual(['"thin"']);
   });

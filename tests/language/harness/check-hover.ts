@@ -5,12 +5,20 @@ import { openFixture } from './workbench.ts';
 
 /** The whole Markdown shown at the caret, or '' where nothing is shown. */
 export async function checkHover(source: string, expected: string): Promise<void> {
-  const { markdown } = await hoverAt(source);
-  expect(markdown).toBe(dedent(expected).trimEnd());
+  const { read } = await hoverAt(source);
+  expect(read).toBe(dedent(expected).trimEnd());
 }
 
-/** What is shown at the caret, and the words it is shown for. */
-export async function hoverAt(source: string): Promise<{ readonly markdown: string; readonly words: string }> {
+export interface Told {
+  readonly markdown: string;
+  /** The Markdown as one reads it: its signs without their guards, its links without their addresses. */
+  readonly read: string;
+  /** The words it is shown for. */
+  readonly words: string;
+}
+
+/** What is shown at the caret. */
+export async function hoverAt(source: string): Promise<Told> {
   const fixture = readFixture(source);
   if (fixture.caret === undefined) throw new Error('a hover needs a caret <|>');
   const workbench = await openFixture(fixture);
@@ -19,8 +27,10 @@ export async function hoverAt(source: string): Promise<{ readonly markdown: stri
     textDocument: { uri: document.uri.toString() },
     position: document.textDocument.positionAt(fixture.caret.offset),
   });
+  const markdown = (hover?.contents as MarkupContent | undefined)?.value ?? '';
   return {
-    markdown: (hover?.contents as MarkupContent | undefined)?.value ?? '',
+    markdown,
+    read: markdown.replaceAll(/(?<!\\)\[([^\]\\]*)\]\([^)\s]*\)/g, '$1').replaceAll(/\\([^A-Za-z0-9\s])/g, '$1'),
     words: hover?.range === undefined ? '' : document.textDocument.getText(hover.range),
   };
 }

@@ -10,7 +10,7 @@ import {
 } from 'vscode-languageserver';
 import type { DocumentEvaluator } from '../evaluation/evaluate-document.ts';
 import type { FettleServices } from '../fettle-module.ts';
-import type { Noun, SlotKind, StatementSpec } from '../schema/index.ts';
+import type { Noun, PhraseItem, SlotKind, StatementSpec } from '../schema/index.ts';
 import { FettleLexer } from '../tokens/fettle-lexer.ts';
 import { type Caret, caretIn } from './caret.ts';
 import { fenced } from './markdown.ts';
@@ -84,7 +84,12 @@ export class FettleCompletionProvider implements CompletionProvider {
     if (progress.isWithin) return [...names, ...phrases];
     const statements = [...noun.statements.values()].map(statementOffer);
     const bare = (noun.bare?.phrases ?? []).flatMap((phrase) => phraseOffer({ phrase, next: 0 }));
-    const own = spec === noun.bare ? [...phrases, ...names] : [...phrases, ...names, ...bare];
+    // A name that the statement still wants is what one most likely goes on with: slides, hinges, the stock of a part.
+    const isWanted = fitting.some(
+      ({ phrase, next }) => next === 0 && phrase.items.length === 1 && refers(phrase.items[0]),
+    );
+    const both = isWanted ? [...names, ...phrases] : [...phrases, ...names];
+    const own = spec === noun.bare ? both : [...both, ...bare];
     // At the beginning of a line one most likely starts a statement, behind its word one goes on.
     return caret.isFirstOnLine ? [...statements, ...own] : [...own, ...statements];
   }
@@ -100,7 +105,7 @@ export class FettleCompletionProvider implements CompletionProvider {
     return {
       label: offer.label,
       kind: offer.kind,
-      ...(offer.detail === '' ? {} : { detail: offer.detail }),
+      ...(offer.detail === '' ? {} : { detail: offer.detail, labelDetails: { description: offer.detail } }),
       ...(offer.doc === '' ? {} : this.#meaning(offer.doc, index)),
       filterText: offer.filter,
       sortText: String(index).padStart(4, '0'),
@@ -108,6 +113,10 @@ export class FettleCompletionProvider implements CompletionProvider {
       textEdit: { range, newText: isSnippet || !offer.hasPlaces ? offer.text : withoutPlaces(offer.text) },
     };
   }
+}
+
+function refers(item: PhraseItem | undefined): boolean {
+  return item?.kind === 'slot' && item.refers;
 }
 
 const none: PhraseProgress = { continuations: [], isWithin: false };

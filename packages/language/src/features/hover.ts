@@ -16,7 +16,8 @@ import { type ReadContext, readLength, readNumber, unitsAt } from '../reading/re
 import { fileUnitId, pieceUnitId } from '../reading/text-units.ts';
 import type { NameKind } from '../schema/index.ts';
 import { type ComputedSize, type StatementSizes, sizesByStatement, stepsTo } from './computed-sizes.ts';
-import { derivations } from './derivations.ts';
+import { derivations, type PlaceOf } from './derivations.ts';
+import { linkedPlaces } from './linked-places.ts';
 import { fenced, plainMarkdown } from './markdown.ts';
 import { type Spot, spotAt } from './spot.ts';
 
@@ -55,7 +56,7 @@ export class FettleHoverProvider implements HoverProvider {
           ? []
           : [`**${spot.spec.word}** · ${spot.spec.doc}`, ...summary(own, piece?.say), ...later(spot.spec.checked)];
       case 'name':
-        return [declared(spot.statement, spot.name), ...this.#derivations(own, piece)];
+        return [declared(spot.statement, spot.name), ...this.#derivations(document, own, piece)];
       case 'part':
         return this.#part(document, spot, { piece, own, all: [...(known?.values() ?? [])].flat() });
       default: {
@@ -82,7 +83,16 @@ export class FettleHoverProvider implements HoverProvider {
     if (phrase === undefined) return [];
     const expression = phrase.slots.find(isExpression);
     const value = expression === undefined ? undefined : this.#value(document, statement, phrase, expression);
-    return [...words, ...(value === undefined ? [] : [value]), ...leadsTo(statement, phrase, sizes), ...rest];
+    return [
+      ...words,
+      ...(value === undefined ? [] : [value]),
+      ...leadsTo(statement, phrase, sizes, this.#places(document, sizes)),
+      ...rest,
+    ];
+  }
+
+  #places(document: LangiumDocument, { piece }: SizesAround): PlaceOf {
+    return piece === undefined ? () => undefined : linkedPlaces(this.#documents, document, piece);
   }
 
   /** What a figure or a sum comes to. */
@@ -123,7 +133,7 @@ export class FettleHoverProvider implements HoverProvider {
     const piece = this.#pieceAt(home, found.statement);
     if (kind === 'cell' && piece !== undefined) {
       const own = sizesByStatement(piece.evaluation).get((found.statement.$cstNode?.offset ?? 0) - piece.range.start);
-      return [...lines, ...this.#derivations(own ?? [], piece)];
+      return [...lines, ...this.#derivations(home, own ?? [], piece)];
     }
     return [...lines, fenced(headText(found.statement), 'fettle')];
   }
@@ -136,13 +146,14 @@ export class FettleHoverProvider implements HoverProvider {
     return counts.length === 0 ? [] : [`Declares: ${counts.join(', ')}`];
   }
 
-  #derivations(own: readonly StatementSizes[], piece: EvaluatedPiece | undefined): string[] {
+  #derivations(home: LangiumDocument, own: readonly StatementSizes[], piece: EvaluatedPiece | undefined): string[] {
     const along = own.find((each) => each.kind === 'cell');
     if (along === undefined || piece === undefined) return [];
     const [first] = along.sizes;
     return derivations(
       along.sizes.filter((size) => size.axis === first?.axis),
       piece.say,
+      linkedPlaces(this.#documents, home, piece),
     );
   }
 }
@@ -164,7 +175,12 @@ const axisOfWord: Readonly<Record<string, ComputedSize['axis']>> = {
 };
 
 /** The sizes of the phrase's own statement with their terms, then the nearest others that depend on it. */
-function leadsTo(statement: Statement, phrase: ReadPhrase, { piece, own, all }: SizesAround): string[] {
+function leadsTo(
+  statement: Statement,
+  phrase: ReadPhrase,
+  { piece, own, all }: SizesAround,
+  places: PlaceOf,
+): string[] {
   if (piece === undefined) return [];
   const first = phrase.parts[0]?.$cstNode;
   const last = phrase.parts.at(-1)?.$cstNode;
@@ -194,7 +210,7 @@ function leadsTo(statement: Statement, phrase: ReadPhrase, { piece, own, all }: 
   const lines = nearest.slice(0, mostLeadsTo).map(({ size }) => `- ${called(size)} ${say.length(size.figure.length)}`);
   if (nearest.length > mostLeadsTo) lines.push(`- and ${nearest.length - mostLeadsTo} more`);
   return [
-    ...derivations(distinct(mine).slice(0, mostDerivations), say),
+    ...derivations(distinct(mine).slice(0, mostDerivations), say, places),
     ...(lines.length === 0 ? [] : [`It leads to:\n${lines.join('\n')}`]),
   ];
 }

@@ -1,12 +1,13 @@
 import type { Evaluation, Figure, LaidCell } from '@fettle/engine';
 import type { Origin } from '@fettle/findings';
-import type { LangiumDocument } from 'langium';
+import type { LangiumDocument, LangiumDocuments } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
 import type { InlayHint, InlayHintParams } from 'vscode-languageserver';
 import type { DocumentEvaluator, EvaluatedPiece } from '../evaluation/evaluate-document.ts';
 import type { FettleServices } from '../fettle-module.ts';
 import { pieceUnitId } from '../reading/text-units.ts';
 import { derivations } from './derivations.ts';
+import { linkedPlaces } from './linked-places.ts';
 
 /**
  * Sizes and habits that the text leaves unsaid, shown behind the words that leave them so. Few, and always in the same
@@ -15,9 +16,11 @@ import { derivations } from './derivations.ts';
  */
 export class FettleInlayHintProvider implements InlayHintProvider {
   readonly #evaluator: DocumentEvaluator;
+  readonly #documents: LangiumDocuments;
 
   constructor(services: FettleServices) {
     this.#evaluator = services.evaluation.DocumentEvaluator;
+    this.#documents = services.shared.workspace.LangiumDocuments;
   }
 
   getInlayHints(document: LangiumDocument, params: InlayHintParams): InlayHint[] {
@@ -25,6 +28,7 @@ export class FettleInlayHintProvider implements InlayHintProvider {
     const [from, to] = [textDocument.offsetAt(params.range.start), textDocument.offsetAt(params.range.end)];
     return this.#evaluator.evaluate(document).pieces.flatMap((piece) => {
       if (piece.range.end < from || to < piece.range.start) return [];
+      const places = linkedPlaces(this.#documents, document, piece);
       return unsaid(piece.evaluation).flatMap((hint): InlayHint[] => {
         // What stands in a pattern has another value in each piece made from it.
         if (hint.behind.unit !== pieceUnitId) return [];
@@ -35,7 +39,7 @@ export class FettleInlayHintProvider implements InlayHintProvider {
             position: textDocument.positionAt(end),
             label: hint.words(piece),
             paddingLeft: true,
-            tooltip: { kind: 'markdown', value: derivations(hint.figures, piece.say).join('\n\n') },
+            tooltip: { kind: 'markdown', value: derivations(hint.figures, piece.say, places).join('\n\n') },
           },
         ];
       });
