@@ -180,4 +180,26 @@ export const buyingMistakes: readonly Mistake[] = [
     code: 'part-wider-than-stock',
     at: 'back "birch ply 1/4"',
   },
+  // Fronts in their order
+  {
+    slip: 'a front that stands in a sequence already',
+    into: 'sideboard',
+    from: '"cards" to "blankets", "right"',
+    to: '"cards" to "blankets", «"dice"», "right"',
+    code: 'cannot-follow-in-sequence',
+  },
+  {
+    slip: 'a sequence that goes on in another line',
+    into: 'vanity',
+    from: '  face overlay full',
+    to: '  sequence "fronts" { "towels" to "brushes", «"basin"» }\n\n  face overlay full',
+    code: 'sequence-in-several-blanks',
+  },
+  {
+    slip: 'a sequence of one drawer',
+    into: 'vanity',
+    from: '  face overlay full',
+    to: '  «sequence "fronts"» { "towels" }\n\n  face overlay full',
+    code: 'sequence-without-order',
+  },
 ];

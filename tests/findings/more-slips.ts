@@ -58,6 +58,10 @@ const better: readonly {
     piece: ['hinges "butt" }', 'hinges "butt", closing edge bevelled 1/32 }'],
   },
   { code: 'part-longer-than-stock', declared: 'sheet "long panel" nominal 3/4, actual 3/4, 144 long, 48 wide' },
+  {
+    code: 'sequence-larger-than-stock',
+    declared: 'sheet "wide ply" nominal 3/4, actual 3/4, 96 long, 60 wide',
+  },
   { code: 'part-wider-than-stock', declared: 'sheet "wide board" nominal 3/4, actual 3/4, 96 long, 36 wide' },
   {
     code: 'drawer-too-wide-for-its-depth',

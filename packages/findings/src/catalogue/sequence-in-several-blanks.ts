@@ -37,7 +37,7 @@ piece "box" {
   face inset {
     row {
       stack share 1 { drawer "upper" share 1   drawer "lower" share 1 }
-      door "side" share 1 { hinged right }
+      door "side" share 1, hinged right
     }
     fronts "oak ply" thick 3/4
   }
@@ -53,7 +53,7 @@ piece "box" {
   face inset {
     row {
       stack share 1 { drawer "upper" share 1   drawer "lower" share 1 }
-      door "side" share 1 { hinged right }
+      door "side" share 1, hinged right
     }
     fronts "oak ply" thick 3/4
   }

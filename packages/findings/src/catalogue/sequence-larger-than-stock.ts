@@ -35,7 +35,7 @@ board are lost. Across the grain a blank is never glued up: its fronts would com
 Make the fronts smaller, leave one out, end the sequence earlier and begin another, or name a stock that is large enough.
 
 \`\`\`fettle wrong
-sheet "oak ply" nominal 3/4, actual 3/4, 96 long, 24 wide
+sheet "oak ply" nominal 3/4, actual 3/4, 96 long, 48 wide
 piece "box" {
   size 60 wide, 28 high, 18 deep
   case { sides thick 3/4   bottom thick 3/4, between sides }
