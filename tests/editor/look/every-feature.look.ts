@@ -70,7 +70,7 @@ describe.each(themes)('%s', (theme) => {
     await page.keyboard.press('Control+I');
     await shoot('hover-name');
     await page.keyboard.press('Escape');
-    await window.placeCaret('reveal');
+    await window.placeCaret('inset, gap');
     await page.keyboard.press('Control+K');
     await page.keyboard.press('Control+I');
     await shoot('hover-word');
@@ -99,13 +99,16 @@ describe.each(themes)('%s', (theme) => {
     await shoot('refactorings');
   });
 
-  look('picture', async (window, _page, shoot) => {
+  look('picture', async (window, page, shoot) => {
     const picture = await openPicture(window);
     await shoot('elevation');
     await picture.clickPart('drawer front "maps"');
     await shoot('chosen');
     await picture.search('ash');
     await shoot('search');
+    await picture.search('');
+    await page.keyboard.press('Escape');
+    await picture.press('Fit');
     await picture.part('drawer front "cards"').hover();
     await picture.tip.waitFor();
     await shoot('tip');
