@@ -114,6 +114,7 @@ function caseLines(writing: Writing): readonly string[] {
     `    sides "${stock.panel}"`,
     `    bottom "${stock.panel}" between sides`,
     `    ${back}`,
+    `    join dado ${inches ? '1/4' : '6'} deep`,
     '  }',
   ];
 }
