@@ -103,6 +103,26 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     says: '1/4" of air',
   },
   {
+    slip: 'a bottom too low over a runner under the middle',
+    changes: [
+      [slides, 'runners centre, 1 high, 1-1/2 wide, of "maple"'],
+      ['bottom "thin"   corners', 'bottom "thin", 1/2 up   corners'],
+    ],
+    code: 'no-room-for-centre-runner',
+    words: 'runners',
+    says: 'the centre runner is 1" high, under the bottom of "upper" there is 3/4": 1/4" too little',
+  },
+  {
+    slip: 'a bottom on the edges of a box that runs on its middle',
+    changes: [
+      [slides, 'runners centre, 1 high, 1-1/2 wide, of "maple"'],
+      ['bottom "thin"   corners', 'bottom "thin", applied   corners'],
+    ],
+    code: 'no-room-for-centre-runner',
+    words: 'runners',
+    says: 'there is 1/4": 3/4" too little',
+  },
+  {
     slip: 'packers behind wooden runners',
     changes: [[slides, 'runners 3/4 high, thick 1/4, of "maple"   packers 1/4 of "maple"']],
     code: 'detail-without-joint',

@@ -84,6 +84,7 @@ export { nameNotOpened } from './catalogue/name-not-opened.ts';
 export { noCutterForGroove } from './catalogue/no-cutter-for-groove.ts';
 export { noToolForJoint } from './catalogue/no-tool-for-joint.ts';
 export { notCheckedYet } from './catalogue/not-checked-yet.ts';
+export { noRoomForCentreRunner } from './catalogue/no-room-for-centre-runner.ts';
 export { notchCutsFrame } from './catalogue/notch-cuts-frame.ts';
 export { nothingToCatchOn } from './catalogue/nothing-to-catch-on.ts';
 export { nothingToMake } from './catalogue/nothing-to-make.ts';

@@ -88,6 +88,7 @@ function widthClash({ drawer, laid, box }: LaidDrawer): Clash | undefined {
   if (written.length.compare(there) > 0) {
     return { clash: 'wider-than-slides-leave', box: written, limit: there, opening, mends };
   }
+  if (drawer.slides.mounting === 'centre') return undefined;
   const least = there.minus(SLIDES_REACH);
   if (written.length.compare(least) >= 0) return undefined;
   return { clash: 'narrower-than-slides-reach', box: written, limit: least, opening, mends };
@@ -112,7 +113,8 @@ function slideHeightClash(one: LaidDrawer, offered: readonly SlideEntry[]): Clas
   const chosen = drawer.slides;
   const least = chosen?.height?.length;
   const height = box.y.size;
-  if (chosen === undefined || least === undefined || height.length.compare(least) >= 0) return undefined;
+  if (chosen === undefined || least === undefined || chosen.mounting === 'centre') return undefined;
+  if (height.length.compare(least) >= 0) return undefined;
   // Nothing left for the box at all is another matter and is said elsewhere.
   if (!height.length.isPositive()) return undefined;
   const at = drawer.slidesOrigin;

@@ -313,6 +313,8 @@ export interface DrawerDesign {
   readonly bottom?: PanelDesign;
   /** In grooves all around where nothing is said. */
   readonly bottomHeld?: DrawerBottomHeld;
+  /** From the lower edge of the box to the groove for its bottom, where that is written. */
+  readonly bottomUp?: Figure;
   readonly corners: DrawerCorner;
   /** The words that say so. */
   readonly cornersOrigin?: Origin;

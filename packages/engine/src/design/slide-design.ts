@@ -59,10 +59,13 @@ export interface SlideDatum {
   readonly above: Figure;
 }
 
-/** Strips of wood on the sides of the case that the box rides on with grooves in its sides. */
+/** Strips of wood on the sides of the case that the box rides on with grooves in its sides, or one under its middle. */
 export interface RunnersDesign {
   readonly origin: Origin;
+  /** One under the middle of the box, that lies on the wood before and behind it. */
+  readonly isCentre: boolean;
   readonly height: Figure;
+  /** Across the case; of a centre runner its width. */
   readonly thickness: Figure;
   readonly stock?: Stock;
   /** Of their lower edges; in the middle of the box where it is absent. */

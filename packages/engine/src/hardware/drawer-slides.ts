@@ -4,8 +4,10 @@ import type { SlideEntry, SlideHole } from '../design/slide-design.ts';
 import type { CarcaseLayout, Span } from '../evaluation.ts';
 import type { FaceOfPart } from '../joinery/feature.ts';
 import { withinInterior } from '../layout/spans.ts';
+import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { type LaidDrawer, laidDrawers } from '../parts/laid-drawers.ts';
+import type { UnmarkedPart } from '../parts/slab.ts';
 import { THICKEST_PACKER } from '../tables/joinery-limits.ts';
 import { SLIDE_HEIGHT, usual } from '../tables/trade-habits.ts';
 import { limitIn } from '../tables/trade-limits.ts';
@@ -16,34 +18,45 @@ import type { FittedHardware, PlacedHardware, Screw } from './placed-hardware.ts
 
 /**
  * Slides in their places, a left and a right one to each drawer, with the screws of the member that stays on the case,
- * and the packers that bring them out to the opening. Centre runners are none of these.
+ * and the packers that bring them out to the opening; or one under the middle of the box.
  */
 export function fitSlides({ design, layout, face, parts }: HardwareCase): FittedHardware {
   if (design.face === undefined) return { placed: [], features: [] };
   const farthest = limitIn(THICKEST_PACKER, layout.unit);
-  const fitted = laidDrawers(design.face, layout, face).flatMap((one) => {
+  const fitted = laidDrawers(design.face, layout, face).flatMap((one): readonly FittedSlide[] => {
     const slides = one.drawer.slides;
-    if (slides === undefined || slides.mounting === 'centre') return [];
+    if (slides === undefined) return [];
+    if (slides.mounting === 'centre') return [fastened(centreSlide(one, slides, layout), parts, [], farthest)];
     return sidesOf(one, slides, layout).map((slide) => {
       const packed = packersBehind(slide, one.drawer.packers, parts, farthest);
-      const on = backingsOf(slide.hardware.screws, [...parts, ...packed.parts], farthest).flatMap((backing) =>
-        backing.kind === 'air' ? [] : backing.kind === 'solid' ? backing.parts : [backing.part],
-      );
-      return {
-        hardware: {
-          ...slide.hardware,
-          on: [...new Set(on.map(({ id }) => id))],
-          ...(packed.packing === undefined ? {} : { packing: packed.packing }),
-        },
-        parts: packed.parts,
-      };
+      const { packing } = packed;
+      const hardware = { ...slide.hardware, ...(packing === undefined ? {} : { packing }) };
+      return fastened(hardware, parts, packed.parts, farthest);
     });
   });
   return {
     placed: fitted.map(({ hardware }) => hardware),
     features: [],
-    parts: fitted.flatMap((each) => each.parts),
+    parts: fitted.flatMap((each) => each.packers),
   };
+}
+
+interface FittedSlide {
+  readonly hardware: PlacedHardware;
+  readonly packers: readonly UnmarkedPart[];
+}
+
+/** On whatever its screws find. */
+function fastened(
+  hardware: PlacedHardware,
+  parts: readonly UnmarkedPart[],
+  packers: readonly UnmarkedPart[],
+  farthest: Length,
+): FittedSlide {
+  const on = backingsOf(hardware.screws, [...parts, ...packers], farthest).flatMap((backing) =>
+    backing.kind === 'air' ? [] : backing.kind === 'solid' ? backing.parts : [backing.part],
+  );
+  return { hardware: { ...hardware, on: [...new Set(on.map(({ id }) => id))] }, packers };
 }
 
 /** A slide and the room that its member on the case takes. */
@@ -76,18 +89,20 @@ export function slideLines({ drawer, laid, box }: LaidDrawer, slides: SlideEntry
   const opening = withinInterior(laid.opening, layout);
   const datum = { front: (laid.front ?? laid.opening).y.start, opening: opening.y.start, box: box.y.start };
   const foot =
-    at === undefined
-      ? slides.mounting === 'under' && slides.below !== undefined
-        ? derive('under the box', [
-            plus('the foot of the box', box.y.start),
-            less('height of the slide under the box', slides.below),
-          ])
-        : derive('level with the box', [plus('the foot of the box', box.y.start)])
-      : derive('the lower edge of the slide', [
-          plus(`lower edge of the ${at.from}`, datum[at.from]),
-          plus('above it', at.above),
-          ...(at.line === 'lower-edge' ? [] : [less('up to its screw line', height, half)]),
-        ]);
+    at === undefined && slides.mounting === 'centre'
+      ? derive('on what lies under the opening', [plus('where the opening begins', opening.y.start)])
+      : at === undefined
+        ? slides.mounting === 'under' && slides.below !== undefined
+          ? derive('under the box', [
+              plus('the foot of the box', box.y.start),
+              less('height of the slide under the box', slides.below),
+            ])
+          : derive('level with the box', [plus('the foot of the box', box.y.start)])
+        : derive('the lower edge of the slide', [
+            plus(`lower edge of the ${at.from}`, datum[at.from]),
+            plus('above it', at.above),
+            ...(at.line === 'lower-edge' ? [] : [less('up to its screw line', height, half)]),
+          ]);
   return {
     y: spanOver(foot, height),
     z: spanOver(start, slides.length),
@@ -174,6 +189,55 @@ function sidesOf(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): re
       },
     };
   });
+}
+
+/** Under the middle of the box, screwed down onto the rails or the panel that it crosses. */
+function centreSlide(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): PlacedHardware {
+  const { cell, drawer, laid, words } = one;
+  const { y, z } = slideLines(one, slides, layout);
+  const { x } = withinInterior(laid.opening, layout);
+  const id = `${cell.id}/slide-centre`;
+  const middle = derive('the middle of the opening', [
+    plus('where the opening begins', x.start),
+    plus('width of the opening', x.size, half),
+  ]);
+  const fromFront = (what: string, at: Figure) =>
+    derive('behind the front of the case', [plus(what, at), less('the front of the case', layout.body.z.start)]);
+  const holes = holesOf(slides, y, z);
+  const { screws } = slides;
+  return {
+    id,
+    kind: 'slide',
+    entry: slides.name,
+    label: `slide under ${cell.name === undefined ? words : `"${cell.name}"`}`,
+    cell: cell.id,
+    on: [],
+    set: [
+      {
+        words: 'its middle from the left end of the opening',
+        figure: derive('half of the opening', [plus('width of the opening', x.size, half)]),
+      },
+      { words: 'front end behind the front of the case', figure: fromFront('where the slide begins', z.start) },
+      ...holes.map(({ nth, z: along }) => ({
+        words: `${nth} behind the front of the case`,
+        figure: fromFront('the screw', along),
+      })),
+    ],
+    screws:
+      screws === undefined
+        ? []
+        : holes.map(
+            ({ nth, z: along }, index): Screw => ({
+              id: `${id}/screw-${index + 1}`,
+              words: nth,
+              at: { x: middle.length, y: y.start.length, z: along.length },
+              towards: '-y',
+              diameter: screws.diameter.length,
+              length: screws.length.length,
+            }),
+          ),
+    origin: drawer.slidesOrigin ?? drawer.origin,
+  };
 }
 
 /** The setting of every slide that all are measured by, whatever each is set from. */

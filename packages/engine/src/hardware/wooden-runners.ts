@@ -11,19 +11,21 @@ import { slab, type UnmarkedPart } from '../parts/slab.ts';
 import { boxOf } from '../solids/index.ts';
 import { FASTENERS_FIRST } from '../tables/joinery-habits.ts';
 import { RUNNER_PLAY, usual } from '../tables/trade-habits.ts';
+import { centreRunner } from './centre-runner.ts';
 import type { HardwareCase } from './fit-hardware.ts';
 import type { FittedHardware, PlacedHardware, Screw } from './placed-hardware.ts';
 
 /**
  * Wooden runners on the sides of the case, and the grooves in the sides of the box that ride on them. The grooves are as
  * deep as the runners are thick, so that what is free beside the box stays free, and open at the back; where they end
- * behind the front of the box they stop the drawer.
+ * behind the front of the box they stop the drawer. Or one under the middle: see `centreRunner`.
  */
 export function fitRunners({ design, layout, face, parts }: HardwareCase): FittedHardware {
   if (design.face === undefined) return { placed: [], features: [] };
   const fitted = laidDrawers(design.face, layout, face).flatMap((one) => {
     const { runners, slides } = one.drawer;
-    return runners === undefined || slides !== undefined ? [] : bothSides(one, runners, layout, parts);
+    if (runners === undefined || slides !== undefined) return [];
+    return runners.isCentre ? [centreRunner(one, runners, layout, parts)] : bothSides(one, runners, layout, parts);
   });
   return {
     placed: fitted.map(({ hardware }) => hardware),
@@ -32,7 +34,7 @@ export function fitRunners({ design, layout, face, parts }: HardwareCase): Fitte
   };
 }
 
-interface RunnerInPlace {
+export interface RunnerInPlace {
   readonly hardware: PlacedHardware;
   readonly runner: UnmarkedPart;
   readonly features: readonly Feature[];

@@ -6,7 +6,15 @@ import { turned } from '../layout/front-edges.ts';
 import { spanFrom, spanUpTo, withinInterior } from '../layout/spans.ts';
 import type { LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
-import { BEHIND_BOX, BESIDE_BOX, BOX_BOTTOM, BOX_BOTTOM_UP, BOX_SIDES, usual } from '../tables/trade-habits.ts';
+import {
+  BEHIND_BOX,
+  BESIDE_BOX,
+  BOX_BOTTOM,
+  BOX_BOTTOM_UP,
+  BOX_SIDES,
+  RUNNER_PLAY,
+  usual,
+} from '../tables/trade-habits.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 
 /**
@@ -144,7 +152,7 @@ function wallsUpright(drawer: DrawerDesign, box: DrawerBox, unit: LengthUnit): S
 
 /** A back that a bottom is slid in under stands on it. */
 function aboveBottom(drawer: DrawerDesign, box: DrawerBox, unit: LengthUnit): Span {
-  const up = usual(BOX_BOTTOM_UP, unit);
+  const up = grooveUp(drawer, unit);
   const thickness = bottomThickness(drawer, unit);
   return spanFrom(
     derive('the upper face of the bottom', [
@@ -169,7 +177,30 @@ export function bottomUp(drawer: DrawerDesign, unit: LengthUnit): readonly Opera
   const thickness = plus('thickness of the bottom', bottomThickness(drawer, unit));
   return drawer.bottomHeld === 'applied'
     ? [thickness]
-    : [plus('the bottom lies up from the lower edge', usual(BOX_BOTTOM_UP, unit)), thickness];
+    : [plus('the bottom lies up from the lower edge', grooveUp(drawer, unit)), thickness];
+}
+
+/**
+ * From the lower edge of the box to the groove for its bottom: as usual, or over what runs under its middle and finds no
+ * room under the box.
+ */
+export function grooveUp(drawer: DrawerDesign, unit: LengthUnit): Figure {
+  if (drawer.bottomUp !== undefined) return drawer.bottomUp;
+  const least = usual(BOX_BOTTOM_UP, unit);
+  const under = underMiddle(drawer);
+  if (under === undefined) return least;
+  const over = derive('over what the box runs on', [
+    plus('its height', under),
+    plus('play over it', usual(RUNNER_PLAY, unit)),
+    less('free under the box', drawer.clearBelow),
+  ]);
+  return over.length.compare(least.length) > 0 ? over : least;
+}
+
+/** Height of what runs under the middle of the box; undefined where nothing does, or its entry does not tell. */
+export function underMiddle({ slides, runners }: DrawerDesign): Figure | undefined {
+  if (slides !== undefined) return slides.mounting === 'centre' ? (slides.below ?? slides.height) : undefined;
+  return runners?.isCentre === true ? runners.height : undefined;
 }
 
 function boxEndAcross(drawer: DrawerDesign, box: Span, thick: Figure): Span {
@@ -259,7 +290,7 @@ function boxBottom(
     );
   const foot = derive('the groove for the bottom', [
     plus('the foot of the box', box.y.start),
-    plus('up from the lower edge', usual(BOX_BOTTOM_UP, unit)),
+    plus('up from the lower edge', grooveUp(drawer, unit)),
   ]);
   return slab({
     ...common,

@@ -115,6 +115,13 @@ export const RUNNER_THICKNESS = pair(
   '6 mm',
   (size) => `runners are about ${size} thick, common practice`,
 );
+export const CENTRE_RUNNER_WIDE = pair(
+  inch(3, 2),
+  '1-1/2 inches',
+  mm(40),
+  '40 mm',
+  (size) => `a runner under the middle of a box is about ${size} wide, common practice`,
+);
 export const SLIDE_HEIGHT = pair(
   inch(7, 4),
   '1-3/4 inches',

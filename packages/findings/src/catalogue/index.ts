@@ -82,6 +82,7 @@ import { nameNotOpened } from './name-not-opened.ts';
 import { noCutterForGroove } from './no-cutter-for-groove.ts';
 import { noToolForJoint } from './no-tool-for-joint.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
+import { noRoomForCentreRunner } from './no-room-for-centre-runner.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToCatchOn } from './nothing-to-catch-on.ts';
 import { nothingToMake } from './nothing-to-make.ts';
@@ -330,6 +331,7 @@ const kinds: readonly AnyKind[] = [
   offTheRuler,
   packerDoesNotFit,
   partLongerThanStock,
+  noRoomForCentreRunner,
   partTooShortForMachine,
   partWiderThanStock,
   patternNeverUsed,

@@ -48,7 +48,7 @@ const excluding: readonly (readonly string[])[] = [
   ...joinsThatExclude,
   ['inches', 'mm', 'cm', 'feet'],
   ['<stock>', 'of <stock>'],
-  ['side mount', 'under mount'],
+  ['side mount', 'under mount', 'centre mount'],
   ['in grooves', 'slid in', 'applied'],
   [
     '<length> above lower edge of front',

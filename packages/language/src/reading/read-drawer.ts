@@ -2,6 +2,7 @@ import {
   BOX_BOTTOM_SHY,
   BOX_CLEAR_ABOVE,
   BOX_CLEAR_BELOW,
+  CENTRE_RUNNER_WIDE,
   type ComparedSlides,
   type DrawerBottomHeld,
   type DrawerDesign,
@@ -44,6 +45,7 @@ export interface DrawerSaid {
   readonly sides?: PanelDesign;
   readonly bottom?: PanelDesign;
   readonly bottomHeld?: DrawerBottomHeld;
+  readonly bottomUp?: Figure;
   readonly corners?: DrawerDesign['corners'];
   readonly cornersOrigin?: Origin;
   /** Without an entry where its shop data cannot be read. */
@@ -69,6 +71,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   const bottomReader = bottom && new Reader(bottom, boxBottom, context);
   const bottomPanel = bottomReader && readPanel(bottomReader, 'drawer bottom');
   const bottomHeld = (['slid in', 'applied', 'in grooves'] as const).find((each) => bottomReader?.has(each));
+  const bottomUp = bottomReader?.length('<length> up');
   const cornerStatement = only('corners');
   const cornerReader = cornerStatement && new Reader(cornerStatement, corners, context);
   const joint = (['dovetail', 'box-joint', 'rabbet', 'lock-rabbet', 'butt'] as const).find((each) =>
@@ -106,6 +109,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
     ...(sidePanel === undefined ? {} : { sides: sidePanel }),
     ...(bottomPanel === undefined ? {} : { bottom: bottomPanel }),
     ...(bottomHeld === undefined ? {} : { bottomHeld: waysHeld[bottomHeld] }),
+    ...(bottomUp === undefined ? {} : { bottomUp }),
     ...(joint === undefined ? {} : { corners: joint }),
     ...(cornersOrigin === undefined ? {} : { cornersOrigin }),
     ...(target === undefined ? {} : { slides: { ...(entry === undefined ? {} : { entry }), origin: target.origin } }),
@@ -177,7 +181,9 @@ function runsOnBoth(context: ReadContext, slides: Statement, runners: Statement)
 type EdgePhrase = `<length> above lower edge of ${(typeof datums)[number]}`;
 
 function readRunners(
-  reader: Reader<'<length> high' | 'thick <length>' | 'of <stock>' | 'by screws <screw>' | EdgePhrase>,
+  reader: Reader<
+    'centre' | '<length> wide' | '<length> high' | 'thick <length>' | 'of <stock>' | 'by screws <screw>' | EdgePhrase
+  >,
 ): RunnersDesign {
   const { context, origin } = reader;
   const { unit } = context.units;
@@ -186,12 +192,17 @@ function readRunners(
   for (const target of [wood, screw]) if (target !== undefined) context.touched.add(target.statement);
   const stock = wood && readStock(wood.statement, context.documents);
   const screws = screw && readScrew(screw.statement, context.documents);
+  const isCentre = reader.has('centre');
   const from = datums.find((each) => reader.has(`<length> above lower edge of ${each}`));
   const above = from && reader.length(`<length> above lower edge of ${from}`);
   return {
     origin,
     height: reader.length('<length> high') ?? usual(RUNNER_HEIGHT, unit),
-    thickness: reader.length('thick <length>') ?? usual(RUNNER_THICKNESS, unit),
+    thickness:
+      reader.length('thick <length>') ??
+      reader.length('<length> wide') ??
+      usual(isCentre ? CENTRE_RUNNER_WIDE : RUNNER_THICKNESS, unit),
+    isCentre,
     ...(stock === undefined ? {} : { stock }),
     ...(screws === undefined ? {} : { screws }),
     ...(from === undefined || above === undefined ? {} : { at: { line: 'lower-edge', from, above } }),

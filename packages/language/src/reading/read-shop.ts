@@ -1,5 +1,6 @@
 import {
   assumed,
+  BESIDE_BOX,
   type CutterEntry,
   type Figure,
   fromShop,
@@ -13,6 +14,7 @@ import {
   type SlideHole,
   type SlideScrews,
   type Stock,
+  usual,
 } from '@fettle/engine';
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
@@ -87,11 +89,13 @@ export function readSlide(statement: Statement, documents: LangiumDocuments): Sl
       : {
           name: statement.name ?? '',
           origin: reader.origin,
-          mounting: (['under'] as const).find((each) => reader.has(`${each} mount`)) ?? 'side',
+          mounting: (['under', 'centre'] as const).find((each) => reader.has(`${each} mount`)) ?? 'side',
           length,
           clearanceEachSide:
             figure('takes <length> each side') ??
-            assumed(Length.inches(1, 2), 'side-mount slides take 1/2" at each side'),
+            (reader.has('centre mount')
+              ? usual(BESIDE_BOX, context.units.unit)
+              : assumed(Length.inches(1, 2), 'side-mount slides take 1/2" at each side')),
           extraDepth: figure('<length> free behind') ?? assumed(Length.zero, 'the slide needs no room behind the box'),
           ...optional('height', height),
           ...optional('setBack', figure('set back <length>')),

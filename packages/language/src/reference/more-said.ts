@@ -15,6 +15,7 @@ veneer "walnut burl" actual 1/42, 96 long, 9 wide
 slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free behind, carries 100 lb, costs 31 each {
   hole 1-1/2 from front, 7/8 up   hole 18 from front, 7/8 up   screws 5/8 long, 1/8 thick
 }
+slide "single 18" centre mount, 18 long, 1/2 high { hole 1-1/2 from front   hole 17 from front   screws 1/2 long, 1/8 thick }
 slide "hidden 18" under mount, 18 long, takes 3/16 each side, takes 9/16 below, sides at most 5/8 thick, lifts in 1/4
 hinge "butt 2-1/2" butt, 2-1/2 long, leaf 5/8 wide, 1/8 closed, screws 1/2 long, 3 screws in each leaf, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
 hinge "cup 35" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance, fixing-holes 45mm apart, fixing-holes 9.5mm behind cup, plate 37mm from front, screws 12mm long, for overlay doors
@@ -61,7 +62,7 @@ piece "Bread chest" {
       false-front "grille" front 6 high { vent 8 wide, 2 high, 2 up, corners 1/4 }
     }
     fronts "MDF"
-    drawers { sides "MDF"   bottom "MDF"   corners butt   runners 3/4 high, thick 1/4, of "walnut", by screws "No. 6"   clear 1/2 above }
+    drawers { sides "MDF"   bottom "MDF", 1/4 up   corners butt   runners 3/4 high, thick 1/4, of "walnut", by screws "No. 6"   clear 1/2 above }
   }
 }
 
@@ -108,7 +109,7 @@ piece "Cabinet" {
       stack "middle" rest, at least 16 {
         dividers web-frame of "walnut", rails 2-1/2 wide, behind fronts
         false-front "basin" front 5 high
-        drawer "tools" share 1 { pulls "bar 5", level, 1 on each, 2 below top, screws 1-7/8 long   box 4 high   fronts "walnut" }
+        drawer "tools" share 1 { runners centre, 1/2 high, 1-1/2 wide   pulls "bar 5", level, 1 on each, 2 below top, screws 1-7/8 long   box 4 high   fronts "walnut" }
         row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   fronts "walnut", frame-and-panel { stiles 2 wide   glass thick 1/8, in rabbet 3/8 wide, rabbet 3/8 deep, clearance 1/8, safety }   shelves 1 adjustable { pins system rows }   hinges "butt 2-1/2", 2 to each door, 1 from ends, case gain 1/64 deep   catch magnet, at top   stop at bottom   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
         open "books" rest { shelves 1 adjustable of "MDF" }
       }

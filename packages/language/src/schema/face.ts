@@ -63,6 +63,7 @@ const boxSides = statement('sides', 'The sides of the drawer box, and its front 
 const boxBottom = statement('bottom', 'The bottom of the drawer box.', {
   phrases: {
     ...fromStock,
+    '<length> up': 'From the lower edge of the box up to the groove that it lies in.',
     'in grooves': 'In a groove all around. This is assumed where nothing is said.',
     'slid in': 'In grooves of the sides and the front, slid in under the back, which stands on it.',
     applied: 'On the lower edges of the sides, the front and the back.',
@@ -91,6 +92,8 @@ const slides = statement('slides', 'The slides that carry the drawer.', {
 });
 const runners = statement('runners', 'Wooden runners on the sides of the case, in grooves of the sides of the box.', {
   phrases: {
+    centre: 'One under the middle of each box, on the wood before and behind it; front and back are notched over it.',
+    '<length> wide': 'Its width, where there is one under the middle.',
     '<length> high': 'Their height.',
     'thick <length>': 'Their thickness; the grooves are as deep.',
     'of <stock>': 'The stock they are made of.',

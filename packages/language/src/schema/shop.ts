@@ -64,6 +64,7 @@ export const slide = statement('slide', 'A pair of drawer slides, with the figur
   phrases: {
     'side mount': 'Mounted between the box side and the case side.',
     'under mount': 'Mounted under the box, screwed to the case beside it.',
+    'centre mount': 'One under the middle of the box, screwed to the wood before and behind it.',
     '<length> long': 'Closed length; the box it carries is this deep.',
     'takes <length> each side': 'Space one slide takes beside the box.',
     '<length> high': 'Height of the slide itself.',

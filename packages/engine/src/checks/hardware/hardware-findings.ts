@@ -4,6 +4,7 @@ import type { PlacedHardware } from '../../hardware/placed-hardware.ts';
 import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import { runsOnTooLong } from '../drawers.ts';
 import type { JoinedCase } from '../joinery/joined-case.ts';
+import { centreRunnerFindings } from './centre-runners.ts';
 import { comparedSlides } from './compared-slides.ts';
 import { packerFindings } from './packer-findings.ts';
 import { pinnedPanelFindings } from './pinned-panels.ts';
@@ -33,6 +34,7 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
     ...pinnedPanelFindings(one, inPlace),
     ...slideLoadFindings(drawers, parts, shop.slides),
     ...runnerGrooveFindings(drawers),
+    ...centreRunnerFindings(drawers, layout),
     ...comparedSlides(drawers, layout),
     ...toldWithoutSlides(drawers),
   ];

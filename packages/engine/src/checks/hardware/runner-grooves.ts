@@ -10,7 +10,7 @@ export function runnerGrooveFindings(drawers: readonly LaidDrawer[]): readonly F
   const deep = drawers.flatMap(({ drawer, sides }) => {
     const limit = sides.length.times(DEEPEST_GROOVE);
     const { runners, slides } = drawer;
-    if (runners === undefined || slides !== undefined) return [];
+    if (runners === undefined || runners.isCentre || slides !== undefined) return [];
     return runners.thickness.length.compare(limit) <= 0 ? [] : [{ runners, sides, limit }];
   });
   return groupAlike(deep, ({ runners }) => runners.origin).map(([{ runners, sides, limit }]) => {
