@@ -108,7 +108,6 @@ describe.each(themes)('%s', (theme) => {
     await shoot('search');
     await picture.search('');
     await page.keyboard.press('Escape');
-    await picture.press('Fit');
     await picture.part('drawer front "cards"').hover();
     await picture.tip.waitFor();
     await shoot('tip');

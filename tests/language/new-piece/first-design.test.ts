@@ -177,6 +177,7 @@ piece "Hall cupboard" {
     sides "birch ply 3/4"
     bottom "birch ply 3/4" between sides
     back "backing ply 3/4" in rabbet 1/4 deep
+    join dado 1/4 deep
   }
 
   face overlay full, gap 1/8 {
