@@ -34,13 +34,13 @@ export function phraseProgress(spec: StatementSpec, parts: readonly IToken[], no
     if (match?.end === parts.length) longer = begun;
     at = match?.end ?? at + 1;
   }
-  const fresh = spec.phrases.filter((phrase) => !said.has(phrase)).map((phrase) => ({ phrase, next: 0 }));
+  const fresh = spec.asWritten.filter((phrase) => !said.has(phrase)).map((phrase) => ({ phrase, next: 0 }));
   return { continuations: [...longer, ...fresh], isWithin: false };
 }
 
 /** Phrases whose first items take all tokens from `start` on, and that want more. */
 function begunAt(spec: StatementSpec, parts: readonly IToken[], start: number): Continuation[] {
-  return spec.phrases.flatMap((phrase) => {
+  return spec.asWritten.flatMap((phrase) => {
     let at = start;
     for (const [index, item] of phrase.items.entries()) {
       if (at >= parts.length) return [{ phrase, next: index }];

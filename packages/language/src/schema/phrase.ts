@@ -49,7 +49,10 @@ export interface StatementSpec<Pattern extends string = string> {
   readonly word: string;
   readonly doc: string;
   readonly declares: NameKind | undefined;
+  /** Longest first, so that none is taken for the beginning of another. */
   readonly phrases: readonly Phrase[];
+  /** As the vocabulary has them, the usual ones first: the order in which they are offered and explained. */
+  readonly asWritten: readonly Phrase[];
   readonly patterns?: Pattern;
   /** What the body is; absent when there is none. A function, so that nouns may contain themselves. */
   readonly body: (() => Noun) | undefined;
@@ -93,16 +96,17 @@ export function statement<const Pattern extends string = never>(
     readonly outlined?: boolean;
   } = {},
 ): StatementSpec<Pattern> {
-  const phrases = Object.entries(more.phrases ?? {}).map(([pattern, text]) =>
+  const asWritten = Object.entries(more.phrases ?? {}).map(([pattern, text]) =>
     toPhrase(pattern, text as string | { readonly later: string }),
   );
-  // Longest first: `in groove <length> deep` is tried before a shorter phrase that begins alike.
-  phrases.sort((a, b) => b.items.length - a.items.length);
+  // `in groove <length> deep` is tried before a shorter phrase that begins alike.
+  const phrases = asWritten.toSorted((a, b) => b.items.length - a.items.length);
   return {
     word,
     doc,
     declares: more.declares,
     phrases,
+    asWritten,
     body: more.body,
     checked: more.checked ?? true,
     outlined: more.outlined ?? more.declares !== undefined,
