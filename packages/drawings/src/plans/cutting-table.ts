@@ -21,11 +21,17 @@ export function cuttingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
         `${each.from.number}`,
         each.cut.direction === 'rip' ? 'along' : 'across',
         fence(each, sequence[at - 1], design.units),
-        each.cut.gives === undefined ? 'offcut' : cleanName(each.cut.gives),
+        givesWords(each),
         each.isWithoutWayBack ? 'no way back: too little is left over to make it again' : '',
       ],
     })),
   };
+}
+
+/** What comes off as one and is then cut in its order says so. */
+function givesWords({ cut: { gives, run } }: NumberedCut): string {
+  if (gives === undefined) return 'offcut';
+  return run === undefined ? cleanName(gives) : `${cleanName(gives)}: ${cleanName(run)}`;
 }
 
 /** Of a strip of edging the part that it goes on. */

@@ -4,12 +4,14 @@ import {
   type Evaluation,
   groupedBy,
   type LaidStock,
+  Length,
   laidOut,
   type NumberedCut,
+  type Units,
 } from '@fettle/engine';
 import { cleanName } from '../lettering.ts';
 import { PEN_GROUPS } from '../line-types.ts';
-import type { Box, Drawing } from '../primitives.ts';
+import type { Box, Drawing, Group } from '../primitives.ts';
 import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale } from '../scale.ts';
 import {
   capital,
@@ -22,12 +24,15 @@ import {
 } from '../sheet-words.ts';
 import { figureOnSheet, isInch, NEARLY, nearlyWords, realMm, unitWords } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
-import { BLOCK_FOOT, BLOCK_HEAD, stockBlock } from './stock-block.ts';
+import { besideList, LIST_COLUMN, listColumns, listLines, markOf, type Unsaid } from './beside-list.ts';
+import { BLOCK_FOOT, BLOCK_HEAD, type StockBlock, stockBlock } from './stock-block.ts';
 
 /** Each sheet and board to scale with what is cut from it: sheets one to a page, boards of one stock several. */
 
 const BOARDS_ON_A_PAGE = 5;
-const NOTE_LINES = 2;
+/** A board of more cuts has a page of its own, so that the strips it is ripped into can be told apart. */
+const MOST_CUTS_BESIDE_OTHERS = 24;
+const NOTE_LINES = 3;
 
 /** What stands on each page; none while nothing is planned. */
 export function planPages(plan: BuyingPlan): readonly (readonly LaidStock[])[] {
@@ -40,7 +45,8 @@ export function planPages(plan: BuyingPlan): readonly (readonly LaidStock[])[] {
       first !== undefined &&
       laid.kind === 'board' &&
       first.kind === 'board' &&
-      last.length < BOARDS_ON_A_PAGE;
+      last.length < BOARDS_ON_A_PAGE &&
+      ![laid, first].some(({ cuts }) => cuts.length > MOST_CUTS_BESIDE_OTHERS);
     if (isMore) last.push(laid);
     else pages.push([laid]);
   }
@@ -64,6 +70,7 @@ export function planOfStock(evaluation: Evaluation, plan: BuyingPlan, stock: str
 const MOST_COLUMNS = 4;
 /** Between two columns, and beside the first. */
 const GUTTER = 10;
+const MOST_LIST_COLUMNS = 3;
 
 function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly LaidStock[], drawing: string): Drawing {
   const { units } = evaluation.design;
@@ -73,22 +80,16 @@ function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly Laid
   const name: DrawingName = { id: 'cutting', words: drawing, description: described(evaluation, page) };
   if (page.length === 0) return messageSheet(evaluation, name, large, ['Nothing is drawn yet: nothing is planned.']);
   const room = roomForView(large, NOTE_LINES);
-  const grid = largestGrid(page, room, inch ? INCH_SCALES : METRIC_SCALES);
-  if (grid === undefined) {
+  const scales = inch ? INCH_SCALES : METRIC_SCALES;
+  const cuts = cutsByStock(plan);
+  const laidIn = (own: Box) => placed(page, own, scales, cuts, units);
+  const drawn = withList(room, laidIn, page, units);
+  if (drawn === undefined) {
     return messageSheet(evaluation, name, large, ['The stock is larger than any scale can show.']);
   }
-  const { scale, columns, wide, high } = grid;
-  const cuts = cutsByStock(plan);
-  const blocks = page.map((laid, place) =>
-    stockBlock(laid, cuts.get(laid.number) ?? [], units, {
-      left: room.left + GUTTER / 2 + (place % columns) * wide,
-      top: room.top + Math.floor(place / columns) * high,
-      factor: 1 / scale.denominator,
-    }),
-  );
-  const leftOut = blocks.reduce((sum, block) => sum + block.leftOut, 0);
+  const { blocks, scale, list } = drawn;
   const errors = errorWords(evaluation);
-  const writesNearly = JSON.stringify(blocks).includes(NEARLY);
+  const writesNearly = JSON.stringify([blocks, list]).includes(NEARLY);
   const words: SheetWords = {
     ...commonWords(evaluation, name),
     scale: scale.words,
@@ -97,7 +98,8 @@ function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly Laid
       `Sizes to cut in ${unitWords(units)}, length first; kerf ${figureOnSheet(plan.request.kerf.length, units)}.${
         writesNearly ? ` ${NEARLY} ${nearlyWords(units)}.` : ''
       }`,
-      `Numbers in circles: the order of the cuts${leftOut === 0 ? '' : ` (no room for ${leftOut}: see the list of cuts)`}; double arrow: direction of grain; dashed: left over.`,
+      'Numbers in circles: the order of the cuts, beside them what comes off and is cut further; double arrow: direction of grain; dashed: left over.',
+      ...roughWords(page, units),
     ],
     warnings: errors === undefined ? [] : [`${capital(errors)}.`],
   };
@@ -107,7 +109,80 @@ function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly Laid
     ...commonDrawing(evaluation, name, large),
     pens: fine ?? { wide: 0.25, narrow: 0.13 },
     paperPerReal: 1 / scale.denominator,
-    content: [...(frame === undefined ? [] : [frame]), ...blocks.map(({ group }) => group), ...rest],
+    content: [...(frame === undefined ? [] : [frame]), ...blocks.map(({ group }) => group), ...list, ...rest],
+  };
+}
+
+/** Boards are cut larger than the parts: said where there is one. */
+function roughWords(page: readonly LaidStock[], units: Units): readonly string[] {
+  if (!page.some(({ kind }) => kind === 'board')) return [];
+  const mark = Length.of(units.ruler, units.unit);
+  const rounded = mark.isPositive() ? `, rounded up to marks of ${figureOnSheet(mark, units)}` : '';
+  const inOrder = page.some(({ runs }) => runs.length > 0)
+    ? '; those cut in their order from one blank are finished'
+    : '';
+  return [`Pieces of boards are rough: with what is planed and trimmed off them later${rounded}${inOrder}.`];
+}
+
+interface Placed {
+  readonly blocks: readonly StockBlock[];
+  readonly scale: Scale;
+}
+
+interface Drawn extends Placed {
+  /** What the blocks could not say; nothing where they said all. */
+  readonly list: readonly Group[];
+}
+
+function placed(
+  page: readonly LaidStock[],
+  room: Box,
+  scales: readonly Scale[],
+  cuts: ReadonlyMap<number, readonly NumberedCut[]>,
+  units: Units,
+): Placed | undefined {
+  const grid = largestGrid(page, room, scales);
+  if (grid === undefined) return undefined;
+  const { scale, columns, wide, high } = grid;
+  const blocks = page.map((laid, place) =>
+    stockBlock(laid, cuts.get(laid.number) ?? [], units, {
+      left: room.left + GUTTER / 2 + (place % columns) * wide,
+      top: room.top + Math.floor(place / columns) * high,
+      factor: 1 / scale.denominator,
+    }),
+  );
+  return { blocks, scale };
+}
+
+/** The list stands to the right of the stock, where there is room already or where a smaller scale makes some. */
+function withList(
+  room: Box,
+  laidIn: (room: Box) => Placed | undefined,
+  page: readonly LaidStock[],
+  units: Units,
+): Drawn | undefined {
+  const whole = laidIn(room);
+  if (whole === undefined) return undefined;
+  const marksOf = new Map(
+    page.flatMap(({ pieces }) => pieces.map((each) => [each.piece.blank.id, markOf(each)] as const)),
+  );
+  const linesOf = ({ blocks }: Placed) => listLines(joined(blocks.map(({ unsaid }) => unsaid)), marksOf, units);
+  const lines = linesOf(whole);
+  if (lines.length === 0) return { ...whole, list: [] };
+  const top = room.top + BLOCK_HEAD;
+  const columns = Math.min(MOST_LIST_COLUMNS, listColumns(lines.length, room.bottom - top));
+  const needed = columns * LIST_COLUMN;
+  const free = room.right - Math.max(...whole.blocks.map(({ box }) => box.right)) - GUTTER;
+  const smaller = free >= needed ? whole : (laidIn({ ...room, right: room.right - needed }) ?? whole);
+  const box = { left: room.right - needed, top, right: room.right, bottom: room.bottom };
+  return { ...smaller, list: [besideList(linesOf(smaller), box)] };
+}
+
+function joined(all: readonly Unsaid[]): Unsaid {
+  return {
+    cuts: all.flatMap(({ cuts }) => cuts),
+    pieces: all.flatMap(({ pieces }) => pieces),
+    runs: all.flatMap(({ runs }) => runs),
   };
 }
 

@@ -1,7 +1,8 @@
-import type { LaidArea, LaidPiece, LaidStock, NumberedCut, Units } from '@fettle/engine';
+import type { LaidArea, LaidPiece, LaidRun, LaidStock, NumberedCut, Units } from '@fettle/engine';
 import { centredText, cleanName, fitText, LETTER_HEIGHTS_MM, textBox, textWidth } from '../lettering.ts';
-import { type Box, boxesOverlap, type Group, grown, type Primitive, type Text } from '../primitives.ts';
+import { type Box, boxesOverlap, type Group, grown, type Point, type Primitive, type Text } from '../primitives.ts';
 import { figureOnSheet, realMm } from '../shown-lengths.ts';
+import { markOf, type Unsaid } from './beside-list.ts';
 
 /** One sheet or board, its grain lying across the page: its pieces with mark and size, what is left over, and the cuts. */
 
@@ -13,6 +14,9 @@ const HEIGHT = LETTER_HEIGHTS_MM.small;
 /** From one line of lettering to the next. */
 const LINE = 4;
 const RADIUS = 2.6;
+const GRAIN_LONG = 22;
+/** How far the outline of a blank lies outside it, so that it is seen beside the edges of its pieces. */
+const RUN_OUTLINE = 0.35;
 
 interface Place {
   readonly left: number;
@@ -23,8 +27,10 @@ interface Place {
 
 export interface StockBlock {
   readonly group: Group;
-  /** Numbers of cuts for which there is no room. */
-  readonly leftOut: number;
+  /** How far it reaches. */
+  readonly box: Box;
+  /** What has no room on it. */
+  readonly unsaid: Unsaid;
 }
 
 export function stockBlock(laid: LaidStock, cuts: readonly NumberedCut[], units: Units, place: Place): StockBlock {
@@ -47,11 +53,15 @@ export function stockBlock(laid: LaidStock, cuts: readonly NumberedCut[], units:
   });
   const pieces = laid.pieces.map((piece, at) => pieceGroup(piece, onPaper(piece), `${laid.number}-${at}`, units));
   const offcuts = laid.offcuts.flatMap((offcut) => offcutMarks(offcut, onPaper(offcut), units));
+  const runs = laid.runs.map((run) => runOutline(run, onPaper(run), `${laid.number}-${run.name}`));
   const head = heading(laid, units, place, whole);
+  const grain = grainArrow(whole, place.top);
   const taken = [...pieces.flatMap(({ children }) => children), ...offcuts, head].flatMap((each) =>
     each.kind === 'text' ? [textBox(each)] : [],
   );
-  const numbers = cuts.map((each) => cutMark(each, onPaper, taken));
+  taken.push({ left: whole.right - GRAIN_LONG, top: place.top + 3, right: whole.right, bottom: place.top + 6 });
+  const named = new Set(laid.parted.map(({ name }) => name));
+  const marked = cuts.map((each) => cutMark(each, named, onPaper, taken));
   const group: Group = {
     kind: 'group',
     id: `stock-${laid.number}`,
@@ -60,12 +70,47 @@ export function stockBlock(laid: LaidStock, cuts: readonly NumberedCut[], units:
       { kind: 'rectangle', surface: 'outside', box: whole, outline: 'edge' },
       ...offcuts,
       ...pieces,
-      ...numbers.flat(),
+      ...runs,
+      ...marked.flatMap(({ primitives }) => primitives),
       head,
-      grainArrow(whole, place.top),
+      grain,
     ],
   };
-  return { group, leftOut: numbers.filter(({ length }) => length === 0).length };
+  const unsized = laid.pieces.filter((_, at) => !saysSize(pieces[at]));
+  const unsaid = {
+    cuts: cuts.filter((_, at) => marked[at]?.isWhole === false),
+    pieces: unsized,
+    runs: laid.runs,
+  };
+  return { group, box: { ...whole, top: place.top, bottom: whole.bottom + BLOCK_FOOT }, unsaid };
+}
+
+/** What is cut out as one is drawn round once more, and followed by its pieces. */
+function runOutline({ label, blanks }: LaidRun, box: Box, id: string): Group {
+  const around = grown(box, RUN_OUTLINE);
+  return {
+    kind: 'group',
+    id: `run-${id}`,
+    name: `${cleanName(label)}, ${blanks.length} in their order`,
+    children: [
+      {
+        kind: 'polyline',
+        role: 'cut',
+        closed: true,
+        points: [
+          { x: around.left, y: around.top },
+          { x: around.right, y: around.top },
+          { x: around.right, y: around.bottom },
+          { x: around.left, y: around.bottom },
+        ],
+      },
+    ],
+  };
+}
+
+/** A piece says its mark and its size, or it says too little. */
+function saysSize(group: Group | undefined): boolean {
+  return group?.children.some((each) => each.kind === 'text' && each.text.includes(' × ')) === true;
 }
 
 function heading(laid: LaidStock, units: Units, { left, top }: Place, whole: Box): Text {
@@ -90,7 +135,7 @@ function grainArrow({ right }: Box, top: number): Primitive {
   return {
     kind: 'arrow',
     role: 'grain',
-    from: { x: right - 22, y: top + 4.4 },
+    from: { x: right - GRAIN_LONG, y: top + 4.4 },
     to: { x: right, y: top + 4.4 },
     heads: 'both',
     headLength: 2.5,
@@ -99,7 +144,7 @@ function grainArrow({ right }: Box, top: number): Primitive {
 
 function pieceGroup(laid: LaidPiece, box: Box, id: string, units: Units): Group {
   const { piece, stave } = laid;
-  const mark = cleanName(piece.mark) + (stave === undefined ? '' : `.${stave.number}`);
+  const mark = markOf(laid);
   const [length, width] = laid.turned ? [laid.width, laid.length] : [laid.length, laid.width];
   const size = `${figureOnSheet(length, units)} × ${figureOnSheet(width, units)}`;
   const of = stave === undefined ? '' : `, stave ${stave.number} of ${stave.of}`;
@@ -160,29 +205,61 @@ function offcutMarks(offcut: LaidArea, box: Box, units: Units): readonly Primiti
   ];
 }
 
-/** Its number on the cut, as near to where the cut begins as no lettering stands; left out where there is no room. */
-function cutMark({ number, cut }: NumberedCut, onPaper: (area: LaidArea) => Box, taken: Box[]): readonly Primitive[] {
+interface CutMark {
+  readonly primitives: readonly Primitive[];
+  /** The number stands there, and beside it the name of what comes off where that is cut further. */
+  readonly isWhole: boolean;
+}
+
+/**
+ * Its number on the cut, as near to where the cut begins as no lettering stands, with the name that it gives; the number
+ * alone where there is no room for both, and nothing where there is none for that either.
+ */
+function cutMark(
+  { number, cut }: NumberedCut,
+  named: ReadonlySet<string>,
+  onPaper: (area: LaidArea) => Box,
+  taken: Box[],
+): CutMark {
   const nothing = cut.at.minus(cut.at);
   const span = cut.to.minus(cut.from);
-  const line =
-    cut.direction === 'rip'
-      ? onPaper({ along: cut.from, across: cut.at, length: span, width: nothing })
-      : onPaper({ along: cut.at, across: cut.from, length: nothing, width: span });
   const isRip = cut.direction === 'rip';
+  const line = isRip
+    ? onPaper({ along: cut.from, across: cut.at, length: span, width: nothing })
+    : onPaper({ along: cut.at, across: cut.from, length: nothing, width: span });
   const reach = isRip ? line.right - line.left : line.bottom - line.top;
   const words = `${number}`;
   const radius = Math.max(RADIUS, textWidth(words, HEIGHT) / 2 + 0.7);
-  for (const along of placesOn(reach, radius)) {
-    const centre = isRip ? { x: line.left + along, y: line.top } : { x: line.left, y: line.top + along };
-    const box = grown({ left: centre.x, right: centre.x, top: centre.y, bottom: centre.y }, radius);
-    if (taken.some((other) => boxesOverlap(box, other, 0.3))) continue;
-    taken.push(box);
-    return [
+  const isNamed = cut.gives !== undefined && (named.has(cut.gives) || cut.run !== undefined);
+  const name = isNamed ? cut.gives : undefined;
+  const wide = name === undefined ? 0 : textWidth(name, HEIGHT);
+  const centres = placesOn(reach, radius).map((along) =>
+    isRip ? { x: line.left + along, y: line.top } : { x: line.left, y: line.top + along },
+  );
+  // What comes off lies above a rip and to the left of a crosscut: there its name stands.
+  const nameAt = ({ x, y }: Point): Point =>
+    isRip ? { x: x + radius + 0.6 + wide / 2, y: y - LINE / 2 } : { x: x - radius - 0.6 - wide / 2, y };
+  const isFree = (box: Box) => !taken.some((other) => boxesOverlap(box, other, 0.3));
+  const around = ({ x, y }: Point) => grown({ left: x, right: x, top: y, bottom: y }, radius);
+  const nameBox = (centre: Point): Box => textBox(nameText(name ?? '', nameAt(centre)));
+  const both = centres.find((centre) => isFree(around(centre)) && isFree(nameBox(centre)));
+  const centre = (name === undefined ? undefined : both) ?? centres.find((each) => isFree(around(each)));
+  if (centre === undefined) return { primitives: [], isWhole: false };
+  taken.push(around(centre));
+  const withName = name !== undefined && both !== undefined;
+  if (withName) taken.push(nameBox(centre));
+  return {
+    primitives: [
       { kind: 'circle', role: 'symbol', centre, radius, filled: false },
       centredText({ role: 'figure', text: words, height: HEIGHT, runs: 'across' }, centre),
-    ];
-  }
-  return [];
+      ...(withName ? [nameText(name, nameAt(centre))] : []),
+    ],
+    isWhole: name === undefined || withName,
+  };
+}
+
+function nameText(name: string, centre: Point): Text {
+  return centredText({ role: 'caption', text: name, height: HEIGHT, runs: 'across' }, centre);
 }
 
 /** From the beginning of a cut to its end; then beyond its ends, where a short cut has no room between lettering. */

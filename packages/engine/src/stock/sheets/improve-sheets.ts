@@ -7,10 +7,16 @@ import { SheetState, type StateRecord } from './sheet-state.ts';
 
 /** What of 1 the gathered waste of one whole sheet counts, against the area of loose blanks. */
 const GATHERED_WORTH = 0.1;
-const LATENESS = 60;
 
-/** Begins anew from the best plan after this many steps for each blank that brought nothing. */
-const PATIENCE = 20_000;
+/**
+ * How long a worse plan is remembered as good enough. Which is best differs from problem to problem, so every new beginning
+ * takes another one.
+ */
+const LATENESSES = [20, 200, 10, 60];
+
+/** Begins anew from the best plan after so many steps, and so many for each plan remembered, that brought nothing. */
+const PATIENCE = 3_000;
+const PATIENCE_PER_LATENESS = 100;
 
 /**
  * Looks for a cheaper plan than the best one: takes the emptiest sheets away and tries to find room for what was in them
@@ -26,12 +32,15 @@ export class SheetImprover {
   private readonly areas: Float64Array;
   private list: Int32Array = new Int32Array(64);
   private sinceNews = 0;
+  private beginnings = 0;
+  private readonly random: SeededRandom;
   private least = Number.POSITIVE_INFINITY;
 
   constructor(problem: PreparedSheets, areas: Float64Array, best: StateRecord, step: number, seed: number) {
     this.areas = areas;
+    this.random = new SeededRandom(seed);
     this.state = new SheetState(problem, areas);
-    this.search = new RuinAndRecreate(this.state, new SeededRandom(seed), LATENESS, GATHERED_WORTH);
+    this.search = new RuinAndRecreate(this.state, this.random, GATHERED_WORTH);
     this.step = step;
     this.best = best;
     this.bestLoose = 0;
@@ -59,7 +68,7 @@ export class SheetImprover {
       if (this.state.loose.worth < this.least) {
         this.least = this.state.loose.worth;
         this.sinceNews = 0;
-      } else if (++this.sinceNews > PATIENCE) {
+      } else if (++this.sinceNews > PATIENCE + PATIENCE_PER_LATENESS * this.search.lateness) {
         this.state.restore(this.best);
         this.aim();
       }
@@ -74,13 +83,16 @@ export class SheetImprover {
     if (this.bestLoose > 0) this.search.budget = Number.POSITIVE_INFINITY;
     else {
       this.search.budget = this.best.cost - (this.step > 0 ? this.step : this.best.cost * 1e-9);
-      while (this.state.cost > this.search.budget && this.dropEmptiest());
+      while (this.state.cost > this.search.budget && this.dropOne());
     }
-    this.search.begin();
+    this.search.begin(LATENESSES[this.beginnings++ % LATENESSES.length] as number);
   }
 
-  /** Answers whether there was a sheet that costs anything. */
-  private dropEmptiest(): boolean {
+  /**
+   * Takes away the emptiest sheet, or, the later it begins anew the rather, another one. Answers whether there was one that
+   * costs anything.
+   */
+  private dropOne(): boolean {
     const { forest } = this.state;
     let emptiest = NONE;
     let leastFilled = Number.POSITIVE_INFINITY;
@@ -88,7 +100,8 @@ export class SheetImprover {
       const sheet = cell(forest.open, place);
       const { cost } = this.state.problem.kinds[cell(forest.sheetKind, sheet)] as { cost: number };
       if (cost === 0) continue;
-      const filled = this.areaIn(sheet) / cost;
+      const chance = Math.min(0.5, 0.1 * this.beginnings) * this.random.fraction();
+      const filled = (this.areaIn(sheet) / cost) * (1 - chance);
       if (filled < leastFilled) {
         leastFilled = filled;
         emptiest = sheet;

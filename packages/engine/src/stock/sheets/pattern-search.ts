@@ -8,7 +8,7 @@ import type { StateRecord } from './sheet-state.ts';
 const MOST_PLACES = 300;
 
 /** Steps on one way to round before the next one is tried. */
-const TURNS_PER_ROUNDING = 250;
+const TURNS_PER_ROUNDING = 60;
 
 /** Rounds of new patterns for each step of a dive. */
 const ROUNDS_OF_A_DIVE = 4;

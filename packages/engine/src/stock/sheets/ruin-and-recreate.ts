@@ -34,11 +34,11 @@ export class RuinAndRecreate implements PlaceOptions {
   private blanks: Int32Array = new Int32Array(64);
   private readonly order: number[] = [];
   private readonly keys: Float64Array;
-  private readonly late: Float64Array;
+  private late: Float64Array = new Float64Array(1);
   private steps = 0;
   private value = 0;
 
-  constructor(state: SheetState, random: SeededRandom, lateness: number, gatheredWorth: number) {
+  constructor(state: SheetState, random: SeededRandom, gatheredWorth: number) {
     this.state = state;
     this.problem = state.problem;
     this.random = random;
@@ -48,13 +48,19 @@ export class RuinAndRecreate implements PlaceOptions {
     this.unit = kinds.reduce((largest, { width, length }) => Math.max(largest, width * length), 1);
     this.looseBefore = new Int32Array(types.length);
     this.keys = new Float64Array(types.length);
-    this.late = new Float64Array(lateness);
   }
 
-  /** To be called when the state or the budget was changed from outside. */
-  begin(): void {
+  get lateness(): number {
+    return this.late.length;
+  }
+
+  /**
+   * To be called when the state or the budget was changed from outside. A change is kept if it is no worse than the plan so
+   * many steps ago.
+   */
+  begin(lateness: number): void {
     this.value = this.evaluate();
-    this.late.fill(this.value);
+    this.late = new Float64Array(lateness).fill(this.value);
     this.steps = 0;
   }
 

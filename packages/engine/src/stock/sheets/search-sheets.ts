@@ -89,7 +89,7 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
     const isWonByPatterns = isRepetitive && patterns.findsPlans;
     let hasPatterns = false;
     for (let turn = 0; !done; turn++) {
-      const isPatternsTurn = isWonByPatterns ? !hasPatterns || turn % 8 !== 7 : turn % 6 === 5;
+      const isPatternsTurn = isWonByPatterns ? !hasPatterns || turn % 8 !== 7 : turn % 8 === 7;
       if (isPatternsTurn && patterns.isAtWork()) {
         const found = patterns.run();
         hasPatterns ||= found !== undefined;
