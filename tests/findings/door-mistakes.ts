@@ -19,6 +19,13 @@ export const doorMistakes: readonly Mistake[] = [
     code: 'cup-distance-outside',
   },
   {
+    slip: 'butt hinges on doors that lap their frame',
+    into: 'wall-cupboard',
+    from: 'hinges "frame cup"',
+    to: 'hinges «"butt 2"»',
+    code: 'hinge-wrong-fit',
+  },
+  {
     slip: 'screws for doors on drawers',
     into: 'sideboard',
     from: 'pulls "knob 3/4"',

@@ -26,6 +26,16 @@ const better: readonly {
     declared:
       'hinge "half cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 5mm more than cup distance',
   },
+  {
+    code: 'cup-beyond-stile',
+    declared:
+      'hinge "small cup" concealed, cup 26mm wide, cup 10mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance',
+  },
+  {
+    code: 'hinges-not-placed',
+    declared:
+      'hinge "cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance',
+  },
   { code: 'hinge-leaf-too-wide', declared: 'hinge "narrow butt" butt, 2 long, leaf 1/2 wide, 5/32 closed' },
   { code: 'hinge-thinner-than-gap', declared: 'hinge "thick butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
   {

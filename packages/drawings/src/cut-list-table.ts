@@ -111,8 +111,15 @@ function jointNotes({ features, parts, role }: CutListRow, { design, joints }: E
   ];
 }
 
+/** Its size is that before the bevel: the edge is planed when the door hangs. */
+function bevelNotes(row: CutListRow, { parts, design }: Evaluation): readonly string[] {
+  const bevel = parts.find(({ id }) => id === row.parts[0])?.features.find(({ kind }) => kind === 'bevel');
+  const off = bevel?.measures.depth;
+  return off === undefined ? [] : [`closing edge bevelled ${shown(off.length, design.units)} at the back`];
+}
+
 function notesOf(row: CutListRow, evaluation: Evaluation): string {
-  const notes: string[] = [...jointNotes(row, evaluation)];
+  const notes: string[] = [...jointNotes(row, evaluation), ...bevelNotes(row, evaluation)];
   if (row.stock === undefined) notes.push('material not chosen');
   for (const figure of [row.length, row.width, row.thickness]) {
     if (!figure.length.isPositive()) notes.push('size is not more than nothing');

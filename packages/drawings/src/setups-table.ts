@@ -57,6 +57,9 @@ export function setupsTable(evaluation: Evaluation): Table {
           strips.map((each) => `strip ${each}`).join('; '),
         ]);
       }),
+      ...setups.bevels.map(({ off, over, degrees, parts: ids }) =>
+        row(ids, ['bevel', size(over), size(off), '', 'face', `${degrees}° from square, taken off at the back`]),
+      ),
       ...(spacers?.settings ?? []).map(({ height, slides, parts: ids }, index) =>
         row(ids, [
           index === 0 ? 'spacer board under slides' : 'spacer board, cut down',

@@ -1,5 +1,6 @@
 import {
   axisOf,
+  bevelDegrees,
   type Evaluation,
   type FaceOfPart,
   type Feature,
@@ -91,6 +92,7 @@ function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
   const { measures, entry, solid } = cut.feature;
   const figure = (length: Length): string => figureOnSheet(length, units);
   if (SHOULDERS.includes(cut.feature.kind)) return shoulderWords(cut, frame, figure);
+  if (cut.feature.kind === 'bevel') return bevelWords(cut, frame, figure);
   const isOnEdge = entry.slice(1) !== frame.thin;
   const width = measures.width?.length ?? lengthOf(cut.along).min(lengthOf(cut.across));
   const depth =
@@ -109,6 +111,14 @@ function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
   }
   const isThrough = cut.feature.through === true && lengthOf(cut.thin).equals(frame.size.thin) && !isOnEdge;
   return isThrough ? `${across}, through${long}` : `${across}, ${figure(depth)} deep${long}${where}`;
+}
+
+/** '3/32" off at the back of the right edge (7.1° from square)' */
+function bevelWords({ feature }: PlacedCut, frame: PartFrame, figure: (length: Length) => string): string {
+  const { width, depth } = feature.measures;
+  if (width === undefined || depth === undefined) return '';
+  const degrees = bevelDegrees(depth.length, width.length);
+  return `${figure(depth.length)} off at the back of the ${edgeWords(feature.entry, frame)} (${degrees}° from square)`;
 }
 
 /** Bits that are made in millimetres are called so, also beside inches that have no mark for them. */

@@ -1,4 +1,4 @@
-import { axisOf, type FaceOfPart, type Feature } from '../joinery/feature.ts';
+import { axisOf, type FaceOfPart, type Feature, isHoleOfHardware } from '../joinery/feature.ts';
 import { Length } from '../length/length.ts';
 import type { PartRole } from '../parts/part.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
@@ -30,6 +30,7 @@ export const moving: ReadonlySet<PartRole> = new Set<PartRole>([
   'drawer-side',
   'drawer-end',
   'drawer-bottom',
+  'drawer-partition',
 ]);
 
 /**
@@ -108,7 +109,7 @@ function backingOf(screw: Screw, parts: readonly UnmarkedPart[], farthest: Lengt
   }
   const hole = holeOf(screw);
   for (const { part } of chain) {
-    const feature = part.features.find(({ solid }) => meets(hole, solid));
+    const feature = part.features.find((each) => !isHoleOfHardware(each) && meets(hole, each.solid));
     if (feature !== undefined) return { kind: 'meets-joint', part, feature };
   }
   for (const { part } of chain) {

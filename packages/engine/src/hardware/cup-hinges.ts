@@ -1,11 +1,14 @@
 import { derive, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
-import type { FaceOfPart } from '../joinery/feature.ts';
+import type { FaceOfPart, Feature } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import type { UnmarkedPart } from '../parts/slab.ts';
 import { boreAlong, intervalOf, type Point3 } from '../solids/index.ts';
 import { HINGE_SCREW, PLATE_FROM_FRONT, PLATE_SCREWS_APART } from '../tables/hanging-habits.ts';
 import { limitIn } from '../tables/trade-limits.ts';
+import { holeOf } from './backing.ts';
+import { type RoomForCup, roomForCup } from './cups-in-stiles.ts';
 import type { HardwareCase } from './fit-hardware.ts';
 import { alongDoor, doorPart, hingeId, hingesSaid, notFitted, placedHinge } from './hinge-listing.ts';
 import type { HingePlan } from './hinge-plans.ts';
@@ -51,7 +54,10 @@ export function fitCup(plan: HingePlan, one: HardwareCase, middle: Figure, at: n
   const beside = (words: string, place: Point3, towards: FaceOfPart): Screw[] =>
     length === undefined ? [] : [{ id: `${id} ${words}`, at: place, towards, diameter, length }];
   const cupScrews =
-    door === undefined || holesApart === undefined || holesBehind === undefined
+    door === undefined ||
+    holesApart === undefined ||
+    holesBehind === undefined ||
+    !isWithin(roomForCup(plan, one.parts))
       ? []
       : [holesApart.length.times(half).negated(), holesApart.length.times(half)].flatMap((off, hole) =>
           beside(
@@ -66,6 +72,7 @@ export function fitCup(plan: HingePlan, one: HardwareCase, middle: Figure, at: n
       : [PLATE_SCREWS_APART.times(half).negated(), PLATE_SCREWS_APART.times(half)].flatMap((off, hole) =>
           beside(`plate screw ${hole + 1}`, { x: woodEdge, y: y.plus(off), z: plateZ }, isLeft ? '-x' : '+x'),
         );
+  const bored = [...holesFor(plan, cupScrews, door, '+z'), ...holesFor(plan, plateScrews, wood, inwards)];
   return {
     placed: [
       placedHinge(plan, id, at, [door, wood], {
@@ -81,7 +88,7 @@ export function fitCup(plan: HingePlan, one: HardwareCase, middle: Figure, at: n
     ],
     features:
       door === undefined
-        ? []
+        ? bored
         : [
             {
               id: `${id} cup in ${door.id}`,
@@ -98,6 +105,39 @@ export function fitCup(plan: HingePlan, one: HardwareCase, middle: Figure, at: n
               stage: 'on the loose part',
               origin: hingesSaid(plan),
             },
+            ...bored,
           ],
   };
+}
+
+/** The screws of a cup that has no place are not asked after: where they come to be is not known. */
+function isWithin(cup: RoomForCup | undefined): boolean {
+  return cup === undefined || cup.reach.compare(cup.room) < 0;
+}
+
+/** What is bored for the screws before the hinge is put on. */
+function holesFor(
+  plan: HingePlan,
+  screws: readonly Screw[],
+  part: UnmarkedPart | undefined,
+  entry: FaceOfPart,
+): readonly Feature[] {
+  const said = plan.hinge.screwLength;
+  if (part === undefined || said === undefined) return [];
+  return screws.map((screw) => ({
+    id: `${screw.id} in ${part.id}`,
+    kind: 'screw-hole',
+    part: part.id,
+    solid: holeOf(screw),
+    entry,
+    measures: {
+      width: {
+        length: screw.diameter,
+        reason: { kind: 'assumed', because: 'holes for hinge screws, common practice' },
+      },
+      depth: said,
+    },
+    stage: 'on the loose part',
+    origin: hingesSaid(plan),
+  }));
 }

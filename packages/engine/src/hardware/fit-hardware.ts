@@ -3,6 +3,7 @@ import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { fitCatches } from './catches.ts';
 import { fitCleats } from './cleats.ts';
+import { fitBevels } from './closing-bevels.ts';
 import { fitSlides } from './drawer-slides.ts';
 import { fitHinges } from './hinges.ts';
 import { fitPanes } from './panes.ts';
@@ -26,6 +27,7 @@ type Fitter = (one: HardwareCase) => FittedHardware;
 /** One for each kind of hardware. */
 const fitters: readonly Fitter[] = [
   fitHinges,
+  fitBevels,
   fitPulls,
   fitPanes,
   fitCatches,

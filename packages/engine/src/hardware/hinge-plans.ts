@@ -48,11 +48,9 @@ const half = Rational.of(1, 2);
 
 /** Undefined where the entry does not say what kind of hinge it is, or where it is not known on which edge the door hangs. */
 export function planHinges(leaf: HungLeaf, parts: readonly UnmarkedPart[], unit: LengthUnit): HingePlan | undefined {
-  const { hinge, side, cell, fit } = leaf;
+  const { hinge, side, cell } = leaf;
   const form = hinge?.form;
-  if (hinge === undefined || side === undefined || form === undefined || fit.kind === 'lipped') return undefined;
-  // Leaves on overlay doors lie on the wood in ways that no entry tells.
-  if (form !== 'concealed' && fit.kind !== 'inset') return undefined;
+  if (hinge === undefined || side === undefined || form === undefined || !canPlace(leaf)) return undefined;
   const height = leaf.leaf.y.size;
   const weight = weightOfParts(parts.filter(({ id, frame }) => id === leaf.id || frame === leaf.id));
   const needed = form === 'knife' ? 2 : hingesNeeded(height.length, weight, unit);
@@ -71,6 +69,11 @@ export function planHinges(leaf: HungLeaf, parts: readonly UnmarkedPart[], unit:
     ...gainsOf(hinge, cell.hanging, gap),
     ...(hinge.cup === undefined ? {} : { cup: cupPlace(hinge.cup, gap) }),
   };
+}
+
+/** Leaves on doors that lap their opening lie on the wood in ways that no entry tells, and so do cups of lipped doors. */
+export function canPlace({ hinge, fit }: Pick<HungLeaf, 'hinge' | 'fit'>): boolean {
+  return hinge?.form === 'concealed' ? fit.kind !== 'lipped' : fit.kind === 'inset';
 }
 
 /** How many hinges carry a door of this height and weight, as the trade would have it. */

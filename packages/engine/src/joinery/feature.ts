@@ -46,7 +46,13 @@ export type FeatureKind =
   | 'pin-hole'
   | 'notch'
   | 'taper'
+  | 'bevel'
   | 'vent';
+
+/** A blind hole for a screw of hardware: what it meets is asked of its screw, with all that the screw finds. */
+export function isHoleOfHardware({ kind, joint, through }: Feature): boolean {
+  return kind === 'screw-hole' && joint === undefined && through === undefined;
+}
 
 /** The outer face of a part on this side: '-x' is its left one, '+y' its upper one, '-z' its front one. */
 export type FaceOfPart = '-x' | '+x' | '-y' | '+y' | '-z' | '+z';

@@ -4,6 +4,7 @@ import type { Feature, FeatureKind } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
 import type { Part } from '../parts/part.ts';
 import { AXES, type Axis, boundsOf, type Interval } from '../solids/index.ts';
+import { type BevelSetup, bevelSetups } from './bevels.ts';
 import { type Diagonal, diagonalsOf } from './diagonals.ts';
 
 /**
@@ -14,6 +15,7 @@ export interface Setups {
   readonly machine: readonly MachineSetup[];
   readonly marks: readonly CentreMarks[];
   readonly fences: readonly FencePlan[];
+  readonly bevels: readonly BevelSetup[];
   readonly diagonals: readonly Diagonal[];
 }
 
@@ -67,6 +69,7 @@ export function setupsOf(evaluation: Evaluation): Setups {
     machine: machineSetups(evaluation.parts),
     marks: centreMarks(evaluation.parts),
     fences: fencePlans(evaluation),
+    bevels: bevelSetups(evaluation.parts),
     diagonals: diagonalsOf(evaluation),
   };
 }

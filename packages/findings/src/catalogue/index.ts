@@ -10,6 +10,7 @@ import { closingEdgeNeedsBevel } from './closing-edge-needs-bevel.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
 import { crosscutTooLong } from './crosscut-too-long.ts';
 import { crosscutTooWide } from './crosscut-too-wide.ts';
+import { cupBeyondStile } from './cup-beyond-stile.ts';
 import { cupDistanceOutside } from './cup-distance-outside.ts';
 import { cupTooDeep } from './cup-too-deep.ts';
 import { dadoTooDeep } from './dado-too-deep.ts';
@@ -55,6 +56,7 @@ import { hingeSideNotSaid } from './hinge-side-not-said.ts';
 import { hingeThinnerThanGap } from './hinge-thinner-than-gap.ts';
 import { hingeWrongFit } from './hinge-wrong-fit.ts';
 import { hingesDoNotFit } from './hinges-do-not-fit.ts';
+import { hingesNotPlaced } from './hinges-not-placed.ts';
 import { hungCaseNotJoined } from './hung-case-not-joined.ts';
 import { hungWithBase } from './hung-with-base.ts';
 import { hungWithoutNailer } from './hung-without-nailer.ts';
@@ -199,7 +201,9 @@ type AnyKind = FindingKind<any>;
 
 const kinds: readonly AnyKind[] = [
   cannotFollowInSequence,
+  cupBeyondStile,
   hangsOnWall,
+  hingesNotPlaced,
   hungCaseNotJoined,
   nailerNotJoined,
   nothingToCatchOn,

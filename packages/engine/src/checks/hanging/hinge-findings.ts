@@ -2,6 +2,7 @@ import {
   type Change,
   caseGainTooDeep,
   closingEdgeNeedsBevel,
+  cupBeyondStile,
   cupDistanceOutside,
   cupTooDeep,
   doorHingedOnNothing,
@@ -10,6 +11,7 @@ import {
   hingeScrewsInEdging,
   hingeSideNotSaid,
   hingesDoNotFit,
+  hingesNotPlaced,
   hingeThinnerThanGap,
   type Mend,
   type Related,
@@ -18,11 +20,13 @@ import {
 import type { HingeEntry } from '../../design/shop.ts';
 import { type Group, groupAlike } from '../../grouping.ts';
 import { clearsItsGap, leastBevel, sweepInWords } from '../../hardware/closing-sweep.ts';
-import { type HingePlan, planHinges } from '../../hardware/hinge-plans.ts';
+import { canPlace, type HingePlan, planHinges } from '../../hardware/hinge-plans.ts';
 import { gapAtClosing, type HungLeaf, hungLeaves } from '../../hardware/hung-leaves.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import { inPounds } from '../../stock/weights.ts';
+import { LEAST_BEFORE_CUP } from '../../tables/hanging-habits.ts';
+import { limitIn } from '../../tables/trade-limits.ts';
 import { whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { hingesSuit } from '../trade/doors.ts';
@@ -37,6 +41,10 @@ export function hingeFindings(one: TradeCase): readonly Finding[] {
   const plans = hung.flatMap((leaf) => planHinges(leaf, one.parts, one.layout.unit) ?? []);
   return [
     ...sideFindings(hung),
+    ...groupAlike(
+      hung.filter((leaf) => leaf.hinge?.form !== undefined && leaf.side !== undefined && !canPlace(leaf)),
+      ({ hinge, fit }) => [hinge?.name, fit.kind],
+    ).map((group) => notPlaced(group, one)),
     ...groupAlike(
       plans.flatMap((plan) => {
         const trouble = troubleOf(plan, one);
@@ -53,6 +61,30 @@ export function hingeFindings(one: TradeCase): readonly Finding[] {
       (plan) => [plan.hinge.name, edgeOf(plan)],
     ).map((group) => bevelFinding(group, one)),
   ];
+}
+
+function notPlaced(leaves: Group<HungLeaf>, one: TradeCase): Finding {
+  const [leaf, ...others] = leaves;
+  const { hinge, fit, cell, group } = leaf;
+  const cells = new Set([cell]);
+  const also = others.flatMap((other): Related[] => {
+    if (cells.has(other.cell)) return [];
+    cells.add(other.cell);
+    return [{ role: 'also', values: whoIs(other.cell, other.group), origin: other.cell.origin }];
+  });
+  return hingesNotPlaced.at(
+    leaf.hingesOrigin ?? cell.origin,
+    { ...whoIs(cell, group), hinge: hinge?.name ?? '', form: hinge?.form ?? 'butt', fit: fit.kind },
+    {
+      related: [
+        ...(hinge === undefined
+          ? []
+          : [{ role: 'hinge', values: { hinge: hinge.name }, origin: hinge.origin } as const]),
+        ...also,
+      ],
+      mends: hingesFor(leaves, hinge?.name ?? '', one),
+    },
+  );
 }
 
 function troubleOf(plan: HingePlan, { parts, layout }: TradeCase): HingeTrouble | undefined {
@@ -114,6 +146,14 @@ function troubleFinding(group: Group<{ plan: HingePlan; trouble: HingeTrouble }>
         more,
       );
     }
+    case 'cup-beyond-stile': {
+      const { reach, room, isAtGroove } = trouble;
+      return cupBeyondStile.at(
+        at(plan),
+        { ...facts, reach, room, difference: reach.minus(room), isAtGroove },
+        { ...more, mends: [...more.mends, ...widerStiles(plans, one, trouble)] },
+      );
+    }
     case 'leaf-too-wide': {
       const { leaf, left, limit } = trouble;
       const thickness = plan.leaf.deep.size.length;
@@ -155,20 +195,56 @@ function troubleFinding(group: Group<{ plan: HingePlan; trouble: HingeTrouble }>
   }
 }
 
+/** So wide that a wall as thick as one before a cup is left behind it, on the marks of the ruler. */
+function widerStiles(
+  plans: Group<HingePlan>,
+  one: TradeCase,
+  { reach, room, stile }: Extract<HingeTrouble, { readonly kind: 'cup-beyond-stile' }>,
+): readonly Mend[] {
+  const { unit, ruler } = one.design.units;
+  const mark = Length.of(ruler, unit);
+  const least = reach.minus(room).plus(stile).plus(limitIn(LEAST_BEFORE_CUP, unit));
+  const size = mark.isPositive() ? mark.times(Math.ceil(least.ratioTo(mark).toNumber())) : least;
+  const places = new Map(
+    plans.flatMap(({ leaf: { cell } }) => {
+      const framed = (cell.front ?? one.face?.design.fronts)?.framed;
+      const written = framed === undefined ? undefined : givenAt(framed.stiles);
+      return written === undefined ? [] : [[written.start, written] as const];
+    }),
+  );
+  return places.size === 0
+    ? []
+    : [
+        {
+          how: 'widen',
+          values: { size },
+          changes: [...places.values()].map((place) => ({ kind: 'set-length', at: place, to: size }) as const),
+        },
+      ];
+}
+
 /** Hinges of the shop that are free of all this on every one of these doors. */
 function otherHinges(plans: Group<HingePlan>, one: TradeCase): readonly Mend[] {
+  return hingesFor(
+    plans.map(({ leaf }) => leaf),
+    plans[0].hinge.name,
+    one,
+  );
+}
+
+function hingesFor(leaves: readonly HungLeaf[], now: string, one: TradeCase): readonly Mend[] {
   const places = new Map(
-    plans.flatMap(({ leaf: { hingesOrigin } }) =>
+    leaves.flatMap(({ hingesOrigin }) =>
       hingesOrigin === undefined ? [] : [[hingesOrigin.start, hingesOrigin] as const],
     ),
   );
   const suits = (hinge: HingeEntry): boolean =>
-    plans.every(({ leaf }) => {
+    leaves.every((leaf) => {
       const plan = planHinges({ ...leaf, hinge }, one.parts, one.layout.unit);
       return plan !== undefined && hingesSuit(one, leaf.laid, hinge) && troubleOf(plan, one) === undefined;
     });
   return (one.shop.hinges ?? [])
-    .filter(({ name }) => name !== plans[0].hinge.name)
+    .filter(({ name }) => name !== now)
     .filter(suits)
     .slice(0, 3)
     .map(({ name }) => ({

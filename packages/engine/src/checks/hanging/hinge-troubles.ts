@@ -1,3 +1,4 @@
+import { type RoomForCup, roomForCup } from '../../hardware/cups-in-stiles.ts';
 import type { HingePlan } from '../../hardware/hinge-plans.ts';
 import { type PlaceWithoutWood, placesWithoutWood } from '../../hardware/wood-for-hinges.ts';
 import type { FaceOfPart } from '../../joinery/feature.ts';
@@ -13,6 +14,7 @@ export type HingeTrouble =
   | { readonly kind: 'no-room'; readonly needs: Length; readonly height: Length }
   | { readonly kind: 'cup-too-deep'; readonly depth: Length; readonly left: Length; readonly limit: Length }
   | { readonly kind: 'cup-distance'; readonly distance: Length; readonly limit: Length; readonly isTooNear: boolean }
+  | ({ readonly kind: 'cup-beyond-stile' } & RoomForCup)
   /** `left` behind the leaf; negative where it comes out. */
   | { readonly kind: 'leaf-too-wide'; readonly leaf: Length; readonly left: Length; readonly limit: Length }
   | { readonly kind: 'thinner-than-gap'; readonly closed: Length; readonly gap: Length }
@@ -31,7 +33,7 @@ export function hingeTrouble(
   if (place !== undefined) return { kind: 'no-wood', place };
   return (
     noRoom(plan) ??
-    (plan.form === 'concealed' ? cupTrouble(plan, unit) : leafTrouble(plan, unit)) ??
+    (plan.form === 'concealed' ? (cupTrouble(plan, unit) ?? beyondStile(plan, parts)) : leafTrouble(plan, unit)) ??
     screwsInEdging(plan, parts, unit)
   );
 }
@@ -65,6 +67,11 @@ function cupTrouble({ cup, leaf }: HingePlan, unit: LengthUnit): HingeTrouble | 
     return { kind: 'cup-distance', distance, limit: mostDistance.length, isTooNear: false };
   }
   return undefined;
+}
+
+function beyondStile(plan: HingePlan, parts: readonly UnmarkedPart[]): HingeTrouble | undefined {
+  const cup = roomForCup(plan, parts);
+  return cup === undefined || cup.reach.compare(cup.room) < 0 ? undefined : { kind: 'cup-beyond-stile', ...cup };
 }
 
 function leafTrouble({ hinge, leaf, gains, form, gap }: HingePlan, unit: LengthUnit): HingeTrouble | undefined {

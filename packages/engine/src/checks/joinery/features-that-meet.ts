@@ -1,6 +1,6 @@
 import { type Finding, featuresMeet, wallTooThin } from '@fettle/findings';
 import { groupAlike } from '../../grouping.ts';
-import type { Feature } from '../../joinery/feature.ts';
+import { type Feature, isHoleOfHardware } from '../../joinery/feature.ts';
 import type { Length } from '../../length/length.ts';
 import { Length as Lengths } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
@@ -42,8 +42,8 @@ interface Near {
 }
 
 function pairsIn({ features: all, frame }: UnmarkedPart, limit: Length): readonly Near[] {
-  // Rows of pin holes have checks of their own, that know how a row may be moved.
-  const features = all.filter(({ kind }) => kind !== 'pin-hole');
+  // Rows of pin holes have checks of their own, that know how a row may be moved; so have the screws of hardware.
+  const features = all.filter((feature) => feature.kind !== 'pin-hole' && !isHoleOfHardware(feature));
   if (features.length < 2 || !features.some((each) => isClosed(each) || isHousing(each))) return [];
   return pairsNearer(
     features.map(({ solid }) => solid),

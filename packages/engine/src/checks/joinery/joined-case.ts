@@ -30,6 +30,7 @@ const kindWords: Readonly<Record<FeatureKind, string>> = {
   'pin-hole': 'row of pin holes',
   notch: 'notch',
   taper: 'taper',
+  bevel: 'bevel',
   vent: 'vent',
 };
 

@@ -1,7 +1,7 @@
 import { type Finding, type Mend, pinHoleTooDeep, pinRowMeetsCut } from '@fettle/findings';
 import { groupAlike } from '../../grouping.ts';
 import type { PinnedShelves } from '../../hardware/shelf-pins.ts';
-import type { Feature } from '../../joinery/feature.ts';
+import { type Feature, isHoleOfHardware } from '../../joinery/feature.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
@@ -103,7 +103,7 @@ function clashesIn(part: UnmarkedPart, holes: readonly Feature[]): readonly Clas
   if (first === undefined || last === undefined) return [];
   // Holes of one opening never meet one another; those of another are bored from the other face, or elsewhere.
   const others = part.features.filter(
-    (each) => !isSameOrigin(each.origin, first.origin) && !isLaterPinHole(each, first),
+    (each) => !isSameOrigin(each.origin, first.origin) && !isLaterPinHole(each, first) && !isHoleOfHardware(each),
   );
   // Most cuts lie apart from all of the holes at once: these come row by row, each row from below.
   const whole = hullOf([boundsOf(first.solid), boundsOf(last.solid)]);
