@@ -16,6 +16,7 @@ import { withFeatures } from './joinery/cut-parts.ts';
 import { joinParts } from './joinery/join-parts.ts';
 import { layOutCarcase } from './layout/carcase.ts';
 import { type FaceLayout, layOutFace } from './layout/lay-out-face.ts';
+import { Length } from './length/length.ts';
 import { carcaseParts } from './parts/carcase-parts.ts';
 import { faceParts } from './parts/face-parts.ts';
 import { frontsInSequence, laidSequences } from './parts/front-sequences.ts';
@@ -41,7 +42,8 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
 
   const unsound: Finding[] = [...positiveCarcase(design, carcase)];
   const face = design.face === undefined || unsound.length > 0 ? undefined : layOutFace(design.face, carcase);
-  if (face !== undefined) unsound.push(...sumFindings(face), ...positiveFace(face));
+  if (face !== undefined)
+    unsound.push(...sumFindings(face, Length.of(design.units.ruler, design.units.unit)), ...positiveFace(face));
   const boxes =
     design.face === undefined || face === undefined
       ? []

@@ -56,7 +56,7 @@ describe('a stack of written fronts', () => {
     expect(mendTitles(finding)).toEqual([
       'Make "blankets" 325/32", 27/32" less',
       'Let "blankets" take the rest',
-      'Share the 27/32" among 4 of them, 27/128" less each',
+      'Share the 27/32" among 4 of them, 3/16" to 7/32" less each',
       'Make "maps" 197/32", 27/32" less',
       'Make "dice" 165/32", 27/32" less',
       'Make "cards" 133/32", 27/32" less',

@@ -51,15 +51,15 @@ describe('fronts that do not add up', () => {
       chest('stack { drawer "top" front 8-15/16" high   drawer "low" front 19-15/16" high }'),
     ));
 
-  test('an edit is exact where what is shown is rounded', async () => {
+  test('what is shared stays on the ruler, and the largest bear the marks that are left', async () => {
     const before = sideboardWith('"blankets" rest', '"blankets" front 11<|> high');
     await checkFix(
       before,
-      'Share the 27/32" among 4 of them, 7/32" − 1/128" less each',
-      sideboardWith('"blankets" rest', '"blankets" front 10-101/128" high')
-        .replace('front 5 high', 'front 4-101/128" high')
-        .replace('front 6 high', 'front 5-101/128" high')
-        .replace('front 7 high', 'front 6-101/128" high'),
+      'Share the 27/32" among 4 of them, 3/16" to 7/32" less each',
+      sideboardWith('"blankets" rest', '"blankets" front 10-25/32" high')
+        .replace('front 5 high', 'front 4-13/16" high')
+        .replace('front 6 high', 'front 5-25/32" high')
+        .replace('front 7 high', 'front 6-25/32" high'),
     );
   });
 });

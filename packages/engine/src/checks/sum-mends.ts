@@ -5,7 +5,7 @@ import type { AxisCell, AxisFailure, Blame } from '../layout/axis.ts';
 import { plainCellLabel } from '../layout/cell-names.ts';
 import { solveAxis } from '../layout/solve-axis.ts';
 import type { SolvedAxis } from '../layout/solve-face.ts';
-import type { Length } from '../length/length.ts';
+import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { innerSizes } from './inner-sizes.ts';
 import { givenAt, isSameOrigin } from './written-sizes.ts';
@@ -18,13 +18,17 @@ import { givenAt, isSameOrigin } from './written-sizes.ts';
 /** More than this is no help: the first few have the most slack. */
 const MOST_RESIZES = 4;
 
-/** Best first: the size that can give most, then letting it take the rest, then all alike, then the other sizes. */
-export function sumMends(axis: SolvedAxis, failure: Extract<AxisFailure, { kind: 'difference' }>): readonly Mend[] {
+/** `mark`: the finest of the maker's ruler. Best first: the size that can give most, then letting it take the rest, then all alike, then the other sizes. */
+export function sumMends(
+  axis: SolvedAxis,
+  failure: Extract<AxisFailure, { kind: 'difference' }>,
+  mark: Length,
+): readonly Mend[] {
   const [first, ...others] = failure.blame.filter((one) => one.mended !== undefined).slice(0, MOST_RESIZES);
   const candidates = [
     first === undefined ? undefined : resize(axis, first, failure.tooMuch),
     ...(first === undefined ? failure.blame.slice(0, 1) : [first]).map((one) => letRest(axis, one)),
-    spread(axis, failure),
+    spread(axis, failure, mark),
     ...failure.blame.flatMap((one) => resizeInner(axis, one, failure.tooMuch)).slice(0, MOST_RESIZES),
     ...others.map((one) => resize(axis, one, failure.tooMuch)),
   ];
@@ -136,15 +140,26 @@ function letRest(axis: SolvedAxis, blame: Blame): Candidate | undefined {
 }
 
 /** The difference in equal parts over all sizes that are written as a number of their own. */
-function spread(axis: SolvedAxis, failure: Extract<AxisFailure, { kind: 'difference' }>): Candidate | undefined {
+function spread(
+  axis: SolvedAxis,
+  failure: Extract<AxisFailure, { kind: 'difference' }>,
+  mark: Length,
+): Candidate | undefined {
   const written = failure.blame.flatMap((one) => {
     const at = givenAt(one.figure);
     return at !== undefined && one.by === 'fixed' ? [{ at, length: one.figure.length }] : [];
   });
   const apart = new Set(written.map(({ at }) => `${at.unit} ${at.start} ${at.end}`)).size;
-  if (written.length < 2 || apart < written.length) return undefined;
-  const each = failure.difference.dividedBy(written.length);
-  const sizes = written.map(({ at, length }) => ({ at, to: failure.tooMuch ? length.minus(each) : length.plus(each) }));
+  if (written.length < 2 || apart < written.length || failure.difference.compare(mark) < 0) return undefined;
+  const shares = inMarks(
+    written.map(({ length }) => length),
+    failure.difference,
+    mark,
+  );
+  const sizes = written.map(({ at, length }, index) => {
+    const share = shares[index] ?? Length.zero;
+    return { at, to: failure.tooMuch ? length.minus(share) : length.plus(share) };
+  });
   if (sizes.some(({ to }) => !to.isPositive())) return undefined;
   return {
     mend: {
@@ -152,13 +167,33 @@ function spread(axis: SolvedAxis, failure: Extract<AxisFailure, { kind: 'differe
       values: {
         difference: failure.difference,
         count: written.length,
-        each,
+        least: shares.reduce((one, other) => one.min(other)),
+        most: shares.reduce((one, other) => one.max(other)),
         direction: failure.tooMuch ? 'less' : 'more',
       },
       changes: sizes.map(({ at, to }): Change => ({ kind: 'set-length', at, to })),
     },
     trial: askingFor(axis, sizes),
   };
+}
+
+/**
+ * Shares that add up to the difference exactly, in whole marks of the ruler so that each size can still be measured: as
+ * many for all, and one more for the largest, where it is seen least, as long as there are some. What is no whole mark
+ * the largest bears as well.
+ */
+function inMarks(sizes: readonly Length[], difference: Length, mark: Length): readonly Length[] {
+  const marks = difference.ratioTo(mark).floor();
+  const forAll = marks.dividedBy(sizes.length).floor();
+  const over = marks.minus(forAll.times(sizes.length));
+  const remainder = difference.minus(mark.times(marks));
+  const shares = sizes.map(() => mark.times(forAll));
+  const bySize = sizes.map((size, at) => ({ size, at })).sort((a, b) => b.size.compare(a.size));
+  for (const [turn, { at }] of bySize.entries()) {
+    const more = Rational.of(turn).compare(over) < 0 ? mark : Length.zero;
+    shares[at] = (shares[at] ?? Length.zero).plus(more).plus(turn === 0 ? remainder : Length.zero);
+  }
+  return shares;
 }
 
 /** What every cell whose size is written at one of these places asks for then: one number may serve several cells. */

@@ -24,13 +24,13 @@ import { givenAt } from './written-sizes.ts';
 
 /**
  * Turns what the axis solver could not do into findings: whose words are to blame, who else is party to it, and what
- * would mend it. Solves nothing itself.
+ * would mend it. Solves nothing itself. `mark` is the finest of the maker's ruler.
  */
-export function sumFindings(layout: FaceLayout): readonly Finding[] {
+export function sumFindings(layout: FaceLayout, mark: Length): readonly Finding[] {
   return [
     ...layout.circles.flatMap((circle) => circleFinding(layout, circle)),
     ...layout.axes.flatMap((axis) => [
-      ...(axis.result.kind === 'failed' ? failureFindings(axis, axis.result.failure) : []),
+      ...(axis.result.kind === 'failed' ? failureFindings(axis, axis.result.failure, mark) : []),
       ...axis.result.clashes.map((clash) => clashFinding(axis, clash)),
     ]),
   ];
@@ -63,10 +63,10 @@ function restInstead(at: Origin): Mend {
   return { how: 'let-rest', values: {}, changes: [{ kind: 'set-words', at, words: 'rest' }] };
 }
 
-function failureFindings(axis: SolvedAxis, failure: AxisFailure): readonly Finding[] {
+function failureFindings(axis: SolvedAxis, failure: AxisFailure, mark: Length): readonly Finding[] {
   switch (failure.kind) {
     case 'difference':
-      return [differenceFinding(axis, failure)];
+      return [differenceFinding(axis, failure, mark)];
     case 'nothing-left':
       return [nothingLeftFinding(axis, failure)];
     case 'not-positive':
@@ -101,7 +101,11 @@ function failureFindings(axis: SolvedAxis, failure: AxisFailure): readonly Findi
   }
 }
 
-function differenceFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kind: 'difference' }>): Finding {
+function differenceFinding(
+  axis: SolvedAxis,
+  failure: Extract<AxisFailure, { kind: 'difference' }>,
+  mark: Length,
+): Finding {
   const first = failure.blame[0];
   const blamed = first === undefined ? undefined : cellOf(axis, first.id);
   const laps = lapsAtEnds(axis);
@@ -118,7 +122,7 @@ function differenceFinding(axis: SolvedAxis, failure: Extract<AxisFailure, { kin
     },
     {
       related: [...totalRelated(axis, failure.available, laps), ...fixedRelated(axis, failure.blame, blamed)],
-      mends: sumMends(axis, failure),
+      mends: sumMends(axis, failure, mark),
     },
   );
 }

@@ -7,6 +7,11 @@ function frontsAnd(between: { readonly words: string; readonly total: Measure } 
     : `fronts, gaps and ${say.length(between.total)} of ${between.words}`;
 }
 
+/** In whole marks of the ruler some may bear one more than others. */
+function shares(least: Measure, most: Measure, say: Say): string {
+  return least.exactInches === most.exactInches ? say.length(least) : `${say.length(least)} to ${say.length(most)}`;
+}
+
 /** Fronts and gaps along one row or stack need more, or leave more, than the face has. */
 export const frontsDoNotAddUp = defineFinding<{
   /** What fronts, gaps and dividers together need. */
@@ -41,7 +46,7 @@ export const frontsDoNotAddUp = defineFinding<{
     'let-rest': (values, say) => `Let ${subject(values, say)} take the rest`,
     spread: (values, say) =>
       `Share the ${say.length(values['difference'] as Measure)} among ${Number(values['count']) === 2 ? 'both' : `${String(values['count'])} of them`}, ` +
-      `${say.length(values['each'] as Measure)} ${String(values['direction'])} each`,
+      `${shares(values['least'] as Measure, values['most'] as Measure, say)} ${String(values['direction'])} each`,
   },
   help: `
 Along a row or a stack every front, every gap and every shown divider has to add up to the space there is. Here nothing
