@@ -8,6 +8,7 @@ export { cannotFollowInSequence } from './catalogue/cannot-follow-in-sequence.ts
 export { caseGainTooDeep } from './catalogue/case-gain-too-deep.ts';
 export { clearanceIsNoFloat } from './catalogue/clearance-is-no-float.ts';
 export { closingEdgeNeedsBevel } from './catalogue/closing-edge-needs-bevel.ts';
+export { compartmentsDoNotFit } from './catalogue/compartments-do-not-fit.ts';
 export { contentsDoNotFit } from './catalogue/contents-do-not-fit.ts';
 export { crosscutTooLong } from './catalogue/crosscut-too-long.ts';
 export { crosscutTooWide } from './catalogue/crosscut-too-wide.ts';

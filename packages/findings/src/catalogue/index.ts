@@ -7,6 +7,7 @@ import { cannotFollowInSequence } from './cannot-follow-in-sequence.ts';
 import { caseGainTooDeep } from './case-gain-too-deep.ts';
 import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
 import { closingEdgeNeedsBevel } from './closing-edge-needs-bevel.ts';
+import { compartmentsDoNotFit } from './compartments-do-not-fit.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
 import { crosscutTooLong } from './crosscut-too-long.ts';
 import { crosscutTooWide } from './crosscut-too-wide.ts';
@@ -275,6 +276,7 @@ const kinds: readonly AnyKind[] = [
   cannotBeBoth,
   contentsDoNotFit,
   crosscutTooLong,
+  compartmentsDoNotFit,
   crosscutTooWide,
   dividerOutOfPlace,
   doorTooWide,

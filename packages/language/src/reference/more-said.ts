@@ -62,7 +62,7 @@ piece "Bread chest" {
       false-front "grille" front 6 high { vent 8 wide, 2 high, 2 up, corners 1/4 }
     }
     fronts "MDF"
-    drawers { sides "MDF"   bottom "MDF", 1/4 up   corners butt   runners 3/4 high, thick 1/4, of "walnut", by screws "No. 6"   clear 1/2 above }
+    drawers { sides "MDF"   bottom "MDF", 1/4 up   corners butt   runners 3/4 high, thick 1/4, of "walnut", by screws "No. 6"   compartments 2 front to back   clear 1/2 above }
   }
 }
 
@@ -109,7 +109,7 @@ piece "Cabinet" {
       stack "middle" rest, at least 16 {
         dividers web-frame of "walnut", rails 2-1/2 wide, behind fronts
         false-front "basin" front 5 high
-        drawer "tools" share 1 { runners centre, 1/2 high, 1-1/2 wide   pulls "bar 5", level, 1 on each, 2 below top, screws 1-7/8 long   box 4 high   fronts "walnut" }
+        drawer "tools" share 1 { runners centre, 1/2 high, 1-1/2 wide   compartments 3 across, of "MDF" thick 1/4, 2 high, dadoes 1/8 deep { compartment 3 wide { holds 1 "record" }   compartment   compartment }   pulls "bar 5", level, 1 on each, 2 below top, screws 1-7/8 long   box 4 high   fronts "walnut" }
         row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   fronts "walnut", frame-and-panel { stiles 2 wide   glass thick 1/8, in rabbet 3/8 wide, rabbet 3/8 deep, clearance 1/8, safety }   shelves 1 adjustable { pins system rows }   hinges "butt 2-1/2", 2 to each door, 1 from ends, case gain 1/64 deep   catch magnet, at top   stop at bottom   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
         open "books" rest { shelves 1 adjustable of "MDF" }
       }
