@@ -159,6 +159,7 @@ export { slideTooLong } from './catalogue/slide-too-long.ts';
 export { slidesCompared } from './catalogue/slides-compared.ts';
 export { slidesNeedPacking } from './catalogue/slides-need-packing.ts';
 export { slidesOverloaded } from './catalogue/slides-overloaded.ts';
+export { smallPullOnLongBlank } from './catalogue/small-pull-on-long-blank.ts';
 export { solidPanelCannotMove } from './catalogue/solid-panel-cannot-move.ts';
 export { solidTopCannotMove } from './catalogue/solid-top-cannot-move.ts';
 export { stileNarrowerThanSide } from './catalogue/stile-narrower-than-side.ts';

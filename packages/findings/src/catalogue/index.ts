@@ -157,6 +157,7 @@ import { slideTooLong } from './slide-too-long.ts';
 import { slidesCompared } from './slides-compared.ts';
 import { slidesNeedPacking } from './slides-need-packing.ts';
 import { slidesOverloaded } from './slides-overloaded.ts';
+import { smallPullOnLongBlank } from './small-pull-on-long-blank.ts';
 import { solidPanelCannotMove } from './solid-panel-cannot-move.ts';
 import { solidTopCannotMove } from './solid-top-cannot-move.ts';
 import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
@@ -230,6 +231,7 @@ const kinds: readonly AnyKind[] = [
   sequenceLargerThanStock,
   sequenceWithoutOrder,
   sheetByBoardFoot,
+  smallPullOnLongBlank,
   stockSizeNotPositive,
   stockWithoutSize,
   thickerThanLumber,

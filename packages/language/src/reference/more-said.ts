@@ -20,7 +20,7 @@ slide "hidden 18" under mount, 18 long, takes 3/16 each side, takes 9/16 below, 
 hinge "butt 2-1/2" butt, 2-1/2 long, leaf 5/8 wide, 1/8 closed, screws 1/2 long, 3 screws in each leaf, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
 hinge "cup 35" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance, fixing-holes 45mm apart, fixing-holes 9.5mm behind cup, plate 37mm from front, screws 12mm long, for overlay doors
 pull "bar 5" 5-1/2 wide, 1/2 high, 5 between screws, stands out 1-1/4, screws 1-1/4 long, thread 3/8 deep, costs 9 each
-pull "knob 1" 1 wide, round, stands out 1, thread 3/8 deep
+pull "knob 1" 1 wide, round, of "walnut", stands out 1, thread 3/8 deep
 cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
 dowel "8 mm" 8mm thick, 35mm long
 screw "No. 8" 2 long, pilot 1/8, clearance 3/16
