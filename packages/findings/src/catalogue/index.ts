@@ -83,9 +83,9 @@ import { nameMissing } from './name-missing.ts';
 import { nameNotClosed } from './name-not-closed.ts';
 import { nameNotOpened } from './name-not-opened.ts';
 import { noCutterForGroove } from './no-cutter-for-groove.ts';
+import { noRoomForCentreRunner } from './no-room-for-centre-runner.ts';
 import { noToolForJoint } from './no-tool-for-joint.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
-import { noRoomForCentreRunner } from './no-room-for-centre-runner.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToCatchOn } from './nothing-to-catch-on.ts';
 import { nothingToMake } from './nothing-to-make.ts';
@@ -276,9 +276,9 @@ const kinds: readonly AnyKind[] = [
   braceNotClosed,
   braceNotOpened,
   cannotBeBoth,
+  compartmentsDoNotFit,
   contentsDoNotFit,
   crosscutTooLong,
-  compartmentsDoNotFit,
   crosscutTooWide,
   dividerOutOfPlace,
   doorTooWide,
@@ -335,11 +335,11 @@ const kinds: readonly AnyKind[] = [
   nameNotOpened,
   noCutterForGroove,
   notCheckedYet,
+  noRoomForCentreRunner,
   nothingToMake,
   offTheRuler,
   packerDoesNotFit,
   partLongerThanStock,
-  noRoomForCentreRunner,
   partTooShortForMachine,
   partWiderThanStock,
   patternNeverUsed,
