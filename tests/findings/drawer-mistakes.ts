@@ -123,6 +123,22 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     says: 'there is 1/4": 3/4" too little',
   },
   {
+    slip: 'compartments wider than their drawer',
+    changes: [[upper, `${upper} { compartments of "thin" { compartment 8 wide   compartment 4 wide } }`]],
+    code: 'compartments-do-not-fit',
+    words: '4',
+    says: '2 compartments and the partitions between them take 12-1/4" across, inside the box of "upper" there is 12": 1/4" too much',
+  },
+  {
+    slip: 'a thing in a compartment too narrow for it',
+    changes: [
+      [upper, `${upper} { compartments of "thin" { compartment 1-1/2 wide { holds "weight" }   compartment } }`],
+    ],
+    code: 'contents-do-not-fit',
+    words: 'holds "weight"',
+    says: '"weight" is 1/2" too wide for compartment 1 of "upper"',
+  },
+  {
     slip: 'packers behind wooden runners',
     changes: [[slides, 'runners 3/4 high, thick 1/4, of "maple"   packers 1/4 of "maple"']],
     code: 'detail-without-joint',

@@ -43,7 +43,7 @@ const TOLERANCE_MM = 0.001;
 const LEAST_SEEN = 0.2;
 
 export const FRONTS: readonly PartRole[] = ['door', 'drawer-front', 'false-front', 'lid'];
-const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom'];
+const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom', 'drawer-partition'];
 /** Hidden edges of these are worth a dashed line; those of drawer boxes and backs would only clutter the sheet. */
 const SHOWN_HIDDEN: readonly PartRole[] = [
   'top',

@@ -3,6 +3,7 @@
  */
 
 export * from './design/construction-design.ts';
+export * from './design/compartments-design.ts';
 export * from './design/contents-design.ts';
 export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } from './design/derive.ts';
 export * from './design/design.ts';

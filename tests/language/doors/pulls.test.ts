@@ -8,7 +8,7 @@ const bar = 'pull "bar" 5 wide, 1/2 high, 4 between screws, stands out 1, thread
 const dish = 'pull "dish" 3 wide, round, let in 3/8 deep';
 const across = 'from the left edge of the front to the middle of the pull';
 const up = 'from the lower edge of the front to the middle of the pull';
-const wanted = 'screws that fill its thread measure';
+const wanted = 'length of the screws that fill its thread';
 const box = 'drawers { sides thick 1/2   bottom thick 1/4   corners dovetail   clear 1/4 below, 1/4 above }';
 
 describe('pulls of drawers', () => {
@@ -81,5 +81,29 @@ describe('pulls of doors', () => {
     expect(left).toEqual(right);
     // The middle of the case, and a radius of 1-1/2.
     expect(left).toMatchObject({ centre: [{ exactInches: '10' }, {}], radius: { exactInches: '3/2' } });
+  });
+});
+
+describe('pulls that are made in the shop', () => {
+  const wood = 'board "maple" any thickness, 8 wide, 120 long';
+  const made = (size: string) =>
+    `${wood}\npull "own" ${size} wide, 3/4 high, of "maple", stands out 3/4, thread 3/8 deep`;
+  const text = (entry: string) =>
+    caseWith(
+      `inset, gap 3/32 { stack { drawer "one" front 6 high   drawer "two" front 8 high   open rest }   pulls "own"   fronts thick 3/4   ${box} }`,
+      entry,
+      '20 wide, 30 high, 18 deep',
+    );
+
+  it('stay on a long blank until they are done, told once for all of them', async () => {
+    expect((await pieceIn(text(made('3')))).notes.filter((code) => code === 'small-pull-on-long-blank')).toHaveLength(
+      1,
+    );
+  });
+
+  it('are nothing to worry about where they are long or bought', async () => {
+    expect((await pieceIn(text(made('12')))).notes).not.toContain('small-pull-on-long-blank');
+    const bought = made('3').replace(', of "maple"', '').replace(wood, '');
+    expect((await pieceIn(text(bought))).notes).not.toContain('small-pull-on-long-blank');
   });
 });

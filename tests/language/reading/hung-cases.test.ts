@@ -89,9 +89,12 @@ describe('screws for the wall', () => {
       caseOf('hung on wall, 54 above floor, by screws "No. 10"   nailers 3 wide of "ply", by screws'),
     );
     // 34-1/2" of strip meet two studs 16" apart; 54" + 26-1/4" + 1-1/2"; 1/4" + 3/4" + 1/2" + 1-1/2" = 3".
-    const upper = ['wall screw of the upper nailer', 'No. 10', '327/4', '3'];
-    const lower = ['wall screw of the lower nailer', 'No. 10', '225/4', '3'];
-    expect(set(evaluation)).toEqual([upper, upper, lower, lower]);
+    expect(set(evaluation)).toEqual([
+      ['wall screw 1 of the upper nailer', 'No. 10', '327/4', '3'],
+      ['wall screw 2 of the upper nailer', 'No. 10', '327/4', '3'],
+      ['wall screw 1 of the lower nailer', 'No. 10', '225/4', '3'],
+      ['wall screw 2 of the lower nailer', 'No. 10', '225/4', '3'],
+    ]);
   });
 
   test('more where studs are closer, never fewer than two', async () => {
@@ -110,10 +113,10 @@ describe('screws for the wall', () => {
       ),
     );
     expect(set(evaluation).map(([label]) => label)).toEqual([
-      'wall screw of the upper part of the back',
-      'wall screw of the upper part of the back',
-      'wall screw of the lower part of the back',
-      'wall screw of the lower part of the back',
+      'wall screw 1 of the upper part of the back',
+      'wall screw 2 of the upper part of the back',
+      'wall screw 1 of the lower part of the back',
+      'wall screw 2 of the lower part of the back',
     ]);
   });
 

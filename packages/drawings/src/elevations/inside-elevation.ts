@@ -11,7 +11,7 @@ import { onStandardSheet } from '../views/standard-sheet.ts';
 import { viewedParts } from '../views/viewed-parts.ts';
 import { elevationNotes } from './elevation-notes.ts';
 
-const TAKEN_OUT: readonly PartRole[] = [...FRONTS, 'drawer-side', 'drawer-end', 'drawer-bottom'];
+const TAKEN_OUT: readonly PartRole[] = [...FRONTS, 'drawer-side', 'drawer-end', 'drawer-bottom', 'drawer-partition'];
 
 /** The piece seen from the front without fronts and drawers. Never fails: what cannot be drawn is said on the sheet. */
 export function insideElevation(evaluation: Evaluation): Drawing {

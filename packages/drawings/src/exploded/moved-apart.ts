@@ -12,7 +12,7 @@ import { type Vector, vector } from '../shapes/vectors.ts';
 
 type Axis = 'x' | 'y' | 'z';
 const AXES: readonly Axis[] = ['x', 'y', 'z'];
-const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom'];
+const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom', 'drawer-partition'];
 
 /** What is moved as one, and comes apart in itself by less. */
 interface Unit {

@@ -158,7 +158,12 @@ export function headWords({ frame, same, mirrored }: AlikeParts): string {
   const marks = marksOf(same.map(({ mark }) => mark));
   const labels = [...new Set(same.map((each) => cleanName(each.label)))];
   const joined = labels.join(', ');
-  const label = labels.length === 1 || joined.length <= LONGEST_LABEL ? joined : part.role.replace('-', ' ');
+  // What they are stands before where they are: 'left runner between "cards" and "dice"'.
+  const what = [...new Set(labels.map((each) => each.replace(/ (?:between|behind|beside|of|in|under) .*$/, '')))].join(
+    ', ',
+  );
+  const short = what.length <= LONGEST_LABEL ? what : part.role.replace('-', ' ');
+  const label = labels.length === 1 || joined.length <= LONGEST_LABEL ? joined : short;
   // How many is said before the name, of which a long one is cut.
   const more = [
     ...(same.length === 1 ? [] : [`${same.length} pieces`]),

@@ -5,6 +5,7 @@ import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
 import { reachBehind } from '../layout/front-thickness.ts';
 import { withinInterior } from '../layout/spans.ts';
+import { compartmentSizes } from '../parts/compartments.ts';
 import { bottomUp, drawerBox } from '../parts/drawer-box.ts';
 import { clearHeights } from '../parts/shelf-places.ts';
 import { BOX_SIDES, usual } from '../tables/trade-habits.ts';
@@ -15,6 +16,8 @@ export interface RoomInside {
   readonly depth: Figure;
   /** Of each of them, from below. */
   readonly heights: readonly Figure[];
+  /** Of a drawer with compartments: what is clear in each, from the left or from the front. */
+  readonly compartments?: { readonly way: 'across' | 'behind'; readonly sizes: readonly Figure[] };
 }
 
 export function roomInside(
@@ -72,5 +75,10 @@ function roomInBox(
         ...turned(bottomUp(drawer, layout.unit)),
       ]),
     ],
+    ...(drawer.compartments === undefined
+      ? {}
+      : {
+          compartments: { way: drawer.compartments.way, sizes: compartmentSizes(drawer.compartments, box, thick) },
+        }),
   };
 }

@@ -1,5 +1,6 @@
 import type { Origin } from '@fettle/findings';
 import type { Rational } from '../length/rational.ts';
+import type { CompartmentsDesign } from './compartments-design.ts';
 import type {
   DustPanelDesign,
   EdgingDesign,
@@ -330,6 +331,7 @@ export interface DrawerDesign {
   readonly compared?: ComparedSlides;
   /** Wooden runners; slides come before them where both are said. */
   readonly runners?: RunnersDesign;
+  readonly compartments?: CompartmentsDesign;
   /** The last statement about these drawers, after which another may be written. */
   readonly lastStatement?: Origin;
   /** Free height under and over the box inside its opening. */

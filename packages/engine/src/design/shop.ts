@@ -100,6 +100,8 @@ export interface PullEntry {
   /** It lies in a recess of this depth instead of being screwed through the front. */
   readonly letIn?: Figure;
   readonly isRound: boolean;
+  /** The stock that the shop makes it of; absent where it is bought. */
+  readonly madeOf?: string;
   readonly price?: Price;
 }
 
@@ -122,6 +124,7 @@ export interface DowelEntry {
   readonly origin: Origin;
   readonly diameter: Figure;
   readonly length: Figure;
+  readonly price?: Price;
 }
 
 export interface ScrewEntry {
@@ -132,6 +135,7 @@ export interface ScrewEntry {
   readonly pilot: Figure;
   /** Diameter of the hole that the shank passes through. */
   readonly clearance: Figure;
+  readonly price?: Price;
 }
 
 /** A tenon of its own that lies in a mortise in either part. */
@@ -141,6 +145,7 @@ export interface LooseTenonEntry {
   readonly thickness: Figure;
   readonly width: Figure;
   readonly length: Figure;
+  readonly price?: Price;
 }
 
 /** Limits that are absent are not known and are not checked. */

@@ -78,7 +78,7 @@ function fitPull(
         ...(entry.letIn === undefined ? [] : [{ words: 'depth of its recess', figure: entry.letIn }]),
         ...(plan.wantedScrew === undefined
           ? []
-          : [{ words: 'screws that fill its thread measure', figure: plan.wantedScrew }]),
+          : [{ words: 'length of the screws that fill its thread', figure: plan.wantedScrew }]),
       ],
       ...outlineOf(plan, x, y),
       screws: [],

@@ -130,7 +130,7 @@ export function fitWallScrews(one: HungCase): FittedHardware {
           id: `${part.id}/wall-screw-${words === part.label ? '' : `${words} `}${at + 1}`,
           kind: 'anchor',
           ...(asked === undefined ? {} : { entry: asked.screw.name }),
-          label: `wall screw of the ${words}`,
+          label: `wall screw ${at + 1} of the ${words}`,
           on: [part.id],
           set: [height, { words: 'long, at least', figure: needed }],
           screws: [],

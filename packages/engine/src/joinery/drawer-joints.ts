@@ -46,9 +46,11 @@ function drawersOf(face: FaceDesign): ReadonlyMap<string, DrawerDesign> {
 function boxPlans(drawer: DrawerDesign, box: readonly UnmarkedPart[], facts: JoineryFacts): readonly JointPlan[] {
   const of = (role: UnmarkedPart['role']) => box.filter((part) => part.role === role);
   const [sides, ends, bottoms] = [of('drawer-side'), of('drawer-end'), of('drawer-bottom')];
+  const partitions = of('drawer-partition');
   return [
     ...sides.flatMap((side) => ends.map((end) => cornerPlan(drawer, side, end, facts))),
     ...bottoms.flatMap((bottom) => [...sides, ...ends].flatMap((holder) => bottomPlan(drawer, bottom, holder))),
+    ...partitions.flatMap((held) => [...sides, ...ends].flatMap((holder) => partitionPlan(drawer, held, holder))),
   ];
 }
 
@@ -225,6 +227,45 @@ function bottomPlan(drawer: DrawerDesign, bottom: UnmarkedPart, holder: Unmarked
           width: bottom.thickness,
           depth: drawer.bottomGroove,
           runs,
+        }),
+      ],
+    },
+  ];
+}
+
+/** From the bottom of the box up through the upper edge of its wall, so that the partition is slid in from above. */
+function partitionPlan(drawer: DrawerDesign, held: UnmarkedPart, holder: UnmarkedPart): readonly JointPlan[] {
+  const { compartments } = drawer;
+  const axis = holder.thin;
+  if (compartments === undefined || !compartments.dado.length.isPositive() || held.thin === axis) return [];
+  const isFirst = holder.box[axis].start.length.compare(held.box[axis].start.length) <= 0;
+  const at: FaceOfPart = isFirst ? `+${axis}` : `-${axis}`;
+  const joint: Joint = {
+    id: `${held.id}>${holder.id}`,
+    kind: 'dado',
+    held: held.id,
+    holding: holder.id,
+    at,
+    origin: compartments.origin,
+    isAssumed: compartments.dado.reason.kind !== 'given',
+    fit: { kind: 'snug', by: nothingLeft() },
+  };
+  const face = isFirst ? holder.box[axis].end.length : holder.box[axis].start.length;
+  const depth = compartments.dado.length;
+  const into: Interval = isFirst ? { from: face.minus(depth), to: face } : { from: face, to: face.plus(depth) };
+  const across = wholeOf(held.box, held.thin);
+  const y: Interval = { from: held.box.y.start.length, to: holder.box.y.end.length };
+  if (y.from.compare(y.to) >= 0) return [];
+  const solid: BoxSolid = axis === 'x' ? boxOf(into, y, across) : boxOf(across, y, into);
+  return [
+    {
+      joint,
+      growth: [],
+      cut: () => [
+        featureOf(holder, 'dado', solid, at, joint, held.id, {
+          width: held.thickness,
+          depth: compartments.dado,
+          runs: 'y',
         }),
       ],
     },

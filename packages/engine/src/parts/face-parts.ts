@@ -7,11 +7,12 @@ import { doorFrame, frontDeep, frontMaterial, reachBehind, thickestFront } from 
 import { leafId } from '../layout/leaf-ids.ts';
 import { spanFrom, toInterior } from '../layout/spans.ts';
 import { frontsAtDivider, isBehindFronts, placeOf } from '../layout/touching-fronts.ts';
+import { compartmentParts } from './compartments.ts';
 import { drawerBoxParts } from './drawer-box.ts';
 import { framedPanelParts } from './framed-panel.ts';
+import type { FrontsInSequence } from './front-sequences.ts';
 import type { PartRole } from './part.ts';
 import { shelfParts } from './shelves.ts';
-import type { FrontsInSequence } from './front-sequences.ts';
 import { slab, type UnmarkedPart } from './slab.ts';
 import { standingOn, webFrameParts } from './web-frame.ts';
 
@@ -53,7 +54,11 @@ function collect(
       parts.push(...frontParts(face, cell, layout, laid.leaves, inSequence));
       const drawer = cell.drawer ?? face.drawers;
       if (cell.what === 'drawer' && drawer !== undefined) {
-        parts.push(...drawerBoxParts(cell, drawer, reachBehind(cell, face, layout), layout, laid.opening));
+        const reach = reachBehind(cell, face, layout);
+        parts.push(
+          ...drawerBoxParts(cell, drawer, reach, layout, laid.opening),
+          ...compartmentParts(cell, drawer, reach, layout, laid.opening),
+        );
       }
       if (cell.shelves !== undefined) {
         parts.push(...shelfParts(cell, cell.shelves, reachBehind(cell, face, layout), layout, laid.opening));

@@ -33,6 +33,7 @@ export type PartRole =
   | 'drawer-side'
   | 'drawer-end'
   | 'drawer-bottom'
+  | 'drawer-partition'
   | 'packer'
   | 'runner'
   | 'shelf'

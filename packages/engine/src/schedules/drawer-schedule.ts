@@ -1,4 +1,6 @@
+import type { HeldDesign } from '../design/contents-design.ts';
 import { derive, less, plus } from '../design/derive.ts';
+import type { FrontCell } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
 import type { Evaluation, Span } from '../evaluation.ts';
 import type { HardwareKind, PlacedHardware } from '../hardware/placed-hardware.ts';
@@ -41,10 +43,17 @@ export function drawerSchedule({ layout, parts, hardware }: Evaluation): readonl
         ...(front === undefined ? {} : { front }),
         ...(box === undefined ? {} : { box }),
         slides: hardware.filter((each) => carrying.has(each.kind) && each.cell === cell.id),
-        holds: (cell.holds ?? []).map(({ count, thing }) => ({ count, thing: thing.name })),
+        holds: [...(cell.holds ?? []), ...heldInCompartments(cell)].map(({ count, thing }) => ({
+          count,
+          thing: thing.name,
+        })),
       },
     ];
   });
+}
+
+function heldInCompartments({ drawer }: FrontCell): readonly HeldDesign[] {
+  return (drawer?.compartments?.each ?? []).flatMap(({ holds }) => holds ?? []);
 }
 
 function boxOf(parts: readonly Part[]): ScheduledDrawer['box'] | undefined {

@@ -56,6 +56,9 @@ export const USUAL_THREAD: TradeLimit = { inches: Length.inches(3, 8), metric: L
 /** Common practice, no source: the hole that the screw of a pull passes through. */
 export const PULL_SCREW_HOLE: TradeLimit = { inches: Length.inches(3, 16), metric: Length.millimetres(5) };
 
+/** Common practice, no source: what one works on a machine stays this long, so that there is enough to hold. */
+export const LEAST_TO_HOLD: TradeLimit = { inches: Length.inches(12), metric: Length.millimetres(300) };
+
 /** Common practice, no source: what a pane has to lie on wherever it is pushed to. */
 export const LEAST_LAP_OF_GLASS: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(3) };
 

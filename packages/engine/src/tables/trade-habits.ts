@@ -115,6 +115,20 @@ export const RUNNER_THICKNESS = pair(
   '6 mm',
   (size) => `runners are about ${size} thick, common practice`,
 );
+export const COMPARTMENT_WALL = pair(
+  inch(1, 4),
+  '1/4 inch',
+  mm(6),
+  '6 mm',
+  (size) => `partitions in a drawer are about ${size} thick, common practice`,
+);
+export const COMPARTMENT_DADO = pair(
+  inch(1, 8),
+  '1/8 inch',
+  mm(3),
+  '3 mm',
+  (size) => `partitions of a drawer lie about ${size} deep in its walls, common practice`,
+);
 export const CENTRE_RUNNER_WIDE = pair(
   inch(3, 2),
   '1-1/2 inches',

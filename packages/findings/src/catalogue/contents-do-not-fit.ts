@@ -5,14 +5,16 @@ import { subject } from '../named.ts';
 export const contentsDoNotFit = defineFinding<{
   readonly name?: string;
   readonly words: string;
+  /** 'compartment 2 of ', where it is only a part of it. */
+  readonly part?: string;
   readonly thing: string;
   readonly count: number;
   /** How many of them found a place. */
   readonly fits: number;
   /** One more than there are shelves. */
   readonly rooms: number;
-  /** Where they differ, the sizes are those of the highest. */
-  readonly spaces: 'alike' | 'differ';
+  /** Where they differ, the sizes are those of the highest, or of the largest. */
+  readonly spaces: 'alike' | 'differ' | 'differ-in-size';
   readonly width: Measure;
   readonly depth: Measure;
   readonly height: Measure;
@@ -24,10 +26,11 @@ export const contentsDoNotFit = defineFinding<{
   severity: 'warning',
   title: 'What it must hold does not go in',
   headline: (facts, say) => {
-    const spaces = `${facts.spaces === 'alike' ? 'in each' : 'in the highest'} of ${facts.rooms} spaces`;
+    const which = { alike: 'in each', differ: 'in the highest', 'differ-in-size': 'in the largest' }[facts.spaces];
+    const spaces = `${which} of ${facts.rooms} spaces`;
     const rooms = facts.rooms === 1 ? 'inside' : spaces;
     const clear = `${say.length(facts.width)} wide, ${say.length(facts.depth)} deep, ${say.length(facts.height)} high ${rooms}`;
-    const who = subject(facts, say);
+    const who = `${facts.part ?? ''}${subject(facts, say)}`;
     const thing = say.name(facts.thing);
     if (facts.side !== undefined && facts.short !== undefined) {
       return `${thing} is ${say.length(facts.short)} too ${facts.side} for ${who}: ${clear}`;

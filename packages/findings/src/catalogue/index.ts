@@ -7,6 +7,7 @@ import { cannotFollowInSequence } from './cannot-follow-in-sequence.ts';
 import { caseGainTooDeep } from './case-gain-too-deep.ts';
 import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
 import { closingEdgeNeedsBevel } from './closing-edge-needs-bevel.ts';
+import { compartmentsDoNotFit } from './compartments-do-not-fit.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
 import { crosscutTooLong } from './crosscut-too-long.ts';
 import { crosscutTooWide } from './crosscut-too-wide.ts';
@@ -82,9 +83,9 @@ import { nameMissing } from './name-missing.ts';
 import { nameNotClosed } from './name-not-closed.ts';
 import { nameNotOpened } from './name-not-opened.ts';
 import { noCutterForGroove } from './no-cutter-for-groove.ts';
+import { noRoomForCentreRunner } from './no-room-for-centre-runner.ts';
 import { noToolForJoint } from './no-tool-for-joint.ts';
 import { notCheckedYet } from './not-checked-yet.ts';
-import { noRoomForCentreRunner } from './no-room-for-centre-runner.ts';
 import { notchCutsFrame } from './notch-cuts-frame.ts';
 import { nothingToCatchOn } from './nothing-to-catch-on.ts';
 import { nothingToMake } from './nothing-to-make.ts';
@@ -156,6 +157,7 @@ import { slideTooLong } from './slide-too-long.ts';
 import { slidesCompared } from './slides-compared.ts';
 import { slidesNeedPacking } from './slides-need-packing.ts';
 import { slidesOverloaded } from './slides-overloaded.ts';
+import { smallPullOnLongBlank } from './small-pull-on-long-blank.ts';
 import { solidPanelCannotMove } from './solid-panel-cannot-move.ts';
 import { solidTopCannotMove } from './solid-top-cannot-move.ts';
 import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
@@ -229,6 +231,7 @@ const kinds: readonly AnyKind[] = [
   sequenceLargerThanStock,
   sequenceWithoutOrder,
   sheetByBoardFoot,
+  smallPullOnLongBlank,
   stockSizeNotPositive,
   stockWithoutSize,
   thickerThanLumber,
@@ -273,6 +276,7 @@ const kinds: readonly AnyKind[] = [
   braceNotClosed,
   braceNotOpened,
   cannotBeBoth,
+  compartmentsDoNotFit,
   contentsDoNotFit,
   crosscutTooLong,
   crosscutTooWide,
@@ -331,11 +335,11 @@ const kinds: readonly AnyKind[] = [
   nameNotOpened,
   noCutterForGroove,
   notCheckedYet,
+  noRoomForCentreRunner,
   nothingToMake,
   offTheRuler,
   packerDoesNotFit,
   partLongerThanStock,
-  noRoomForCentreRunner,
   partTooShortForMachine,
   partWiderThanStock,
   patternNeverUsed,

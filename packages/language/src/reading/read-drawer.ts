@@ -4,6 +4,7 @@ import {
   BOX_CLEAR_BELOW,
   CENTRE_RUNNER_WIDE,
   type ComparedSlides,
+  type CompartmentsDesign,
   type DrawerBottomHeld,
   type DrawerDesign,
   type Figure,
@@ -23,6 +24,7 @@ import { cannotBeBoth, type Origin } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
+import { readCompartments } from './read-compartments.ts';
 import { readScrew } from './read-joints.ts';
 import { readPanel } from './read-material.ts';
 import { readSlide, readStock } from './read-shop.ts';
@@ -56,6 +58,7 @@ export interface DrawerSaid {
   readonly packers?: PackersDesign;
   readonly compared?: ComparedSlides;
   readonly runners?: RunnersDesign;
+  readonly compartments?: CompartmentsDesign;
   readonly clearBelow?: Figure;
   readonly clearAbove?: Figure;
   readonly boxWidth?: Figure;
@@ -94,6 +97,8 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
   }
   const compareStatement = only('compare');
   const compared = compareStatement && readCompared(new Reader(compareStatement, compare, context));
+  const compartmentsStatement = only('compartments');
+  const inside = compartmentsStatement && readCompartments(context, compartmentsStatement);
   const boxStatement = only('box');
   const box = boxStatement && new Reader(boxStatement, boxSize, context);
   const clearReaders = bodyStatements(statement, 'clear').map((each) => new Reader(each, clear, context));
@@ -121,6 +126,7 @@ export function readDrawer(context: ReadContext, statement: Statement): DrawerSa
     ...(packed === undefined ? {} : { packers: packed }),
     ...(compared === undefined ? {} : { compared }),
     ...(onRunners === undefined ? {} : { runners: onRunners }),
+    ...(inside === undefined ? {} : { compartments: inside }),
     ...(clearBelow === undefined ? {} : { clearBelow }),
     ...(clearAbove === undefined ? {} : { clearAbove }),
     ...(boxWidth === undefined ? {} : { boxWidth }),

@@ -26,6 +26,7 @@ export function readPull(statement: Statement, documents: LangiumDocuments): Pul
     ...optional('thread', shopFigure(reader.length('thread <length> deep'), statement)),
     ...optional('letIn', shopFigure(reader.length('let in <length> deep'), statement)),
     isRound,
+    ...optional('madeOf', reader.target('of <stock>')?.name),
     ...optional('price', priceOf('each', reader.number('costs <number> each'))),
   };
   entries.set(statement, entry);

@@ -20,7 +20,7 @@ slide "hidden 18" under mount, 18 long, takes 3/16 each side, takes 9/16 below, 
 hinge "butt 2-1/2" butt, 2-1/2 long, leaf 5/8 wide, 1/8 closed, screws 1/2 long, 3 screws in each leaf, doors 5/8 to 1 thick, doors at most 24 wide, for inset doors, costs 6 each
 hinge "cup 35" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance, fixing-holes 45mm apart, fixing-holes 9.5mm behind cup, plate 37mm from front, screws 12mm long, for overlay doors
 pull "bar 5" 5-1/2 wide, 1/2 high, 5 between screws, stands out 1-1/4, screws 1-1/4 long, thread 3/8 deep, costs 9 each
-pull "knob 1" 1 wide, round, stands out 1, thread 3/8 deep
+pull "knob 1" 1 wide, round, of "walnut", stands out 1, thread 3/8 deep
 cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
 dowel "8 mm" 8mm thick, 35mm long
 screw "No. 8" 2 long, pilot 1/8, clearance 3/16
@@ -62,7 +62,7 @@ piece "Bread chest" {
       false-front "grille" front 6 high { vent 8 wide, 2 high, 2 up, corners 1/4 }
     }
     fronts "MDF"
-    drawers { sides "MDF"   bottom "MDF", 1/4 up   corners butt   runners 3/4 high, thick 1/4, of "walnut", by screws "No. 6"   clear 1/2 above }
+    drawers { sides "MDF"   bottom "MDF", 1/4 up   corners butt   runners 3/4 high, thick 1/4, of "walnut", by screws "No. 6"   compartments 2 front to back   clear 1/2 above }
   }
 }
 
@@ -109,7 +109,7 @@ piece "Cabinet" {
       stack "middle" rest, at least 16 {
         dividers web-frame of "walnut", rails 2-1/2 wide, behind fronts
         false-front "basin" front 5 high
-        drawer "tools" share 1 { runners centre, 1/2 high, 1-1/2 wide   pulls "bar 5", level, 1 on each, 2 below top, screws 1-7/8 long   box 4 high   fronts "walnut" }
+        drawer "tools" share 1 { runners centre, 1/2 high, 1-1/2 wide   compartments 3 across, of "MDF" thick 1/4, 2 high, dadoes 1/8 deep { compartment 3 wide { holds 1 "record" }   compartment   compartment }   pulls "bar 5", level, 1 on each, 2 below top, screws 1-7/8 long   box 4 high   fronts "walnut" }
         row opening 8 high { door "left" { single }   partition "MDF", shown   doors "right" { pair   fronts "walnut", frame-and-panel { stiles 2 wide   glass thick 1/8, in rabbet 3/8 wide, rabbet 3/8 deep, clearance 1/8, safety }   shelves 1 adjustable { pins system rows }   hinges "butt 2-1/2", 2 to each door, 1 from ends, case gain 1/64 deep   catch magnet, at top   stop at bottom   pulls "knob 1", 1-1/2 from closing edge, 3 below top } }
         open "books" rest { shelves 1 adjustable of "MDF" }
       }

@@ -118,7 +118,40 @@ const boxSize = statement('box', 'The size of the drawer box, where it is not le
 const clear = statement('clear', 'Free height around the drawer box.', {
   phrases: { '<length> below': 'Under the box.', '<length> above': 'Over the box.' },
 });
-const drawerStatements = [boxSides, boxBottom, corners, slides, compare, packers, runners, boxSize, clear];
+const compartment = statement(
+  'compartment',
+  'One compartment, in their order; its size where they are not all alike.',
+  {
+    phrases: {
+      '<length> wide': 'Clear width, from left to right.',
+      '<length> deep': 'Clear depth, from front to back.',
+    },
+    body: () => noun('compartment', 'A compartment of a drawer.', [holds]),
+  },
+);
+const compartments = statement('compartments', 'Partitions in the drawer box, in dadoes of its walls.', {
+  phrases: {
+    ...fromStock,
+    '<count> across': 'So many side by side, alike where nothing else is said.',
+    '<count> front to back': 'So many one behind the other, alike where nothing else is said.',
+    'front to back': 'Those that are listed lie one behind the other, not side by side.',
+    '<length> high': 'Height of the partitions; as high as the sides where nothing is said.',
+    'dadoes <length> deep': 'How deep their ends lie in the walls of the box.',
+  },
+  body: () => noun('compartments', 'The compartments of a drawer.', [compartment]),
+});
+const drawerStatements = [
+  boxSides,
+  boxBottom,
+  corners,
+  slides,
+  compare,
+  packers,
+  runners,
+  compartments,
+  boxSize,
+  clear,
+];
 const drawerBody = noun('drawer', 'A drawer.', [...drawerStatements, pulls, holds, vent, ownFront]);
 const drawersBody = noun('drawers', 'What all drawers have in common.', drawerStatements);
 
@@ -260,5 +293,17 @@ export const face = statement('face', 'Fronts and openings of the piece.', {
   body: () => faceNoun,
 });
 
-export const drawerSpecs = { boxSides, boxBottom, corners, slides, compare, packers, runners, boxSize, clear };
+export const drawerSpecs = {
+  boxSides,
+  boxBottom,
+  corners,
+  slides,
+  compare,
+  packers,
+  runners,
+  compartments,
+  boxSize,
+  clear,
+};
+export const compartmentSpec = compartment;
 export const frontSpecs = { shelves, holds, hinges, pair, single, ownFront };

@@ -85,6 +85,7 @@ export const pull = statement('pull', 'A pull or a knob.', {
     'stands out <length>': 'How far it stands before the front.',
     'screws <length> long': 'The screws that come with it.',
     'thread <length> deep': 'How far a screw goes into it.',
+    'of <stock>': 'It is made in the shop, of this stock; where nothing is said it is bought.',
     'let in <length> deep': 'It lies in a recess of the front and is not screwed through it.',
     'costs <number> each': 'Price of one.',
   },

@@ -5,12 +5,13 @@ import {
   pullRecessTooDeep,
   pullScrewTooLong,
   pullScrewTooShort,
+  smallPullOnLongBlank,
 } from '@fettle/findings';
 import { type Group, groupAlike } from '../../grouping.ts';
 import { halfExtents, type PullPlan, planPulls } from '../../hardware/pull-plans.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
-import { LEAST_BEFORE_CUP, LEAST_THREAD } from '../../tables/hanging-habits.ts';
+import { LEAST_BEFORE_CUP, LEAST_THREAD, LEAST_TO_HOLD } from '../../tables/hanging-habits.ts';
 import { isMetric, limitIn } from '../../tables/trade-limits.ts';
 import { whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
@@ -28,6 +29,26 @@ export function pullFindings(one: TradeCase): readonly Finding[] {
     ),
     ...alike(plans.flatMap((plan) => by(plan, offFront(plan)) as Off[])).map(offFinding),
     ...alike(plans.flatMap((plan) => by(plan, recessTrouble(plan, unit)) as Recessed[])).map(recessFinding),
+    ...groupAlike(
+      plans.filter(({ pulls: { entry } }) => entry.madeOf !== undefined),
+      ({ pulls: { entry } }) => [entry.name],
+    ).flatMap((group) => blankFinding(group, unit)),
+  ];
+}
+
+/** Once for each entry, where it is first used. */
+function blankFinding(group: Group<PullPlan>, unit: LengthUnit): readonly Finding[] {
+  const [{ pulls }] = group;
+  const { entry, entryOrigin } = pulls;
+  const [size, limit] = [(entry.width ?? entry.height)?.length, limitIn(LEAST_TO_HOLD, unit)];
+  if (entry.madeOf === undefined || size === undefined || size.compare(limit) >= 0) return [];
+  const count = group.reduce((sum, { middles }) => sum + middles.length, 0);
+  return [
+    smallPullOnLongBlank.at(
+      entryOrigin,
+      { pull: entry.name, stock: entry.madeOf, size, limit, count },
+      { related: [{ role: 'pull', values: { pull: entry.name }, origin: entry.origin }] },
+    ),
   ];
 }
 

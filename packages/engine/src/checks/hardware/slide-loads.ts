@@ -50,8 +50,9 @@ export function slideLoadFindings(
   );
 }
 
-function heldWeight({ cell }: LaidDrawer): Rational {
-  return (cell.holds ?? []).reduce((sum, { thing, count }) => {
+function heldWeight({ cell, drawer }: LaidDrawer): Rational {
+  const held = [...(cell.holds ?? []), ...(drawer.compartments?.each ?? []).flatMap(({ holds }) => holds ?? [])];
+  return held.reduce((sum, { thing, count }) => {
     if (thing.weighs === undefined) return sum;
     return sum.plus(inKilograms(thing.weighs.amount, thing.weighs.unit).times(count));
   }, Rational.zero);

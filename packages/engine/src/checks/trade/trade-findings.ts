@@ -9,6 +9,7 @@ import { shelfPlaceFindings } from '../shelves/shelf-place-checks.ts';
 import { ventFindings } from '../vents.ts';
 import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
+import { compartmentFindings } from './compartments.ts';
 import { contentsFindings } from './contents.ts';
 import { doorFindings } from './doors.ts';
 import { drawerBottomFindings } from './drawer-bottoms.ts';
@@ -56,6 +57,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...shelfPlaceFindings(one),
     ...pinRowFindings(one),
     ...shelfLoadFindings(one),
+    ...compartmentFindings(one),
     ...contentsFindings(one),
     ...ventFindings(one),
     ...stockFindings(one),
