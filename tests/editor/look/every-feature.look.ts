@@ -108,7 +108,7 @@ describe.each(themes)('%s', (theme) => {
     await shoot('search');
     await picture.search('');
     await page.keyboard.press('Escape');
-    await picture.part('drawer front "cards"').hover();
+    await picture.part(`drawer front "blankets"`).hover();
     await picture.tip.waitFor();
     await shoot('tip');
     await picture.moveLineByKeys('line between "cards" and "dice"', 'Shift+ArrowDown');
