@@ -1,7 +1,7 @@
 // @ts-check
 /**
- * Bundles the product into dist/: the language server for Node and for a web worker, the extension for both kinds of
- * editor, the preview's page and its styles, and the command line. The parser is generated from the grammar first.
+ * Bundles the product into dist/: the language server with the command line, the extension for both kinds of editor, and
+ * the preview's page with its styles. The parser is generated from the grammar first.
  *
  *   node esbuild.mjs            builds everything
  *   node esbuild.mjs --watch    builds again whenever a source changes
@@ -38,34 +38,35 @@ const forBrowser = {
 };
 
 /**
- * The server for Node and the command line are nearly the same code, so they are one bundle: run on its own it is the
- * server, required by dist/cli.cjs it is the command line, and in a thread of the server it searches for cutting plans.
- * Only what is asked for is loaded.
+ * The server of either kind of editor and the command line are nearly the same code, so they are one bundle: loaded by a
+ * browser's worker it is the server there; run by Node on its own it is the server as a process, required by dist/cli.cjs
+ * it is the command line, and in a thread of the server it searches for cutting plans. Only what is asked for is loaded,
+ * so nothing of Node is ever asked for in a browser. It ends in `.js`, or browsers would not take it for a script.
  */
 const serverOrCommandLine = `
-const { isMainThread, workerData } = require('node:worker_threads');
-if (!isMainThread && workerData?.fettle === 'plans') import('./packages/server/src/main-plans-node.ts');
-else if (require.main === module) import('./packages/server/src/main-node.ts');
-else import('./packages/cli/src/main.ts');
+if (typeof module === 'undefined' || typeof require === 'undefined') import('./packages/server/src/main-worker.ts');
+else {
+  const { isMainThread, workerData } = require('node:worker_threads');
+  if (!isMainThread && workerData?.fettle === 'plans') import('./packages/server/src/main-plans-node.ts');
+  else if (require.main === module) import('./packages/server/src/main-node.ts');
+  else import('./packages/cli/src/main.ts');
+}
 `;
 const commandLine = `#!/usr/bin/env node
 'use strict';
-require('./server.cjs');
+require('./server.js');
 `;
 
 /** @type {readonly (import('esbuild').BuildOptions & { outfile: string })[]} */
 const bundles = [
   {
     ...forNode,
+    define: { ...forNode.define, global: 'globalThis' },
     stdin: { contents: serverOrCommandLine, resolveDir: repository, sourcefile: 'server-or-command-line.cjs' },
-    outfile: 'dist/server.cjs',
-    inject: [objectGroupBy],
-  },
-  {
-    ...forBrowser,
-    format: 'iife',
-    entryPoints: ['packages/server/src/main-worker.ts'],
-    outfile: 'dist/server-worker.js',
+    outfile: 'dist/server.js',
+    // The protocol's library tells apart what it has for browsers and for Node by these; both are here.
+    conditions: ['node', 'browser', 'module'],
+    mainFields: ['module', 'main'],
     inject: [objectGroupBy],
   },
   {

@@ -98,7 +98,7 @@ export class Bench {
     const copy = this.path('cli.cjs');
     copyFileSync(bundle, copy);
     // The command line is the other half of the server's bundle.
-    copyFileSync(join(bundle, '../server.cjs'), this.path('server.cjs'));
+    copyFileSync(join(bundle, '../server.js'), this.path('server.js'));
     const becomeNobody = this.path('become-nobody.cjs');
     writeFileSync(becomeNobody, 'process.setgroups([]); process.setgid(65534); process.setuid(65534);');
     return ['--require', becomeNobody, copy];

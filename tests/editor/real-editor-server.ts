@@ -113,7 +113,7 @@ export class RealEditorServer {
   killLanguageServers(): void {
     for (const id of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
       const words = commandLine(id);
-      if (words.some((word) => word.startsWith(this.#state) && word.endsWith('dist/server.cjs'))) {
+      if (words.some((word) => word.startsWith(this.#state) && word.endsWith('dist/server.js'))) {
         process.kill(Number(id), 'SIGKILL');
       }
     }

@@ -3,7 +3,10 @@
  * `npm run package` has built.
  */
 import { existsSync, readFileSync, statSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
 import { join } from 'node:path';
+import { runInNewContext } from 'node:vm';
+import { workerReady } from '@fettle/protocol';
 import { listFiles, PackageManager } from '@vscode/vsce';
 import { describe, expect, test } from 'vitest';
 
@@ -35,8 +38,7 @@ describe('the package', () => {
       'dist/extension.cjs',
       'dist/preview.css',
       'dist/preview.js',
-      'dist/server-worker.js',
-      'dist/server.cjs',
+      'dist/server.js',
       'package.json',
       'packages/extension/media/file-dark.svg',
       'packages/extension/media/file-light.svg',
@@ -85,8 +87,19 @@ describe('the package', () => {
 
   test('what runs in a browser asks for nothing a browser lacks', () => {
     expect(required('dist/extension-web.js')).toEqual(['vscode']);
-    expect(required('dist/server-worker.js')).toEqual([]);
     expect(required('dist/preview.js')).toEqual([]);
+  });
+
+  test('the server starts in a worker that has nothing of Node, and in Node from the same file', async () => {
+    const heard: unknown[] = [];
+    const world: Record<string, unknown> = { console, setTimeout, clearTimeout, URL, TextEncoder, TextDecoder };
+    world['self'] = Object.assign(world, {
+      addEventListener: () => {},
+      postMessage: (said: unknown) => heard.push(said),
+    });
+    runInNewContext(read('dist/server.js'), world);
+    await expect.poll(() => heard).toEqual([workerReady]);
+    expect(required('dist/server.js').filter((name) => !isBuiltin(name))).toEqual([]);
   });
 
   test('ships no source and no path of the machine it was built on', () => {

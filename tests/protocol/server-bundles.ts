@@ -33,7 +33,7 @@ function bundled(dist: string, name: string): string {
 }
 
 async function startProcess(dist: string): Promise<RunningServer> {
-  const child = spawn(process.execPath, [bundled(dist, 'server.cjs'), '--stdio'], {
+  const child = spawn(process.execPath, [bundled(dist, 'server.js'), '--stdio'], {
     stdio: ['pipe', 'pipe', 'inherit'],
   });
   const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
@@ -64,11 +64,11 @@ const browserLikeWorker = `
   world.globalThis = world;
   createContext(world);
   parentPort.on('message', (data) => world.onmessage?.({ data }));
-  runInContext(readFileSync(workerData, 'utf8'), world, { filename: 'server-worker.js' });
+  runInContext(readFileSync(workerData, 'utf8'), world, { filename: 'server.js' });
 `;
 
 async function startWorker(dist: string): Promise<RunningServer> {
-  const worker = new Worker(browserLikeWorker, { eval: true, workerData: bundled(dist, 'server-worker.js') });
+  const worker = new Worker(browserLikeWorker, { eval: true, workerData: bundled(dist, 'server.js') });
   await new Promise<void>((resolve, reject) => {
     worker.once('error', reject);
     worker.once('message', (first: unknown) => {

@@ -9,7 +9,7 @@ import type { LanguageSession } from './language-session.ts';
 let session: LanguageSession | undefined;
 
 export function activate(context: ExtensionContext): void {
-  const module = context.asAbsolutePath('dist/server.cjs');
+  const module = context.asAbsolutePath('dist/server.js');
   const run = { module, transport: TransportKind.ipc };
   session = startExtension(
     context,

@@ -40,7 +40,7 @@ function startWorker(address: string): Promise<ServerWorker> {
 }
 
 export function activate(context: ExtensionContext): void {
-  const address = Uri.joinPath(context.extensionUri, 'dist/server-worker.js').toString(true);
+  const address = Uri.joinPath(context.extensionUri, 'dist/server.js').toString(true);
   let worker: ServerWorker | undefined;
   session = startExtension(context, async (options) => {
     worker?.terminate();

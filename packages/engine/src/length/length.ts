@@ -37,7 +37,7 @@ export class Length implements Measure {
   }
 
   static of(value: Rational, unit: LengthUnit): Length {
-    return new Length(value.times(INCHES_IN[unit]));
+    return new Length(unit === 'in' ? value : value.times(INCHES_IN[unit]));
   }
 
   /** Reads back `exactInches`; undefined if the text is not a fraction. */
@@ -65,7 +65,7 @@ export class Length implements Measure {
 
   /** How many of `unit` this length is. */
   in(unit: LengthUnit): Rational {
-    return this.inches.dividedBy(INCHES_IN[unit]);
+    return unit === 'in' ? this.inches : this.inches.dividedBy(INCHES_IN[unit]);
   }
 
   plus(other: Length): Length {

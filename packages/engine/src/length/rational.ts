@@ -72,10 +72,10 @@ export class Rational {
   /** Both arguments are safe integers, `bottom` not zero. */
   private static reduced(top: number, bottom: number): Rational {
     if (top === 0) return Rational.zero;
-    let a = Math.abs(top);
-    let b = Math.abs(bottom);
-    while (b !== 0) [a, b] = [b, a % b];
-    return bottom < 0 ? new Rational(-top / a, -bottom / a, undefined) : new Rational(top / a, bottom / a, undefined);
+    if (bottom === 1) return new Rational(top, 1, undefined);
+    const divisor = commonDivisor(top, bottom);
+    const down = bottom < 0 ? -divisor : divisor;
+    return new Rational(top / down, bottom / down, undefined);
   }
 
   private asFraction(): Fraction {
@@ -93,6 +93,12 @@ export class Rational {
 
   plus(other: Rational): Rational {
     if (this.big === undefined && other.big === undefined) {
+      if (this.top === 0) return other;
+      if (other.top === 0) return this;
+      if (this.bottom === other.bottom) {
+        const top = this.top + other.top;
+        if (Number.isSafeInteger(top)) return Rational.reduced(top, this.bottom);
+      }
       // A product or sum beyond the safe integers is rounded to something that is itself not safe, so testing the
       // results is enough.
       const left = this.top * other.bottom;
@@ -123,12 +129,21 @@ export class Rational {
   }
 
   minus(other: Rational): Rational {
+    if (this.big === undefined && other.big === undefined) {
+      if (other.top === 0) return this;
+      if (this.bottom === other.bottom) {
+        const top = this.top - other.top;
+        if (Number.isSafeInteger(top)) return Rational.reduced(top, this.bottom);
+      }
+    }
     return this.plus(other.negated());
   }
 
   times(factor: WholeOrRational): Rational {
     const other = rational(factor);
     if (this.big === undefined && other.big === undefined) {
+      if (other.top === 1 && other.bottom === 1) return this;
+      if (this.top === 1 && this.bottom === 1) return other;
       const top = this.top * other.top;
       const bottom = this.bottom * other.bottom;
       if (Number.isSafeInteger(top) && Number.isSafeInteger(bottom)) return Rational.reduced(top, bottom);
@@ -169,12 +184,13 @@ export class Rational {
   }
 
   isWhole(): boolean {
-    return this.denominator === 1n;
+    return this.big === undefined ? this.bottom === 1 : this.big.d === 1n;
   }
 
   /** Negative if this is less than `other`, zero if equal, positive if greater. */
   compare(other: Rational): -1 | 0 | 1 {
     if (this.big === undefined && other.big === undefined) {
+      if (this.bottom === other.bottom) return this.top < other.top ? -1 : this.top > other.top ? 1 : 0;
       const left = this.top * other.bottom;
       const right = other.top * this.bottom;
       if (Number.isSafeInteger(left) && Number.isSafeInteger(right)) return left < right ? -1 : left > right ? 1 : 0;
@@ -197,6 +213,9 @@ export class Rational {
 
   /** The greatest whole number that is not greater. */
   floor(): Rational {
+    if (this.big === undefined && Math.abs(this.top) <= INTEGER_32) {
+      return Rational.of(Math.floor(this.top / this.bottom));
+    }
     const n = this.numerator;
     const d = this.denominator;
     const quotient = n / d;
@@ -210,6 +229,7 @@ export class Rational {
 
   /** `n/d` in lowest terms, or `n` for a whole number. */
   toString(): string {
+    if (this.big === undefined) return this.bottom === 1 ? `${this.top}` : `${this.top}/${this.bottom}`;
     const d = this.denominator;
     return d === 1n ? `${this.numerator}` : `${this.numerator}/${d}`;
   }
@@ -222,3 +242,25 @@ export class Rational {
 function rational(value: WholeOrRational): Rational {
   return typeof value === 'number' ? Rational.of(value) : value;
 }
+
+/** Of two safe integers, the second not zero; positive. Remainders of 32-bit integers are many times faster than others. */
+function commonDivisor(one: number, other: number): number {
+  let a = Math.abs(one);
+  let b = Math.abs(other);
+  while (b > INTEGER_32 || a > INTEGER_32) {
+    if (b === 0) return a;
+    const rest = a % b;
+    a = b;
+    b = rest;
+  }
+  let left = a | 0;
+  let right = b | 0;
+  while (right !== 0) {
+    const rest = (left % right) | 0;
+    left = right;
+    right = rest;
+  }
+  return left;
+}
+
+const INTEGER_32 = 2 ** 31 - 1;

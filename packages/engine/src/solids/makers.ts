@@ -1,5 +1,6 @@
 import type { Length } from '../length/length.ts';
-import { pointOf } from './points.ts';
+import { Rational } from '../length/rational.ts';
+import { type FlatPoint, flatCross, flatDifference, pointOf } from './points.ts';
 import { BOX_FACES, polyhedronFrom, polyhedronVolume } from './polyhedron.ts';
 import {
   type Axis,
@@ -56,14 +57,34 @@ export function prismOf(axis: Axis, along: Interval, outline: readonly (readonly
   const around = outline.map((_, index) => index);
   const next = (index: number): number => (index + 1) % outline.length;
   const count = outline.length;
-  return facingOut(
-    [along.from, along.to].flatMap((at) => outline.map(([u, v]) => pointAcross(axis, at, u, v))),
-    [
-      around.toReversed(),
-      around.map((index) => count + index),
-      ...around.map((index) => [index, next(index), count + next(index), count + index]),
-    ],
-  );
+  const faces = [
+    around.toReversed(),
+    around.map((index) => count + index),
+    ...around.map((index) => [index, next(index), count + next(index), count + index]),
+  ];
+  return {
+    kind: 'convex',
+    corners: [along.from, along.to].flatMap((at) => outline.map(([u, v]) => pointAcross(axis, at, u, v))),
+    faces: runsInwards(axis, along, outline) ? faces.map((face) => face.toReversed()) : faces,
+  };
+}
+
+/**
+ * Whether the faces of such a prism would point into it: the sign of its volume is that of its outline's area, seen
+ * from where the axis points to, times the way it runs along it.
+ */
+function runsInwards(axis: Axis, along: Interval, outline: readonly (readonly [Length, Length])[]): boolean {
+  const [first, ...others] = outline.map(([u, v]) => ({ u: u.in('in'), v: v.in('in') }));
+  if (first === undefined) return false;
+  let area = Rational.zero;
+  let before: FlatPoint | undefined;
+  for (const corner of others) {
+    const after = flatDifference(corner, first);
+    if (before !== undefined) area = area.plus(flatCross(before, after));
+    before = after;
+  }
+  // Of x, y and z in this order, x and z together lie the other way round than the other two pairs.
+  return area.sign() * along.to.compare(along.from) * (axis === 'y' ? -1 : 1) < 0;
 }
 
 /**

@@ -1,4 +1,10 @@
-import { type DocumentValidator, interruptAndCheck, type LangiumDocument, type ValidationOptions } from 'langium';
+import {
+  type DocumentValidator,
+  delayNextTick,
+  interruptAndCheck,
+  type LangiumDocument,
+  type ValidationOptions,
+} from 'langium';
 import type { CancellationToken } from 'vscode-jsonrpc';
 import { type Diagnostic, DiagnosticSeverity, Range } from 'vscode-languageserver-types';
 import type { FettleAddedServices } from '../fettle-module.ts';
@@ -23,6 +29,8 @@ export class FettleValidator implements DocumentValidator {
     _options?: ValidationOptions,
     token?: CancellationToken,
   ): Promise<Diagnostic[]> {
+    // Evaluating is the longest thing that is done at a stretch: a key or a question that has arrived meanwhile goes first.
+    await delayNextTick();
     if (token !== undefined) await interruptAndCheck(token);
     const { findings } = this.#services.evaluation.DocumentEvaluator.evaluate(document);
     return findings.filter((each) => each.uri === document.uri.toString()).map((each) => toDiagnostic(each, document));

@@ -56,7 +56,7 @@ export class FettleCompletionProvider implements CompletionProvider {
     const place: NamePlace = {
       documents: this.#documents,
       document,
-      evaluated: this.#evaluator.evaluate(document),
+      evaluated: () => this.#evaluator.evaluate(document),
       offset,
       own: start,
     };

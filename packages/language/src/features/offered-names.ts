@@ -19,7 +19,8 @@ export interface OfferedName {
 export interface NamePlace {
   readonly documents: LangiumDocuments;
   readonly document: LangiumDocument;
-  readonly evaluated: EvaluatedDocument;
+  /** Takes its time: asked for only where what is offered depends on sizes. */
+  evaluated(): EvaluatedDocument;
   readonly offset: number;
   /** Where the statement begins that is being written. */
   readonly own: number | undefined;
@@ -62,7 +63,8 @@ function slides(place: NamePlace, names: readonly Declaration[]): OfferedName[] 
             : `fits, ${piece.say.length(over.negated())} to spare`;
       return { offer: { ...plainOffer(declaration), detail }, over };
     })
-    .sort((a, b) => rank(a.over) - rank(b.over) || (b.over && a.over ? b.over.compare(a.over) : 0))
+    // Nearest to the room there is comes first, on either side of it.
+    .sort((a, b) => rank(a.over) - rank(b.over) || (b.over && a.over ? a.over.abs().compare(b.over.abs()) : 0))
     .map(({ offer }) => offer);
 }
 
@@ -99,7 +101,7 @@ function isOwn({ document, own }: NamePlace, statement: Statement): boolean {
 }
 
 function pieceAround({ evaluated, offset }: NamePlace): EvaluatedPiece | undefined {
-  return evaluated.pieces.findLast((each) => each.range.start < offset);
+  return evaluated().pieces.findLast((each) => each.range.start < offset);
 }
 
 function headText(statement: Statement): string {

@@ -133,7 +133,7 @@ function weights(one: TradeCase): readonly Finding[] {
   const { design, parts, face, layout } = one;
   const { hung } = design.carcase;
   if (hung === undefined) return [];
-  const { kilograms: itself, unweighed } = pieceWeight(parts.map((part) => ({ ...part, mark: '' })));
+  const { kilograms: itself, unweighed } = pieceWeight(parts);
   const held = (face === undefined ? [] : cellsIn(face.root)).reduce((sum, { laid: { cell } }) => {
     const things = cell.kind === 'open' || cell.kind === 'front' ? (cell.holds ?? []) : [];
     return things.reduce(

@@ -21,7 +21,7 @@ export function slideLoadFindings(
   const heavy = drawers.flatMap((one) => {
     const rated = one.drawer.slides?.carries;
     if (one.drawer.slides === undefined || rated === undefined) return [];
-    const itself = pieceWeight((byCell.get(one.cell.id) ?? []).map((part) => ({ ...part, mark: '' }))).kilograms;
+    const itself = pieceWeight(byCell.get(one.cell.id) ?? []).kilograms;
     const load = itself.plus(heldWeight(one));
     const limit = inKilograms(rated.load, rated.unit);
     return load.compare(limit) <= 0 ? [] : [{ ...one, slides: one.drawer.slides, rated, itself, load, limit }];

@@ -12,7 +12,7 @@ export interface PieceWeight {
   readonly unweighed: readonly string[];
 }
 
-export function pieceWeight(parts: readonly Part[]): PieceWeight {
+export function pieceWeight(parts: readonly Omit<Part, 'mark'>[]): PieceWeight {
   const takenFor = new Map<string, string>();
   const unweighed: string[] = [];
   let kilograms = Rational.zero;
@@ -23,11 +23,8 @@ export function pieceWeight(parts: readonly Part[]): PieceWeight {
       continue;
     }
     takenFor.set(part.stock.name, wood.takenFor);
-    const [length, width, thickness] = [part.length, part.width, part.thickness].map(({ length: size }) =>
-      size.in('in').max(Rational.zero),
-    );
-    const volume = [length, width, thickness].reduce<Rational>(
-      (product, size) => product.times(size ?? Rational.zero),
+    const volume = [part.length, part.width, part.thickness].reduce<Rational>(
+      (product, { length: size }) => product.times(size.in('in').max(Rational.zero)),
       Rational.one,
     );
     kilograms = kilograms.plus(massOf(volume, wood.density));
