@@ -118,8 +118,28 @@ function bevelNotes(row: CutListRow, { parts, design }: Evaluation): readonly st
   return off === undefined ? [] : [`closing edge bevelled ${shown(off.length, design.units)} at the back`];
 }
 
+/** Its width is that of the leaf: the panel is as wide as both, with what lies between them. */
+function splitNotes(row: CutListRow, { parts, design }: Evaluation): readonly string[] {
+  const own = parts.find(({ id }) => id === row.parts[0]);
+  if (own?.run?.isSplit === undefined) return [];
+  const pair = parts.filter(({ run }) => run?.id === own.run?.id);
+  const other = pair.find(({ id }) => id !== own.id);
+  if (other === undefined) return [];
+  const [from, to] = [own, other].map(({ box }) => box.x).sort((a, b) => a.start.length.compare(b.start.length));
+  if (from === undefined || to === undefined) return [];
+  const size = (length: Parameters<typeof shown>[0]): string => shown(length, design.units);
+  const between = to.start.length.minus(from.end.length);
+  return [
+    `made as one with ${cleanName(other.mark)}, ${size(to.end.length.minus(from.start.length))} wide, and then cut through: ${size(between)} between them`,
+  ];
+}
+
 function notesOf(row: CutListRow, evaluation: Evaluation): string {
-  const notes: string[] = [...jointNotes(row, evaluation), ...bevelNotes(row, evaluation)];
+  const notes: string[] = [
+    ...jointNotes(row, evaluation),
+    ...bevelNotes(row, evaluation),
+    ...splitNotes(row, evaluation),
+  ];
   if (row.stock === undefined) notes.push('material not chosen');
   for (const figure of [row.length, row.width, row.thickness]) {
     if (!figure.length.isPositive()) notes.push('size is not more than nothing');

@@ -22,6 +22,7 @@ import { faceParts } from './parts/face-parts.ts';
 import { frontsInSequence, laidSequences } from './parts/front-sequences.ts';
 import { laidDrawers } from './parts/laid-drawers.ts';
 import { markParts } from './parts/marks.ts';
+import { pairsInOne } from './parts/pairs-in-one.ts';
 import { isSound } from './parts/slab.ts';
 
 export type { ShopOffer } from './design/shop.ts';
@@ -61,7 +62,12 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
     ...carcaseParts(design, carcase, face?.face),
     ...(design.face === undefined || face === undefined
       ? []
-      : faceParts(design.face, carcase, face.face, frontsInSequence(sequences, design.face))),
+      : faceParts(
+          design.face,
+          carcase,
+          face.face,
+          new Map([...pairsInOne(design.face, face.face), ...frontsInSequence(sequences, design.face)]),
+        )),
   ];
   // A part without a size has its cause in what was already found; it is a finding of its own only where nothing was.
   if (unsound.length === 0 && boxes.length === 0) unsound.push(...positiveParts(seen));

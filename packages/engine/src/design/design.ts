@@ -241,6 +241,8 @@ export interface FrontCell extends CellCommon {
   readonly what: 'drawer' | 'door' | 'lid' | 'false-front';
   /** A pair of doors has two. */
   readonly leaves: 1 | 2;
+  /** The words that a pair is made as one panel, and then cut through. */
+  readonly madeAsOne?: Origin;
   /** Of a single door, as seen from the front; absent where it is not said. */
   readonly hingeSide?: 'left' | 'right';
   readonly hinges?: HingeEntry;

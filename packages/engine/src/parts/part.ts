@@ -85,6 +85,8 @@ export interface PlaceInRun {
   readonly place: number;
   /** Side by side across the grain, or behind each other along it. */
   readonly order: 'across' | 'along';
+  /** They are one panel until all else is done, and are then cut through. */
+  readonly isSplit?: true;
 }
 
 /** A rectangular piece of space. */

@@ -93,6 +93,7 @@ import { offTheRuler } from './off-the-ruler.ts';
 import { offcutLargerThanStock } from './offcut-larger-than-stock.ts';
 import { openDoorsMeet } from './open-doors-meet.ts';
 import { packerDoesNotFit } from './packer-does-not-fit.ts';
+import { pairNotInOne } from './pair-not-in-one.ts';
 import { paneDoesNotFit } from './pane-does-not-fit.ts';
 import { panelFillsFrame } from './panel-fills-frame.ts';
 import { panelLeavesGroove } from './panel-leaves-groove.ts';
@@ -160,6 +161,7 @@ import { slidesOverloaded } from './slides-overloaded.ts';
 import { smallPullOnLongBlank } from './small-pull-on-long-blank.ts';
 import { solidPanelCannotMove } from './solid-panel-cannot-move.ts';
 import { solidTopCannotMove } from './solid-top-cannot-move.ts';
+import { splitWiderThanGap } from './split-wider-than-gap.ts';
 import { stileNarrowerThanSide } from './stile-narrower-than-side.ts';
 import { stockNeverUsed } from './stock-never-used.ts';
 import { stockSizeNotPositive } from './stock-size-not-positive.ts';
@@ -210,6 +212,7 @@ const kinds: readonly AnyKind[] = [
   nailerNotJoined,
   nothingToCatchOn,
   glassNotSaidSafe,
+  pairNotInOne,
   paneDoesNotFit,
   caseGainTooDeep,
   kerfNotOfABlade,
@@ -232,6 +235,7 @@ const kinds: readonly AnyKind[] = [
   sequenceWithoutOrder,
   sheetByBoardFoot,
   smallPullOnLongBlank,
+  splitWiderThanGap,
   stockSizeNotPositive,
   stockWithoutSize,
   thickerThanLumber,

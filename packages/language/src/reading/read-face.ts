@@ -144,6 +144,7 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         kind: 'front',
         what: word === 'drawer' || word === 'false-front' || word === 'lid' ? word : 'door',
         leaves: pair ? 2 : 1,
+        ...(pair ? readMadeAsOne(context, statement) : {}),
         ...(word === 'door' && !pair
           ? { singleOrigin: wordOrigin(context, statement), ...readHingeSide(context, statement) }
           : {}),
@@ -159,6 +160,12 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
       };
     }
   }
+}
+
+function readMadeAsOne(context: ReadContext, statement: Statement): Pick<FrontCell, 'madeAsOne'> {
+  const said = onlyStatement(context, statement, 'pair');
+  const madeAsOne = said && new Reader(said, vocabulary.frontSpecs.pair, context).originOf('made as one');
+  return madeAsOne === undefined ? {} : { madeAsOne };
 }
 
 /** The first word of a statement, without its name. */

@@ -39,7 +39,9 @@ const frontPhrases = { ...sizePhrases, ...fitPhrases } as const;
 const holds = statement('holds', 'What must fit in here.', {
   phrases: { '<count> <thing>': 'So many of that thing.', '<thing>': 'One of that thing.' },
 });
-const pair = statement('pair', 'Two doors that meet in the middle.');
+const pair = statement('pair', 'Two doors that meet in the middle.', {
+  phrases: { 'made as one': 'Glued up and edged as one panel, which is then cut through where they meet.' },
+});
 const single = statement('single', 'One door.');
 const ownFront = statement('fronts', 'The stock of this front, where it differs from the others.', {
   phrases: { ...fromStock, ...framedPhrase },

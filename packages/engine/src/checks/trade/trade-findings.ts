@@ -18,6 +18,7 @@ import { packingFindings, stileFindings, stretcherFindings } from './frames-and-
 import { gapFindings } from './gap.ts';
 import { grooveFindings } from './grooves.ts';
 import { absurdSizes, anchorFindings, toeSpaceFindings } from './overall-size.ts';
+import { pairFindings } from './pairs-made-as-one.ts';
 import { lumberFindings, stockFindings } from './parts-from-stock.ts';
 import { machineFindings } from './parts-on-machines.ts';
 import { sequenceFindings } from './sequences.ts';
@@ -46,6 +47,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...constructionFindings(one),
     ...gapFindings(one),
     ...doorFindings(one),
+    ...pairFindings(one),
     ...hangingFindings(one),
     ...drawerProportions(one),
     ...drawerBottomFindings(one),
