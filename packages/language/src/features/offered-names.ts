@@ -45,7 +45,7 @@ function plainOffer({ name, statement }: Declaration): OfferedName {
   };
 }
 
-/** The longest slide that runs in the depth there is comes first; those that are too long come last and say by how much. */
+/** The longest slide that runs in the depth there is comes first; those that are too long come last, the nearest first, and say by how much. */
 function slides(place: NamePlace, names: readonly Declaration[]): OfferedName[] {
   const piece = pieceAround(place);
   const room = piece === undefined ? undefined : roomForSlides(piece);
@@ -63,7 +63,6 @@ function slides(place: NamePlace, names: readonly Declaration[]): OfferedName[] 
             : `fits, ${piece.say.length(over.negated())} to spare`;
       return { offer: { ...plainOffer(declaration), detail }, over };
     })
-    // Nearest to the room there is comes first, on either side of it.
     .sort((a, b) => rank(a.over) - rank(b.over) || (b.over && a.over ? a.over.abs().compare(b.over.abs()) : 0))
     .map(({ offer }) => offer);
 }
