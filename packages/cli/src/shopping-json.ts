@@ -133,8 +133,9 @@ function buyJson(row: ShoppingRow, units: Units): BuyJson {
   const cost = row.cost === undefined ? {} : { cost: row.cost.toString() };
   switch (row.kind) {
     case 'hardware': {
-      const { kind, entry, what, quantity, parts } = row;
-      return { kind, name: entry ?? what, quantity, ...priceJson(row.price), ...cost, parts };
+      const { kind, entry, what, quantity, size, parts } = row;
+      const long = size === undefined ? {} : { length: lengthJson(size.length, units) };
+      return { kind, name: entry ?? what, quantity, ...long, ...priceJson(row.price), ...cost, parts };
     }
     case 'edging': {
       const { kind, stock, strips, parts } = row;

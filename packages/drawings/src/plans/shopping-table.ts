@@ -102,14 +102,30 @@ function money({ price, cost }: Pick<WoodRow | HardwareRow, 'price' | 'cost'>): 
 }
 
 function hardwareRow(row: HardwareRow, units: Units): TableRow {
-  const { what, entry, quantity, inPairs, isPlaced, screws, parts } = row;
+  const { what, entry, quantity, inPairs, isPlaced, size, usualFor, screws, parts } = row;
   const screwWords = screws.map(
     ({ count, length, diameter }) => `${count} screws ${shown(length, units)} × ${shown(diameter, units)}`,
   );
-  const counted = isPlaced ? [] : ['counted at what is usual: the shop does not say enough to place them'];
+  const counted = isPlaced
+    ? []
+    : [
+        usualFor === undefined
+          ? 'counted at what is usual: the shop does not say enough to place them'
+          : `${usualFor}, as many as is usual; no longer than this`,
+      ];
   const notes = [...(inPairs ? ['pairs'] : []), ...counted, ...screwWords].join('; ');
   const buy = entry === undefined ? what : cleanName(entry);
-  return { parts, cells: cells({ buy, quantity: `${quantity}`, ...money(row), notes }) };
+  return {
+    parts,
+    cells: cells({
+      buy,
+      quantity: `${quantity}`,
+      ...(size === undefined ? {} : { length: shown(size.length, units) }),
+      ...(size?.thickness === undefined ? {} : { thickness: shown(size.thickness, units) }),
+      ...money(row),
+      notes,
+    }),
+  };
 }
 
 function edgingRow(row: EdgingRow, units: Units): TableRow {

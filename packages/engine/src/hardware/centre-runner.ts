@@ -157,6 +157,10 @@ function screwsDown(
     towards: '-y',
     diameter: screws.pilot.length,
     length: reach,
-    bought: { entry: screws.name, length: screws.length.length },
+    bought: {
+      entry: screws.name,
+      length: screws.length.length,
+      ...(screws.price === undefined ? {} : { price: screws.price }),
+    },
   }));
 }

@@ -1,5 +1,6 @@
 import type { Origin } from '@fettle/findings';
 import type { Figure } from '../design/figure.ts';
+import type { Price } from '../design/shop.ts';
 import type { FaceOfPart, Feature } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
@@ -66,7 +67,7 @@ export interface Screw {
   /** How far it reaches beyond that plane. */
   readonly length: Length;
   /** As it is bought, where it comes with no hardware: its shop entry, and its whole length. */
-  readonly bought?: { readonly entry: string; readonly length: Length };
+  readonly bought?: { readonly entry: string; readonly length: Length; readonly price?: Price };
 }
 
 /** What hardware adds to a piece. */

@@ -206,6 +206,10 @@ export function screwsThrough(
     towards: place.towards,
     diameter: screws.pilot.length,
     length: reach,
-    bought: { entry: screws.name, length: screws.length.length },
+    bought: {
+      entry: screws.name,
+      length: screws.length.length,
+      ...(screws.price === undefined ? {} : { price: screws.price }),
+    },
   }));
 }

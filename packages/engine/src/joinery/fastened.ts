@@ -1,6 +1,7 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { ButtJoin, DowelJoin, LooseTenonJoin } from '../design/join-design.ts';
+import type { Price } from '../design/shop.ts';
 import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import { slotAlong } from '../solids/index.ts';
@@ -20,6 +21,7 @@ import {
 } from '../tables/joinery-habits.ts';
 import { TENON_SHORT, usual } from '../tables/trade-habits.ts';
 import type { Feature } from './feature.ts';
+import type { Fasteners } from './joint.ts';
 import { type AskedBy, cutInHeld, cutInHolding, type JoineryFacts, type JointPlan, jointAt } from './joint-plan.ts';
 import { acrossOf, alongOf, holeAt, inward, type Meeting, middleOf, outward, placeAt, shared } from './meeting.ts';
 
@@ -54,6 +56,16 @@ function middlesOf(meeting: Meeting, join: { readonly first?: Figure; readonly a
   return middles;
 }
 
+/** What is not named has no entry. */
+function bought(
+  entry: { readonly name: string; readonly price?: Price } | undefined,
+): Pick<Fasteners, 'entry' | 'price'> {
+  return {
+    ...(entry === undefined || entry.name === '' ? {} : { entry: entry.name }),
+    ...(entry?.price === undefined ? {} : { price: entry.price }),
+  };
+}
+
 export function dowelled(meeting: Meeting, join: DowelJoin, facts: JoineryFacts, by: AskedBy): JointPlan {
   const diameter = join.dowel?.diameter ?? usual(DOWEL_DIAMETER, facts.unit);
   const length = join.dowel?.length ?? usual(DOWEL_LENGTH, facts.unit);
@@ -70,11 +82,15 @@ export function dowelled(meeting: Meeting, join: DowelJoin, facts: JoineryFacts,
     less('depth in the face', inFace),
   ]);
   const across = middleOf(shared(meeting, acrossOf(meeting)));
+  const middles = middlesOf(meeting, join, facts);
   return {
-    joint: jointAt(meeting, 'dowel', by, { kind: 'short', by: short }),
+    joint: {
+      ...jointAt(meeting, 'dowel', by, { kind: 'short', by: short }),
+      fasteners: { what: 'dowel', ...bought(join.dowel), count: middles.length, length, thickness: diameter },
+    },
     growth: [],
     cut: () =>
-      middlesOf(meeting, join, facts).flatMap((along, index) => {
+      middles.flatMap((along, index) => {
         const hole = { kind: 'dowel-hole', width: diameter, nth: index + 1 } as const;
         const bore = (into: ReturnType<typeof inward>) => holeAt(meeting, into, across, along, diameter.length);
         return [
@@ -111,13 +127,17 @@ export function looseTenoned(meeting: Meeting, join: LooseTenonJoin, facts: Join
     less('depth in the face', inFace),
   ]);
   const across = middleOf(shared(meeting, acrossOf(meeting)));
+  const middles = middlesOf(meeting, join, facts);
   const radius = thickness.length.dividedBy(2);
   const reach = width.length.minus(thickness.length).dividedBy(2);
   return {
-    joint: jointAt(meeting, 'loose-tenon', by, { kind: 'short', by: short }),
+    joint: {
+      ...jointAt(meeting, 'loose-tenon', by, { kind: 'short', by: short }),
+      fasteners: { what: 'loose-tenon', ...bought(join.tenon), count: middles.length, length, thickness },
+    },
     growth: [],
     cut: () =>
-      middlesOf(meeting, join, facts).flatMap((along, index) => {
+      middles.flatMap((along, index) => {
         const hole = { kind: 'mortise', width: thickness, nth: index + 1, runs: 'along' } as const;
         const slot = (into: ReturnType<typeof inward>) =>
           slotAlong(
@@ -150,11 +170,15 @@ export function screwed(meeting: Meeting, join: ButtJoin, facts: JoineryFacts, b
     less('thickness of what it goes through', face),
   ]);
   const across = middleOf(shared(meeting, acrossOf(meeting)));
+  const middles = middlesOf(meeting, join, facts);
   return {
-    joint: jointAt(meeting, 'butt', by),
+    joint: {
+      ...jointAt(meeting, 'butt', by),
+      fasteners: { what: 'screw', ...bought(join.screw), count: middles.length, length, thickness: clearance },
+    },
     growth: [],
     cut: () =>
-      middlesOf(meeting, join, facts).flatMap((along, index) => {
+      middles.flatMap((along, index) => {
         const nth = index + 1;
         const through = holeAt(meeting, inward(meeting, face.length), across, along, clearance.length);
         return [

@@ -1,5 +1,6 @@
 import type { Origin } from '@fettle/findings';
 import type { Figure } from '../design/figure.ts';
+import type { Price } from '../design/shop.ts';
 import type { FaceOfPart } from './feature.ts';
 
 /** How two parts hold to each other: the one that goes in or against, and the one whose face or edge takes it. */
@@ -18,6 +19,20 @@ export interface Joint {
   readonly isAssumed: boolean;
   /** How one goes into the other; absent where nothing goes in. */
   readonly fit?: Fit;
+  /** What has to be bought or made for it; absent where the wood alone holds. */
+  readonly fasteners?: Fasteners;
+}
+
+/** Alike ones of one joint. */
+export interface Fasteners {
+  readonly what: 'dowel' | 'loose-tenon' | 'screw';
+  /** The name of their shop entry; absent where none is named. */
+  readonly entry?: string;
+  readonly count: number;
+  readonly length: Figure;
+  /** Diameter of a dowel, thickness of a tenon, diameter of the hole that the shank of a screw passes through. */
+  readonly thickness: Figure;
+  readonly price?: Price;
 }
 
 export type JointKind =

@@ -17,7 +17,7 @@ import { detailWithoutJoint } from '@fettle/findings';
 import type { LangiumDocuments } from 'langium';
 import type { Statement } from '../generated/ast.ts';
 import * as joints from '../schema/joints.ts';
-import { entryReader, optional, shopFigure } from './read-shop.ts';
+import { entryReader, optional, priceOf, shopFigure } from './read-shop.ts';
 import type { Reader } from './reader.ts';
 
 /** How parts are joined, as the case says it for all of its panels or a statement for its own part. */
@@ -165,6 +165,7 @@ export function readDowel(statement: Statement, documents: LangiumDocuments): Do
     origin: reader.origin,
     diameter: shopFigure(reader.length('<length> thick'), statement) ?? usual(DOWEL_DIAMETER, unit),
     length: shopFigure(reader.length('<length> long'), statement) ?? usual(DOWEL_LENGTH, unit),
+    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
   };
 }
 
@@ -176,6 +177,7 @@ export function readScrew(statement: Statement, documents: LangiumDocuments): Sc
     length: shopFigure(reader.length('<length> long'), statement) ?? usual(SCREW_LENGTH, unit),
     pilot: shopFigure(reader.length('pilot <length>'), statement) ?? usual(SCREW_PILOT, unit),
     clearance: shopFigure(reader.length('clearance <length>'), statement) ?? usual(SCREW_CLEARANCE, unit),
+    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
   };
 }
 
@@ -187,5 +189,6 @@ export function readLooseTenon(statement: Statement, documents: LangiumDocuments
     thickness: shopFigure(reader.length('<length> thick'), statement) ?? usual(LOOSE_TENON_THICKNESS, unit),
     width: shopFigure(reader.length('<length> wide'), statement) ?? usual(LOOSE_TENON_WIDTH, unit),
     length: shopFigure(reader.length('<length> long'), statement) ?? usual(LOOSE_TENON_LENGTH, unit),
+    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
   };
 }

@@ -22,10 +22,10 @@ hinge "cup 35" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge
 pull "bar 5" 5-1/2 wide, 1/2 high, 5 between screws, stands out 1-1/4, screws 1-1/4 long, thread 3/8 deep, costs 9 each
 pull "knob 1" 1 wide, round, of "walnut", stands out 1, thread 3/8 deep
 cutter "dado stack" cuts 1/4 to 13/16 wide, at most 1-1/4 deep
-dowel "8 mm" 8mm thick, 35mm long
+dowel "8 mm" 8mm thick, 35mm long, costs 0.05 each
 screw "No. 8" 2 long, pilot 1/8, clearance 3/16
-screw "No. 6" 3/4 long, pilot 3/32, clearance 9/64
-tenon "6 by 40" 6mm thick, 20mm wide, 40mm long
+screw "No. 6" 3/4 long, pilot 3/32, clearance 9/64, costs 0.08 each
+tenon "6 by 40" 6mm thick, 20mm wide, 40mm long, costs 0.3 each
 machine "table saw" rips at most 30 wide, crosscuts at most 24, least length 6, least width 1/2, kerf 1/8
 machine "track saw" rips at most 106 long, crosscuts at most 60 wide, kerf 5/64
 flitch "walnut A" 24 leaves, 6 wide, 96 long

@@ -83,7 +83,11 @@ export const join = statement('join', 'How the panels of the case are joined whe
 /** What a shop has to fasten with. */
 export const dowel = statement('dowel', 'A dowel, by the name it is bought under.', {
   declares: 'dowel',
-  phrases: { '<length> thick': 'Its diameter.', '<length> long': 'Its length.' },
+  phrases: {
+    '<length> thick': 'Its diameter.',
+    '<length> long': 'Its length.',
+    'costs <number> each': 'Price of one.',
+  },
 });
 export const screw = statement('screw', 'A wood screw, with the holes it wants.', {
   declares: 'screw',
@@ -91,9 +95,15 @@ export const screw = statement('screw', 'A wood screw, with the holes it wants.'
     '<length> long': 'Its length under the head, or of the whole screw where the head is sunk.',
     'pilot <length>': 'Diameter of the hole its thread bites in.',
     'clearance <length>': 'Diameter of the hole its shank passes through.',
+    'costs <number> each': 'Price of one.',
   },
 });
 export const tenon = statement('tenon', 'A loose tenon, bought or made, that lies in a mortise in either part.', {
   declares: 'tenon',
-  phrases: { '<length> thick': 'Its thickness.', '<length> wide': 'Its width.', '<length> long': 'Its length.' },
+  phrases: {
+    '<length> thick': 'Its thickness.',
+    '<length> wide': 'Its width.',
+    '<length> long': 'Its length.',
+    'costs <number> each': 'Price of one.',
+  },
 });

@@ -44,7 +44,70 @@ test('slides are counted and paid in pairs, hinges one by one', async () => {
   const { rows, isWholeCost } = await hardware(chest(slide, hinge));
   expect(rows).toContainEqual(['slide', 'slide 16', 2, '28']);
   expect(rows).toContainEqual(['hinge', 'butt', 2, '12']);
-  expect(isWholeCost).toBe(true);
+  // The screws that hold the fronts have no price.
+  expect(isWholeCost).toBe(false);
+  const boxless = chest(slide, hinge).replace(/ {6}drawer "\w+" front \d high\n/g, '');
+  expect(await hardware(boxless)).toEqual({ isWholeCost: true, rows: [['hinge', 'butt', 2, '12']] });
+});
+
+test('drawer fronts are screwed on from inside: four each, as long as both allow', async () => {
+  const piece = await pieceOfText(chest(slide, hinge));
+  const screws = shoppingList(piece, planned(piece)).rows.flatMap((row) =>
+    row.kind === 'hardware' && row.what === 'screw' ? [row] : [],
+  );
+  // 3/4 of the box and two thirds of 3/4 are 1-1/4.
+  expect(screws.map(({ quantity, size, isPlaced }) => [quantity, size?.length.exactInches, isPlaced])).toEqual([
+    [8, '5/4', false],
+  ]);
+});
+
+const fastened = (join: string, more = '') => `units inches to 1/32
+sheet "ply" actual 3/4, 96 long, 48 wide, costs 80 each
+board "poplar" any thickness, 8 wide, 96 long, costs 4 a board foot
+dowel "3/8" 3/8 thick, 2 long, costs 0.05 each
+screw "No. 8" 1-3/4 long, pilot 1/8, clearance 3/16, costs 0.1 each
+tenon "small" 5/16 thick, 3/4 wide, 1-1/2 long
+piece "box" {
+  size 30 wide, 36 high, 12 deep
+  case {
+    sides "ply" thick 3/4
+    bottom "ply" thick 3/4, between sides
+    top "ply" thick 3/4, ${more === '' ? 'between sides' : more}
+    ${join}
+  }
+}`;
+
+test('dowels, screws and loose tenons of the joints are counted hole by hole, and paid where the shop says', async () => {
+  for (const [join, kind, holes, cost] of [
+    ['join dowels "3/8"', 'dowel', 'dowel-hole', '1/20'],
+    ['join screws "No. 8"', 'screw', 'screw-hole', '1/10'],
+    ['join loose tenons "small"', 'loose-tenon', 'mortise', undefined],
+  ] as const) {
+    const piece = await pieceOfText(fastened(join));
+    const row = shoppingList(piece, planned(piece)).rows.find((each) => each.kind === 'hardware' && each.what === kind);
+    if (row?.kind !== 'hardware') throw new Error(`no ${kind} is bought`);
+    const sides = piece.parts.filter(({ role }) => role === 'side');
+    const inSides = sides.flatMap(({ features }) => features.filter((each) => each.kind === holes));
+    expect(inSides.length).toBeGreaterThan(0);
+    expect(row.quantity).toBe(inSides.length);
+    expect(row.cost?.toString()).toBe(
+      cost === undefined ? undefined : row.price?.amount.times(inSides.length).toString(),
+    );
+    expect(row.price?.amount.toString()).toBe(cost);
+  }
+});
+
+test('a top that lies on the case is screwed on through the stretchers, unless it is glued', async () => {
+  const screws = async (fixing: string) => {
+    const text = fastened('stretchers 3 wide of "poplar" thick 3/4, under top', `over sides { ${fixing} }`);
+    const piece = await pieceOfText(text);
+    return shoppingList(piece, planned(piece)).rows.flatMap((row) =>
+      row.kind === 'hardware' ? [[row.what, row.quantity, row.size?.length.exactInches]] : [],
+    );
+  };
+  // Stretchers 28-1/2 long: the first screws 2 in, 24-1/2 between them in four spaces of at most 8: five in each.
+  expect(await screws('slotted behind')).toEqual([['screw', 10, '5/4']]);
+  expect(await screws('glued')).toEqual([]);
 });
 
 test('a runner below the middle of a drawer is no pair', async () => {

@@ -1,13 +1,14 @@
 import type { Cell } from '../../design/design.ts';
 import type { Price } from '../../design/shop.ts';
 import type { Evaluation, LaidCell } from '../../evaluation.ts';
-import { groupAlike } from '../../grouping.ts';
 import type { HardwareKind, PlacedHardware } from '../../hardware/placed-hardware.ts';
+import type { Fasteners } from '../../joinery/joint.ts';
 import type { Length } from '../../length/length.ts';
+import { fastenersToBuy, isWooden } from './fasteners-to-buy.ts';
 
 /** Hardware of one entry, counted as it is sold. */
 export interface HardwareToBuy {
-  readonly what: HardwareKind | 'screw';
+  readonly what: HardwareKind | Fasteners['what'];
   /** The name of its shop entry; absent for hardware that no shop file describes. */
   readonly entry?: string;
   /** Pairs of slides, single pieces of everything else. */
@@ -16,6 +17,10 @@ export interface HardwareToBuy {
   /** If not, its entry does not say enough to set it in its place, and it is counted by what is usual. */
   readonly isPlaced: boolean;
   readonly price?: Price;
+  /** Of what is told by its size where it has no entry, and is wanted in it. */
+  readonly size?: { readonly length: Length; readonly thickness?: Length };
+  /** What it is for, where no place of it is drawn: it is counted by what is usual. */
+  readonly usualFor?: string;
   /** What fastens all of it, alike ones together, the longer first. */
   readonly screws: readonly { readonly length: Length; readonly diameter: Length; readonly count: number }[];
   /** Ids of the parts it goes on. */
@@ -26,7 +31,7 @@ export interface HardwareToBuy {
 const HINGES_EACH = 2;
 
 export function hardwareToBuy(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout'>,
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints'>,
 ): readonly HardwareToBuy[] {
   const { design, hardware, layout } = evaluation;
   const entries = entriesOf(design.face);
@@ -56,32 +61,7 @@ export function hardwareToBuy(
       },
     ];
   });
-  return [...placed, ...hingesWithoutPlace(hardware, layout.face), ...screwsByThemselves(hardware)];
-}
-
-function isWooden({ kind }: PlacedHardware): boolean {
-  return kind === 'runner' || kind === 'cleat';
-}
-
-/** What runners and cleats are fastened with, by the entries of the shop. */
-function screwsByThemselves(hardware: readonly PlacedHardware[]): readonly HardwareToBuy[] {
-  const all = hardware
-    .filter(isWooden)
-    .flatMap(({ screws, on }) =>
-      screws.flatMap(({ bought, diameter }) => (bought === undefined ? [] : [{ ...bought, diameter, on }])),
-    );
-  return groupAlike(all, ({ entry, length }) => [entry, length.exactInches]).map((alike) => {
-    const [{ entry, length, diameter }] = alike;
-    return {
-      what: 'screw',
-      entry,
-      quantity: alike.length,
-      inPairs: false,
-      isPlaced: true,
-      screws: [{ length, diameter, count: alike.length }],
-      parts: [...new Set(alike.flatMap(({ on }) => on))],
-    };
-  });
+  return [...placed, ...hingesWithoutPlace(hardware, layout.face), ...fastenersToBuy(evaluation)];
 }
 
 /** Hinges that doors name and that could not be set in their places. */

@@ -56,7 +56,7 @@ export interface EdgingRow extends EdgingToCut {
 }
 
 export function shoppingList(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout'>,
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints'>,
   plan: BuyingPlan,
 ): ShoppingList {
   const rows: readonly ShoppingRow[] = [
@@ -138,7 +138,9 @@ function costOf(isOnHand: boolean, cost: Rational | undefined): { readonly cost?
   return cost === undefined ? {} : { cost };
 }
 
-function hardwareRows(evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout'>): readonly HardwareRow[] {
+function hardwareRows(
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints'>,
+): readonly HardwareRow[] {
   return hardwareToBuy(evaluation).map(({ price: said, ...each }): HardwareRow => {
     const price = usablePrice(said);
     return {
