@@ -13,7 +13,7 @@ const TOO_SMALL = 1e-9;
 const SMALLEST_PIVOT = 1e-7;
 /** Reduced costs and values nearer to zero than this count as zero. */
 const ZERO = 1e-7;
-const PIVOTS_BETWEEN_INVERSIONS = 300;
+const PIVOTS_BETWEEN_INVERSIONS = 600;
 
 /** Where a program stands, to come back to. */
 export interface Standing {

@@ -3,6 +3,8 @@ import type { FillingSearch } from './filling-search.ts';
 
 /** Sums of whole numbers up to here are exact in floating point. */
 const EXACT = 2 ** 50;
+/** Of a search for the dearest filling; if it takes more, what is promised counts, and the bound is weaker. */
+const MOST_STEPS = 2_000_000;
 
 /**
  * A bound from prices of the sizes that holds exactly, whatever the rounding by which the prices were found: they are made
@@ -34,7 +36,7 @@ export function exactCostBound(
   for (let stock = 0; stock < stocks.length; stock += 1) {
     const bar = stocks[stock];
     if (bar === undefined || Number.isFinite(available[stock])) continue;
-    const value = search.best(bar.capacity).most;
+    const value = search.best(bar.capacity, MOST_STEPS).most;
     const cost = BigInt(bar.cost) * BigInt(scale);
     if (cost === 0n && value > 0) return 0;
     if (cost > 0n && BigInt(value) * under > over * cost) {
@@ -55,7 +57,7 @@ export function exactCostBound(
   for (let stock = 0; stock < stocks.length; stock += 1) {
     const bar = stocks[stock];
     if (bar === undefined || !Number.isFinite(available[stock])) continue;
-    const value = search.best(bar.capacity).most;
+    const value = search.best(bar.capacity, MOST_STEPS).most;
     const excess = BigInt(value) - BigInt(bar.cost) * BigInt(scale);
     if (excess > 0n) total -= BigInt(available[stock] as number) * excess;
   }

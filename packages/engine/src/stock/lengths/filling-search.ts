@@ -13,6 +13,9 @@ const COARSE_CELLS = 400_000;
 /** Steps after which a descent stops and says so. */
 const MOST_STEPS = 200_000;
 const MOST_LISTING_STEPS = 3_000_000;
+/** Of a search for a filling with a given longest size, and of all such searches at the same prices. */
+const STEPS_FOR_A_LONGEST = 4_000;
+const STEPS_FOR_ALL_LONGEST = 100_000;
 /** Values nearer than this, as a share, count as the same. */
 const SAME = 1e-12;
 
@@ -175,7 +178,56 @@ export class FillingSearch {
       if (worth > moreThan) rows.push({ row, worth });
     }
     rows.sort((a, b) => b.worth - a.worth);
-    return rows.slice(0, most).map(({ row }) => this.promising(capacity, row, 1));
+    if (this.grain === 1) return rows.slice(0, most).map(({ row }) => this.promising(capacity, row, 1));
+    const found: Filling[] = [];
+    let left = STEPS_FOR_ALL_LONGEST;
+    for (const { row } of rows) {
+      if (found.length >= most || left <= 0) break;
+      const { filling, steps } = this.withLongest(capacity, row, moreThan, Math.min(left, STEPS_FOR_A_LONGEST));
+      if (filling !== undefined) found.push(filling);
+      left -= steps;
+    }
+    this.steps += STEPS_FOR_ALL_LONGEST - left;
+    return found;
+  }
+
+  /** A filling that is really worth more, with at least one of the last of the first `rows` sizes; the best that is found. */
+  private withLongest(
+    capacity: number,
+    rows: number,
+    moreThan: number,
+    mostSteps: number,
+  ): { readonly filling: Filling | undefined; readonly steps: number } {
+    const { used, size, values, limits } = this;
+    const taken: number[] = [];
+    let best: Filling | undefined;
+    let bestValue = moreThan;
+    let steps = 0;
+    const take = (row: number, rest: number, value: number): void => {
+      const index = used[row - 1] as number;
+      const length = size[index] as number;
+      const worth = values[index] as number;
+      for (let count = Math.min(limits[index] as number, Math.floor(rest / length)); count > 0; count -= 1) {
+        steps += 1;
+        if (value + count * worth + this.most(row - 1, rest - count * length) <= bestValue) continue;
+        taken.push(index, count);
+        descend(row - 1, rest - count * length, value + count * worth);
+        taken.length -= 2;
+      }
+    };
+    const descend = (below: number, rest: number, value: number): void => {
+      if (value > bestValue) {
+        bestValue = value;
+        best = taken.slice();
+      }
+      for (let row = below; row > 0; row -= 1) {
+        steps += 1;
+        if (steps > mostSteps || value + this.most(row, rest) <= bestValue) return;
+        take(row, rest, value);
+      }
+    };
+    take(rows, capacity, 0);
+    return { filling: best, steps };
   }
 
   /**

@@ -40,6 +40,8 @@ export function* planLengths(problem: LengthProblem, seed = 1): Generator<Length
 
 /** Beyond this many different sizes there is no relaxation: its rows would not fit. */
 const MOST_SIZES_RELAXED = 450;
+/** Of more sizes than this plans by corrected values take longer than they are worth before there are prices. */
+const MANY_SIZES = 120;
 /** Nodes of a search through whole numbers: in all, and of the first attempt. */
 const MOST_NODES = 30_000;
 const FIRST_NODES = 300;
@@ -89,7 +91,9 @@ class LengthSearch {
     const search = new FillingSearch(sizes.size, capacity);
     const correction = new ValueCorrection(sizes, search, this.random);
     const known: BarPlan[] = [this.best];
-    for (let round = 0; round < 4; round += 1) {
+    const areMany = sizes.size.length > MANY_SIZES;
+    const corrections = areMany ? 1 : 4;
+    for (let round = 0; round < corrections; round += 1) {
       const plan = correction.next(sizes.demand, available);
       known.push(plan);
       this.offer(plan);
@@ -105,7 +109,7 @@ class LengthSearch {
     let relaxed = relaxing.next();
     for (let round = 1; relaxed.done !== true; round += 1) {
       // Half-finished prices are good for a plan, too; tried ever more seldom, for they become the same.
-      if ((round & (round - 1)) === 0 && round >= 8) yield* this.round(patterns, correction, 2);
+      if ((round & (round - 1)) === 0 && round >= 8) yield* this.round(patterns, correction, areMany ? 1 : 2);
       if (this.isProved) return;
       yield;
       relaxed = relaxing.next();

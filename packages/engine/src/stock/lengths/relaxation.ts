@@ -6,15 +6,10 @@ import type { PatternProgram } from './pattern-program.ts';
 
 /** Between two of these steps whoever waits may stop. */
 const WORK_PER_STEP = 3_000_000;
-/**
- * Prices that leap about call for patterns that are of no use in the end. Patterns are therefore sought at prices between
- * those of the relaxation and those of the best bound, this much nearer to the latter.
- */
-const MOST_SMOOTHING = 0.7;
 /** Steps of a search for a pattern of use, and of one that makes sure that there is none. */
-const QUICK_STEPS = 500;
-/** Patterns beside the best one that are let in at once. */
-const MORE_PATTERNS = 5;
+const QUICK_STEPS = 20_000;
+/** Patterns beside the best one that the program may choose from. */
+const MORE_PATTERNS = 30;
 const MOST_STEPS = 1_000_000;
 
 export interface Relaxed {
@@ -43,7 +38,6 @@ export function* relax(
   const { program, sizes } = patterns;
   const { stocks } = sizes;
   const values = new Float64Array(sizes.size.length);
-  let smoothing = MOST_SMOOTHING;
   let thorough = false;
   let work = 0;
   let complete = false;
@@ -56,12 +50,6 @@ export function* relax(
     const before = program.work;
     program.cheapen(10_000);
     patterns.copyValues(values);
-    const isSmoothed = bestValues !== undefined && smoothing > 0;
-    if (bestValues !== undefined && isSmoothed) {
-      for (let index = 0; index < values.length; index += 1) {
-        values[index] = smoothing * (bestValues[index] as number) + (1 - smoothing) * (values[index] as number);
-      }
-    }
     search.prepare(values, demand);
     work += search.effort + (program.work - before) * program.rows * program.rows + program.columns * 10;
     let entered = 0;
@@ -76,7 +64,7 @@ export function* relax(
       if (!Number.isFinite(available[stock]) && bar.cost > 0) dearness = Math.max(dearness, most / bar.cost);
       if (program.enter(patterns.add(stock, filling))) entered += 1;
       for (const other of search.byLongest(bar.capacity, patterns.worth(stock) * (1 + 1e-7), MORE_PATTERNS)) {
-        if (program.enter(patterns.add(stock, other))) entered += 1;
+        patterns.add(stock, other);
       }
     }
     let bound = 0;
@@ -96,14 +84,9 @@ export function* relax(
       bestValues = values.map((value) => value / dearness);
       bestWorths = worths.slice();
     }
-    if (entered > 0) {
-      smoothing = Math.min(MOST_SMOOTHING, smoothing + 0.1);
-      thorough = false;
-    } else if (isSmoothed) {
-      smoothing = smoothing > 0.3 ? smoothing - 0.3 : 0;
-    } else if (!everyExact && !thorough) {
-      thorough = true;
-    } else {
+    if (entered > 0) thorough = false;
+    else if (!everyExact && !thorough) thorough = true;
+    else {
       complete = everyExact;
       break;
     }
