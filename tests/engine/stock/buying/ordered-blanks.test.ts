@@ -170,3 +170,24 @@ describe('what cannot be cut in order', () => {
     expect(after.laid.flatMap(({ runs }) => runs)).toHaveLength(1);
   });
 });
+
+describe('a pair of doors that is made as one', () => {
+  it('is one panel as wide as both leaves and the gap between them, glued up where no board is that wide', async () => {
+    const doors = (stock: string) => `units inches to 1/32
+sheet "oak ply" actual 3/4, 96 long, 48 wide
+board "ash" any thickness, 8 wide, 120 long
+machine "saw" kerf 1/8
+piece "box" {
+  size 20 wide, 24 high, 12 deep
+  case { sides "oak ply" thick 3/4   bottom "oak ply" thick 3/4, between sides   join dado 1/4 deep }
+  face inset, gap 1/8 { doors "front" { pair made as one }   fronts ${stock} }
+}`;
+    const ofSheet = await cut(doors('"oak ply" thick 3/4'));
+    const panels = ofSheet.laid.flatMap(({ pieces }) => pieces).filter(({ piece }) => piece.otherLeaf !== undefined);
+    // The opening of 18-1/2 less a gap at either side.
+    expect(panels.map(({ piece, width }) => [piece.label, width.exactInches])).toEqual([['pair "front"', '73/4']]);
+    const ofBoards = await cut(doors('"ash" thick 3/4'));
+    const staves = ofBoards.laid.flatMap(({ pieces }) => pieces).filter(({ piece }) => piece.otherLeaf !== undefined);
+    expect(staves.map(({ stave }) => stave?.of)).toEqual([3, 3, 3]);
+  });
+});

@@ -25,7 +25,7 @@ export function blanksToCut(
   const blanks: (BlankToCut & { readonly pieces: PieceToCut[] })[] = [];
   const runs = new Map<string, PieceToCut[]>();
   for (const piece of pieces) {
-    const run = piece.what === 'part' ? piece.part.run : undefined;
+    const run = piece.what === 'part' && piece.otherLeaf === undefined ? piece.part.run : undefined;
     const known = run === undefined ? undefined : runs.get(run.id);
     if (known !== undefined) known.push(piece);
     else {

@@ -13,6 +13,8 @@ export interface PieceToCut {
   readonly stock?: Stock;
   /** The part that it is, or on whose edge it goes. */
   readonly part: Part;
+  /** The other leaf of a pair that is made as one panel and only cut through when all else is done. */
+  readonly otherLeaf?: Part;
   /** On drawings: the part's mark, with an e for the strips of its edges. */
   readonly mark: string;
   readonly label: string;
@@ -21,7 +23,40 @@ export interface PieceToCut {
 
 /** One for each part, and one for each strip. Sizes are finished ones; what is under edging is smaller by its strips. */
 export function piecesToCut(parts: readonly Part[]): readonly PieceToCut[] {
-  return parts.flatMap((part) => [ofPart(part), ...part.edging.map((strip) => ofStrip(part, strip))]);
+  const first = new Map<string, Part>();
+  return parts.flatMap((part) => {
+    const strips = part.edging.map((strip) => ofStrip(part, strip));
+    if (part.run?.isSplit === undefined) return [ofPart(part), ...strips];
+    const leaf = first.get(part.run.id);
+    if (leaf !== undefined) return [ofPair(leaf, part, part.run.label), ...strips];
+    first.set(part.run.id, part);
+    const isAlone = parts.every(({ id, run }) => id === part.id || run?.id !== part.run?.id);
+    return isAlone ? [ofPart(part), ...strips] : strips;
+  });
+}
+
+/** One panel as wide as both leaves and what lies between them. */
+function ofPair(one: Part, other: Part, label: string): PieceToCut {
+  const [from, to] = [one, other].sort((a, b) => a.box.x.start.length.compare(b.box.x.start.length)) as [Part, Part];
+  const between = to.box.x.start.length.minus(from.box.x.end.length);
+  const [left, right] = [sizesToCut(from), sizesToCut(to)];
+  const single = ofPart(from);
+  return {
+    ...single,
+    blank: {
+      ...single.blank,
+      parts: [
+        {
+          part: from.id,
+          width: left.width.plus(between).plus(right.width),
+          length: left.length.max(right.length),
+        },
+      ],
+    },
+    otherLeaf: to,
+    mark: `${from.mark} + ${to.mark}`,
+    label,
+  };
 }
 
 function ofPart(part: Part): PieceToCut {

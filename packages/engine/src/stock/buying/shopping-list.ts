@@ -96,7 +96,7 @@ function sheetRows(planned: PlannedSheets): readonly WoodRow[] {
         ...(price === undefined ? {} : { price }),
         ...costOf(isOnHand, price?.per === 'each' ? price.amount.times(used.length) : undefined),
         waste: wasteOf(cut, areaOf(width, length).times(used.length)),
-        parts: cut.map(({ part }) => part.id),
+        parts: cut.flatMap(partsOf),
       },
     ];
   });
@@ -126,10 +126,14 @@ function boardRows({ order, plan }: PlannedBoards): readonly WoodRow[] {
         ...(price === undefined ? {} : { price }),
         ...costOf(isOnHand, price?.amount.times(price.per === 'each' ? used.length : tallied)),
         waste: wasteOfStaves(blanks, order.blanks, prepared.glueUps, areaOf(width, length).times(used.length)),
-        parts: [...new Set(blanks.flatMap((id) => order.blanks.get(id)?.pieces.map(({ part }) => part.id) ?? []))],
+        parts: [...new Set(blanks.flatMap((id) => order.blanks.get(id)?.pieces.flatMap(partsOf) ?? []))],
       },
     ];
   });
+}
+
+function partsOf({ part, otherLeaf }: PieceToCut): readonly string[] {
+  return otherLeaf === undefined ? [part.id] : [part.id, otherLeaf.id];
 }
 
 /** What is on hand costs nothing, whatever its stock costs; absent where the price is not known. */
