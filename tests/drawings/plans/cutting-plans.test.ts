@@ -10,6 +10,8 @@ import {
 } from '@fettle/drawings';
 import { type BuyingPlan, cutSequence, type Evaluation, laidOut } from '@fettle/engine';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { textBox } from '../../../packages/drawings/src/lettering.ts';
+import { boxesOverlap } from '../../../packages/drawings/src/primitives.ts';
 import { pieceOfText, piecesOfExample, planned } from '../../engine/stock/buying/evaluating.ts';
 
 let sideboard: Evaluation;
@@ -59,6 +61,80 @@ describe('cutting plans drawn', () => {
         expect(each.box.bottom).toBeLessThan(height);
       }
     });
+  });
+
+  it('every cut is numbered where it is, or listed beside the stock, and so is every size and every name', () => {
+    const cuts = cutSequence(plan);
+    planPages(plan).forEach((page, at) => {
+      const { content } = planDrawing(sideboard, plan, at + 1);
+      const words = [...walk(content)].flatMap((each) => (each.kind === 'text' ? [each.text] : []));
+      const listed = groupsOf(content, 'beside').flatMap(({ children }) =>
+        children.flatMap((each) => (each.kind === 'text' ? [each.text] : [])),
+      );
+      const isListed = (number: number) =>
+        listed.some((line) => {
+          const [, first, joint, last] = /^(\d+)(?:( to |, )(\d+))? {2}/.exec(line) ?? [];
+          if (first === undefined) return false;
+          return joint === undefined ? number === Number(first) : number >= Number(first) && number <= Number(last);
+        });
+      const own = cuts.filter(({ from }) => page.some((stock) => stock.number === from.number));
+      expect(own.length).toBeGreaterThan(0);
+      for (const { number } of own)
+        expect([number, words.includes(`${number}`) || isListed(number)]).toEqual([number, true]);
+      for (const { number, cut } of own) {
+        const isCutFurther = page.some(({ parted }) => parted.some(({ name }) => name === cut.gives));
+        if (isCutFurther)
+          expect([cut.gives, words.includes(cut.gives ?? '') || isListed(number)]).toEqual([cut.gives, true]);
+      }
+      for (const { mark } of page.flatMap(({ pieces }) => pieces.map(({ piece }) => piece))) {
+        expect([mark, words.some((line) => line.startsWith(mark))]).toEqual([mark, true]);
+      }
+    });
+  });
+
+  it('no lettering of the example plans stands in another', { timeout: 120_000 }, async () => {
+    for (const name of ['sideboard', 'linen-press', 'chest']) {
+      for (const piece of await piecesOfExample(name)) {
+        const own = planned(piece);
+        planPages(own).forEach((_, at) => {
+          const texts = [...walk(planDrawing(piece, own, at + 1).content)].flatMap((each) =>
+            each.kind === 'text' ? [each] : [],
+          );
+          const boxes = texts.map(textBox);
+          const met = boxes.flatMap((a, one) =>
+            boxes.slice(one + 1).flatMap((b, other) => {
+              const inside = { left: b.left + 0.2, right: b.right - 0.2, top: b.top + 0.8, bottom: b.bottom - 0.8 };
+              return boxesOverlap(a, inside) ? [[texts[one]?.text, texts[one + 1 + other]?.text]] : [];
+            }),
+          );
+          expect([name, at + 1, met]).toEqual([name, at + 1, []]);
+        });
+      }
+    }
+  });
+
+  it('fronts that follow one another are drawn round as one, and said beside the stock in their order', async () => {
+    const piece = await pieceOfText(`units inches to 1/32
+sheet "ply" actual 3/4, 96 long, 48 wide
+piece "box" {
+  size 30 wide, 26 high, 18 deep
+  case { sides "ply" thick 3/4   bottom "ply" thick 3/4, between sides }
+  face inset { stack { drawer "upper" share 1   drawer "lower" share 1 }   fronts "ply" thick 3/4 }
+  sequence "tall" { "upper", "lower" }
+}`);
+    const own = planned(piece);
+    const { content } = planDrawing(piece, own, 1);
+    const [run] = laidOut(own).flatMap(({ runs }) => runs);
+    const outlines = [...walk(content)].flatMap((each) =>
+      each.kind === 'group' && each.id.startsWith('run-') ? [each.name] : [],
+    );
+    expect(outlines).toEqual(['sequence "tall", 2 in their order']);
+    const marks = ['upper', 'lower'].map(
+      (name) => piece.parts.find(({ label }) => label === `drawer front "${name}"`)?.mark,
+    );
+    const words = [...walk(content)].flatMap((each) => (each.kind === 'text' ? [each.text.trim()] : []));
+    expect(words).toContain(`${run?.name}  sequence "tall": ${marks.join(', ')}`);
+    expect(cuttingTable(piece, own).rows.map(({ cells }) => cells[5])).toContain(`${run?.name}: sequence "tall"`);
   });
 
   it('a piece without parts has a page that says so', async () => {

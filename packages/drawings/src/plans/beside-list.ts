@@ -79,8 +79,8 @@ function runWords(run: LaidRun, marksOf: ReadonlyMap<string, string>, units: Uni
   const { name, label, blanks, length, width, turned } = run;
   const [along, across] = turned ? [width, length] : [length, width];
   return [
-    `${name}  ${figureOnSheet(along, units)} × ${figureOnSheet(across, units)}, ${cleanName(label)}`,
-    `    ${blanks.map((id) => marksOf.get(id) ?? '').join(', ')}`,
+    `${name}  ${cleanName(label)}: ${blanks.map((id) => marksOf.get(id) ?? '').join(', ')}`,
+    `${figureOnSheet(along, units)} × ${figureOnSheet(across, units)}`,
   ];
 }
 
