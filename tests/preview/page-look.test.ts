@@ -113,6 +113,28 @@ describe('the words beside a part', () => {
   });
 });
 
+describe('a part that is drawn in several places', () => {
+  test('has a frame around each, and none around what lies between', async () => {
+    open = await opener.open();
+    const piece = chest();
+    const again =
+      '<g data-part="front/cards" role="button" tabindex="0"><rect x="10" y="100" width="80" height="8"/></g>';
+    const sheets = piece.sheets.map((sheet) =>
+      sheet.kind === 'drawing' ? { ...sheet, svg: sheet.svg.replace('</svg>', `${again}</svg>`) } : sheet,
+    );
+    await show(picture(1, { pieces: [{ ...piece, sheets }] }));
+    await open.give({ kind: 'caret', uri, version: 1, piece: 0, parts: ['front/cards'] });
+    const frames = await open.page.locator('.overlay .frame.lit').all();
+    expect(frames.length).toBe(2);
+    const between = await boxOf('[data-part="front/maps"] text');
+    for (const frame of frames) {
+      const box = await frame.boundingBox();
+      if (box === null) throw new Error('a frame is not on the screen');
+      expect(overlap(box, between)).toBe(false);
+    }
+  });
+});
+
 describe('the search', () => {
   test('points at the one it stands at, with a thicker frame and an arrow', async () => {
     open = await opener.open();

@@ -47,10 +47,13 @@ interface Box {
   readonly bottom: number;
 }
 
-/** Where each part lies, in the drawing's own units; a part that is drawn in several places covers all of them. */
-function measureParts(svg: SVGSVGElement): ReadonlyMap<string, Box> {
+/**
+ * Where each part lies, in the drawing's own units. A part that is drawn in several places, as one glued up from pieces
+ * is in a cutting plan, lies in each of them and not in what is between.
+ */
+function measureParts(svg: SVGSVGElement): ReadonlyMap<string, readonly Box[]> {
   const toDrawing = svg.getScreenCTM()?.inverse();
-  const boxes = new Map<string, Box>();
+  const boxes = new Map<string, readonly Box[]>();
   if (toDrawing === undefined) return boxes;
   for (const element of svg.querySelectorAll<SVGGraphicsElement>('[data-part]')) {
     // Its area, where that is drawn: leaders and lettering may reach far beyond it.
@@ -58,15 +61,27 @@ function measureParts(svg: SVGSVGElement): ReadonlyMap<string, Box> {
     const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
     const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
     const part = element.getAttribute('data-part') ?? '';
-    const before = boxes.get(part);
-    boxes.set(part, {
-      left: Math.min(one.x, before?.left ?? one.x),
-      top: Math.min(one.y, before?.top ?? one.y),
-      right: Math.max(other.x, before?.right ?? other.x),
-      bottom: Math.max(other.y, before?.bottom ?? other.y),
-    });
+    const box = { left: one.x, top: one.y, right: other.x, bottom: other.y };
+    boxes.set(part, together(boxes.get(part) ?? [], box));
   }
   return boxes;
+}
+
+/** The boxes and one more, which takes in those that it meets. */
+function together(boxes: readonly Box[], more: Box): readonly Box[] {
+  const met = boxes.filter((box) => overlap(box, more));
+  const apart = boxes.filter((box) => !overlap(box, more));
+  return [...apart, [...met, more].reduce(around)];
+}
+
+/** The box around two. */
+function around(one: Box, other: Box): Box {
+  return {
+    left: Math.min(one.left, other.left),
+    top: Math.min(one.top, other.top),
+    right: Math.max(one.right, other.right),
+    bottom: Math.max(one.bottom, other.bottom),
+  };
 }
 
 /** Where something is written, in the drawing's own units. */
@@ -106,17 +121,17 @@ function* signPlaces(box: Box, radius: number): Generator<{ readonly x: number; 
 
 /** A place for a sign off all that is `taken`. */
 function placeSign(box: Box, radius: number, taken: readonly Box[]): Box {
-  const around = ({ x, y }: { readonly x: number; readonly y: number }): Box => ({
+  const signAt = ({ x, y }: { readonly x: number; readonly y: number }): Box => ({
     left: x - radius * 1.3,
     top: y - radius * 1.3,
     right: x + radius * 1.3,
     bottom: y + radius * 1.3,
   });
   for (const place of signPlaces(box, radius)) {
-    const sign = around(place);
+    const sign = signAt(place);
     if (!taken.some((other) => overlap(sign, other))) return sign;
   }
-  return around({ x: box.right - radius * 1.5, y: box.top + radius * 1.5 });
+  return signAt({ x: box.right - radius * 1.5, y: box.top + radius * 1.5 });
 }
 
 /** Points at the one of several that the search stands at: an arrow before its left edge, which no other frame has. */
@@ -146,7 +161,7 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
   const radius = 8 * unitsPerPixel;
   const overlay = buildSvg('g', { 'data-key': 'overlay', class: 'overlay', 'aria-hidden': 'true' });
   const isCurrent = (part: string) => part === marked.chosen && marked.found.includes(part);
-  for (const [part, box] of boxes) {
+  for (const [part, places] of boxes) {
     const kinds = [
       marked.lit.includes(part) ? 'lit' : '',
       part === marked.chosen ? 'chosen' : '',
@@ -154,9 +169,9 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
       marked.found.includes(part) ? 'found' : '',
     ].filter(Boolean);
     if (kinds.length === 0) continue;
-    overlay.append(
+    const frames = places.map((box, at) =>
       buildSvg('rect', {
-        'data-key': `frame ${part}`,
+        'data-key': `frame ${part}${at === 0 ? '' : ` ${at}`}`,
         class: `frame ${kinds.join(' ')}`,
         x: box.left,
         y: box.top,
@@ -164,12 +179,14 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
         height: Math.max(0, box.bottom - box.top),
       }),
     );
-    if (isCurrent(part)) overlay.append(pointer(box, unitsPerPixel));
+    overlay.append(...frames);
+    const [first] = places;
+    if (first !== undefined && isCurrent(part)) overlay.append(pointer(first, unitsPerPixel));
   }
   const taken = marked.findings.length === 0 ? [] : [...measureLettering(svg)];
   for (const { finding, number } of marked.findings) {
     for (const part of new Set(finding.parts)) {
-      const box = boxes.get(part);
+      const [box] = boxes.get(part) ?? [];
       if (box === undefined) continue;
       const sign = placeSign(box, radius, taken);
       taken.push(sign);
