@@ -139,6 +139,13 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     says: '"weight" is 1/2" too wide for compartment 1 of "upper"',
   },
   {
+    slip: 'screws of the member on the box as long as its side is thick',
+    changes: [['hole 12-1/2 from front   screws', 'hole 12-1/2 from front   hole 2 from front, in box   screws']],
+    code: 'screw-breaks-through',
+    words: '"plain 14"',
+    says: 'the screw in the box of the left slide of "upper" and 3 more, 1/2" long, go through the left box side of "upper"',
+  },
+  {
     slip: 'packers behind wooden runners',
     changes: [[slides, 'runners 3/4 high, thick 1/4, of "maple"   packers 1/4 of "maple"']],
     code: 'detail-without-joint',

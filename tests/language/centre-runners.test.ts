@@ -36,6 +36,11 @@ async function pieceIn(source: string) {
   };
 }
 
+/** What is bought by a name of the shop; what holds the front to its box has none. */
+function namedIn(evaluation: Parameters<typeof hardwareToBuy>[0]) {
+  return hardwareToBuy(evaluation).filter(({ entry }) => entry !== undefined);
+}
+
 describe('a wooden runner 3/4" high and 1-1/2" wide under the middle', () => {
   const said = 'runners centre, 3/4 high, 1-1/2 wide, of "maple", by screws "No. 6"';
 
@@ -87,7 +92,7 @@ describe('a wooden runner 3/4" high and 1-1/2" wide under the middle', () => {
       ['9/4', '-y', '1/2'],
       ['29/2', '-y', '1/2'],
     ]);
-    expect(hardwareToBuy(evaluation).map(({ entry, quantity }) => [entry, quantity])).toEqual([['No. 6', 2]]);
+    expect(namedIn(evaluation).map(({ entry, quantity }) => [entry, quantity])).toEqual([['No. 6', 2]]);
   });
 
   it('lies on the rails of a frame at its ends, and asks for wood under its screws', async () => {
@@ -122,7 +127,7 @@ describe('slides under the middle', () => {
       ['10', '3/4', '7/4'],
       ['10', '3/4', '55/4'],
     ]);
-    expect(hardwareToBuy(evaluation).map(({ entry, quantity, inPairs }) => [entry, quantity, inPairs])).toEqual([
+    expect(namedIn(evaluation).map(({ entry, quantity, inPairs }) => [entry, quantity, inPairs])).toEqual([
       ['monorail 14', 1, false],
     ]);
     expect(evaluation.told).toEqual([]);

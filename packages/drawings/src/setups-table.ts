@@ -1,4 +1,4 @@
-import { type Evaluation, type FeatureKind, type Length, setupsOf, spacersOf } from '@fettle/engine';
+import { type Evaluation, type FeatureKind, type HoleRow, type Length, setupsOf, spacersOf } from '@fettle/engine';
 import type { Table, TableRow } from './cut-list-table.ts';
 import { cleanName } from './lettering.ts';
 import { shown, unitWords } from './shown-lengths.ts';
@@ -46,6 +46,16 @@ export function setupsTable(evaluation: Evaluation): Table {
           others.join('; '),
         ]);
       }),
+      ...setups.rows.map((each) =>
+        row(each.parts, [
+          `row of ${kindWords[each.kind] ?? each.kind}`,
+          size(each.diameter),
+          size(each.depth),
+          size(each.line.at),
+          each.line.from,
+          rowWords(each, size),
+        ]),
+      ),
       ...setups.fences.map(({ from, inserts, parts: ids }) => {
         const [first, ...strips] = inserts.map(size);
         return row(ids, [
@@ -96,6 +106,16 @@ export function setupsTable(evaluation: Evaluation): Table {
   };
 }
 
+/** '13 holes 1" apart, first 2-1/4" from the lower end', or each of them where they are not even. */
+function rowWords({ middles, pitch, from }: HoleRow, size: (length: Length) => string): string {
+  const [first, ...others] = middles;
+  if (first === undefined) return '';
+  const start = `first ${size(first)} from the ${from}`;
+  if (others.length === 0) return `1 hole, ${size(first)} from the ${from}`;
+  if (pitch !== undefined) return `${middles.length} holes ${size(pitch)} apart, ${start}`;
+  return `${middles.length} holes, ${start}, then ${others.map(size).join('; ')}`;
+}
+
 function distinctParts(settings: readonly { readonly parts: readonly string[] }[]): readonly string[] {
   return [...new Set(settings.flatMap(({ parts }) => parts))];
 }
@@ -108,4 +128,5 @@ const kindWords: Partial<Readonly<Record<FeatureKind, string>>> = {
   mortise: 'mortise',
   'dowel-hole': 'dowel holes',
   'screw-hole': 'screw holes',
+  'pin-hole': 'pin holes',
 };

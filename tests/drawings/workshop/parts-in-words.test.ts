@@ -43,7 +43,10 @@ describe('the sideboard', () => {
     const lines = linesOf(await pieceOf('sideboard'));
     expect(lines.some((line) => /pin holes .* apart/.test(line))).toBe(true);
     expect(lines.some((line) => line.includes('all round'))).toBe(true);
-    expect(lines.filter((line) => /in the other face/.test(line) && /screw hole/.test(line))).toEqual([]);
+    // Only a partition has slides on one face and pins on the other: three screws to each of four drawers.
+    expect(lines.filter((line) => /in the other face/.test(line) && /screw hole/.test(line))).toEqual([
+      '12 screw holes ⌀ 1/8", 1/2" deep in the other face',
+    ]);
   });
 });
 

@@ -10,6 +10,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Screw } from '../../../packages/engine/src/hardware/placed-hardware.ts';
+import { isHoleOfHardware } from '../../../packages/engine/src/joinery/feature.ts';
 import { meets } from '../../../packages/engine/src/solids/index.ts';
 import {
   caseWithFace,
@@ -135,7 +136,11 @@ function isInWood({ at, towards, diameter, length }: Screw, { parts }: Evaluatio
             within(x, blank.x) &&
             within(y, blank.y) &&
             within(z, blank.z) &&
-            !features.some(({ solid }) => meets(solid, speck) && deeperThanTouch(solid, x, y, z)),
+            // What is bored for the screws themselves is no lack of wood.
+            !features.some(
+              (feature) =>
+                !isHoleOfHardware(feature) && meets(feature.solid, speck) && deeperThanTouch(feature.solid, x, y, z),
+            ),
         );
       }),
   );

@@ -31,6 +31,8 @@ export interface SlideEntry {
   readonly thickestSides?: Figure;
   /** The holes of the member on the case, from the front; empty while the entry does not tell. */
   readonly holes?: readonly SlideHole[];
+  /** Those of the member on the box. */
+  readonly boxHoles?: readonly SlideHole[];
   readonly screws?: SlideScrews;
   /** What its maker rates the pair for. */
   readonly carries?: { readonly load: Rational; readonly unit: 'lb' | 'kg' };
@@ -49,6 +51,8 @@ export interface SlideScrews {
   /** How far they reach into the wood behind the slide. */
   readonly length: Figure;
   readonly diameter: Figure;
+  /** Into the side of the box, where those are others. */
+  readonly inBox?: Figure;
 }
 
 /** The line of a slide that is set, and what it is measured from; the same for every drawer that it is said of. */

@@ -1,8 +1,8 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
-import type { SlideEntry, SlideHole } from '../design/slide-design.ts';
+import type { SlideEntry } from '../design/slide-design.ts';
 import type { CarcaseLayout, Span } from '../evaluation.ts';
-import type { FaceOfPart } from '../joinery/feature.ts';
+import type { FaceOfPart, Feature } from '../joinery/feature.ts';
 import { withinInterior } from '../layout/spans.ts';
 import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
@@ -15,6 +15,7 @@ import { backingsOf } from './backing.ts';
 import type { HardwareCase } from './fit-hardware.ts';
 import { packersBehind } from './packers.ts';
 import type { FittedHardware, PlacedHardware, Screw } from './placed-hardware.ts';
+import { holesOf, opposite, pilotHole } from './slide-holes.ts';
 
 /**
  * Slides in their places, a left and a right one to each drawer, with the screws of the member that stays on the case,
@@ -36,13 +37,14 @@ export function fitSlides({ design, layout, face, parts }: HardwareCase): Fitted
   });
   return {
     placed: fitted.map(({ hardware }) => hardware),
-    features: [],
+    features: fitted.flatMap(({ holes }) => holes),
     parts: fitted.flatMap((each) => each.packers),
   };
 }
 
 interface FittedSlide {
   readonly hardware: PlacedHardware;
+  readonly holes: readonly Feature[];
   readonly packers: readonly UnmarkedPart[];
 }
 
@@ -53,10 +55,20 @@ function fastened(
   packers: readonly UnmarkedPart[],
   farthest: Length,
 ): FittedSlide {
-  const on = backingsOf(hardware.screws, [...parts, ...packers], farthest).flatMap((backing) =>
+  const backings = backingsOf(hardware.screws, [...parts, ...packers], farthest);
+  const on = backings.flatMap((backing) =>
     backing.kind === 'air' ? [] : backing.kind === 'solid' ? backing.parts : [backing.part],
   );
-  return { hardware: { ...hardware, on: [...new Set(on.map(({ id }) => id))] }, packers };
+  return {
+    hardware: { ...hardware, on: [...new Set(on.map(({ id }) => id))] },
+    // What is bored before the slide is screwed on. Where a screw finds no sound wood, the checks say so instead.
+    holes: backings.flatMap((backing, at): readonly Feature[] => {
+      const screw = hardware.screws[at];
+      const part = backing.kind === 'solid' ? backing.parts[0] : undefined;
+      return screw === undefined || part === undefined ? [] : [pilotHole(screw, part, hardware.origin)];
+    }),
+    packers,
+  };
 }
 
 /** A slide and the room that its member on the case takes. */
@@ -114,11 +126,13 @@ function spanOver(start: Figure, size: Figure): Span {
 }
 
 function sidesOf(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): readonly SlideInPlace[] {
-  const { cell, drawer, laid, words } = one;
+  const { cell, drawer, laid, words, box } = one;
   const { y, z } = slideLines(one, slides, layout);
   const opening = withinInterior(laid.opening, layout);
   const of = cell.name === undefined ? words : `"${cell.name}"`;
-  const holes = holesOf(slides, y, z);
+  const holes = holesOf(slides.holes, y, z);
+  // Under a box there is no side to screw a member to.
+  const boxHoles = slides.mounting === 'side' ? holesOf(slides.boxHoles, y, z) : [];
   const set = [
     ...(drawer.slidesAt === undefined
       ? []
@@ -174,16 +188,28 @@ function sidesOf(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout): re
         screws:
           screws === undefined
             ? []
-            : holes.map(
-                ({ nth, y: up, z: along }, index): Screw => ({
-                  id: `${id}/screw-${index + 1}`,
-                  words: nth,
-                  at: { x: plane.length, y: up.length, z: along.length },
-                  towards,
-                  diameter: screws.diameter.length,
-                  length: screws.length.length,
-                }),
-              ),
+            : [
+                ...holes.map(
+                  ({ nth, y: up, z: along }, index): Screw => ({
+                    id: `${id}/screw-${index + 1}`,
+                    words: nth,
+                    at: { x: plane.length, y: up.length, z: along.length },
+                    towards,
+                    diameter: screws.diameter.length,
+                    length: screws.length.length,
+                  }),
+                ),
+                ...boxHoles.map(
+                  ({ nth, y: up, z: along }, index): Screw => ({
+                    id: `${id}/box-screw-${index + 1}`,
+                    words: `${nth} in the box`,
+                    at: { x: (side === 'left' ? box.x.start : box.x.end).length, y: up.length, z: along.length },
+                    towards: opposite[towards],
+                    diameter: screws.diameter.length,
+                    length: (screws.inBox ?? screws.length).length,
+                  }),
+                ),
+              ],
         origin: drawer.slidesOrigin ?? drawer.origin,
         ...(drawer.slidesStatement === undefined ? {} : { packersAfter: drawer.slidesStatement }),
       },
@@ -203,7 +229,7 @@ function centreSlide(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout)
   ]);
   const fromFront = (what: string, at: Figure) =>
     derive('behind the front of the case', [plus(what, at), less('the front of the case', layout.body.z.start)]);
-  const holes = holesOf(slides, y, z);
+  const holes = holesOf(slides.holes, y, z);
   const { screws } = slides;
   return {
     id,
@@ -244,41 +270,3 @@ function centreSlide(one: LaidDrawer, slides: SlideEntry, layout: CarcaseLayout)
 export const ABOVE_BOTTOM = 'lower edge above the bottom of the case';
 
 const lineWords = { 'lower-edge': 'lower edge', 'screw-line': 'screw line' } as const;
-
-interface HoleInPlace {
-  /** 'front screw' */
-  readonly nth: string;
-  readonly y: Figure;
-  readonly z: Figure;
-}
-
-/** A slide takes a handful; more is a slip of the pen. */
-const MOST_HOLES = 50;
-
-function holesOf(slides: SlideEntry, y: Span, z: Span): readonly HoleInPlace[] {
-  const holes = [...(slides.holes ?? [])]
-    .slice(0, MOST_HOLES)
-    .sort((a, b) => a.fromFront.length.compare(b.fromFront.length));
-  return holes.map((hole, index) => ({
-    nth: screwWords(index, holes.length),
-    y: heightOf(hole, y),
-    z: derive('the screw', [
-      plus('where the slide begins', z.start),
-      plus('from its front end to the hole', hole.fromFront),
-    ]),
-  }));
-}
-
-function heightOf({ up }: SlideHole, y: Span): Figure {
-  return derive('height of the screw', [
-    plus('lower edge of the slide', y.start),
-    up === undefined ? plus('height of the slide', y.size, half) : plus('up to the hole', up),
-  ]);
-}
-
-function screwWords(index: number, count: number): string {
-  if (count === 1) return 'screw';
-  if (index === 0) return 'front screw';
-  if (index === count - 1) return 'rear screw';
-  return count === 3 ? 'middle screw' : `screw ${index + 1}`;
-}

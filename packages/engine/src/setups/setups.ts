@@ -1,35 +1,29 @@
 import type { Evaluation } from '../evaluation.ts';
 import { groupAlike } from '../grouping.ts';
-import type { Feature, FeatureKind } from '../joinery/feature.ts';
+import { type Feature, type FeatureKind, isHoleOfHardware } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
 import type { Part } from '../parts/part.ts';
 import { AXES, type Axis, boundsOf, type Interval } from '../solids/index.ts';
 import { type BevelSetup, bevelSetups } from './bevels.ts';
 import { type Diagonal, diagonalsOf } from './diagonals.ts';
+import { type HoleRow, holeRows } from './hole-rows.ts';
+import { endOrEdge, type ReferenceEdge } from './reference-edges.ts';
+
+export type { ReferenceEdge } from './reference-edges.ts';
 
 /**
  * The joints of a piece by how one sets a machine for them: each setting once, with all the parts that are cut at it;
- * where the middles of holes are marked; a fence with strips for rows of dadoes; and the diagonals to square by.
+ * where the middles of holes are marked; rows of holes
+ * for shelf pins and hardware; a fence with strips for rows of dadoes; and the diagonals to square by.
  */
 export interface Setups {
   readonly machine: readonly MachineSetup[];
   readonly marks: readonly CentreMarks[];
+  readonly rows: readonly HoleRow[];
   readonly fences: readonly FencePlan[];
   readonly bevels: readonly BevelSetup[];
   readonly diagonals: readonly Diagonal[];
 }
-
-/** An end or edge that a distance is taken from. */
-export type ReferenceEdge =
-  | 'lower end'
-  | 'lower edge'
-  | 'nearer end'
-  | 'nearer edge'
-  | 'front end'
-  | 'front edge'
-  | 'back end'
-  | 'back edge'
-  | 'face';
 
 export interface MachineSetup {
   readonly kind: FeatureKind;
@@ -68,6 +62,7 @@ export function setupsOf(evaluation: Evaluation): Setups {
   return {
     machine: machineSetups(evaluation.parts),
     marks: centreMarks(evaluation.parts),
+    rows: holeRows(evaluation.parts),
     fences: fencePlans(evaluation),
     bevels: bevelSetups(evaluation.parts),
     diagonals: diagonalsOf(evaluation),
@@ -116,13 +111,6 @@ function fenceAt(part: Part, across: Axis, cut: Interval): { readonly fence: Len
   return { fence: nearer, from: isNearStart ? `front ${side}` : `back ${side}` };
 }
 
-/** A part ends along its length, and has its edges across it. */
-function endOrEdge(part: Part, axis: Axis): 'end' | 'edge' {
-  if (part.grain !== 'none') return part.grain === axis ? 'end' : 'edge';
-  const other = AXES.find((each) => each !== axis && each !== part.thin) ?? axis;
-  return part.blank[axis].size.length.compare(part.blank[other].size.length) >= 0 ? 'end' : 'edge';
-}
-
 function atLeastNothing(length: Length): Length {
   return length.isNegative() ? length.minus(length) : length;
 }
@@ -130,7 +118,9 @@ function atLeastNothing(length: Length): Length {
 function centreMarks(parts: readonly Part[]): readonly CentreMarks[] {
   const rows = parts.flatMap((part) =>
     groupAlike(
-      part.features.filter(({ kind, measures }) => marked.has(kind) && measures.depth !== undefined),
+      part.features.filter(
+        (feature) => marked.has(feature.kind) && !isHoleOfHardware(feature) && feature.measures.depth !== undefined,
+      ),
       ({ kind, joint, entry, measures }) => [kind, joint, entry, measures.width?.length, measures.depth?.length],
     ).flatMap((holes) => {
       const along = lineOf(holes, part);

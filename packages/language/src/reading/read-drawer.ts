@@ -251,5 +251,8 @@ export function drawerFrom(own: DrawerSaid, common: DrawerSaid | undefined, unit
 /** On screws of another length than the entry tells, and where it tells none, of a usual thickness. */
 function withScrews(entry: SlideEntry, length: Figure | undefined, unit: LengthUnit): SlideEntry {
   if (length === undefined) return entry;
-  return { ...entry, screws: { diameter: entry.screws?.diameter ?? usual(SLIDE_SCREW, unit), length } };
+  return {
+    ...entry,
+    screws: { ...entry.screws, diameter: entry.screws?.diameter ?? usual(SLIDE_SCREW, unit), length },
+  };
 }

@@ -102,7 +102,8 @@ export function readSlide(statement: Statement, documents: LangiumDocuments): Sl
           ...optional('below', figure('takes <length> below')),
           ...optional('lift', figure('lifts in <length>')),
           ...optional('thickestSides', figure('sides at most <length> thick')),
-          holes: readHoles(statement, context),
+          holes: readHoles(statement, context, 'case'),
+          boxHoles: readHoles(statement, context, 'box'),
           ...optional('screws', readSlideScrews(statement, context)),
           ...optional('carries', load),
           ...optional('price', priceOf('each', reader.number('costs <number> each'))),
@@ -111,9 +112,10 @@ export function readSlide(statement: Statement, documents: LangiumDocuments): Sl
   return entry;
 }
 
-function readHoles(slide: Statement, context: ReadContext): readonly SlideHole[] {
+function readHoles(slide: Statement, context: ReadContext, member: 'case' | 'box'): readonly SlideHole[] {
   return bodyStatements(slide, 'hole').flatMap((each) => {
     const reader = new Reader(each, shop.slideHole, context);
+    if (reader.has('in box') !== (member === 'box')) return [];
     const fromFront = shopFigure(reader.length('<length> from front'), slide);
     const up = shopFigure(reader.length('<length> up'), slide);
     return fromFront === undefined ? [] : [{ fromFront, ...optional('up', up) }];
@@ -125,7 +127,8 @@ function readSlideScrews(slide: Statement, context: ReadContext): SlideScrews | 
   const reader = screws && new Reader(screws, shop.slideScrews, context);
   const length = shopFigure(reader?.length('<length> long'), slide);
   const diameter = shopFigure(reader?.length('<length> thick'), slide);
-  return length === undefined || diameter === undefined ? undefined : { length, diameter };
+  const inBox = shopFigure(reader?.length('<length> long in box'), slide);
+  return length === undefined || diameter === undefined ? undefined : { length, diameter, ...optional('inBox', inBox) };
 }
 
 /** Undefined while the entry does not say what it cuts. */

@@ -45,15 +45,21 @@ export const veneer = statement('veneer', 'Veneer, by the name it is bought unde
   declares: 'stock',
   phrases: stockPhrases,
 });
-export const slideHole = statement('hole', 'A screw hole of the member that stays on the case.', {
-  phrases: {
-    '<length> from front': 'From the front end of the slide to its middle.',
-    '<length> up': 'From the lower edge of the slide; the middle of its height where nothing is said.',
+export const slideHole = statement(
+  'hole',
+  'A screw hole of the member that stays on the case, or of the one on the box.',
+  {
+    phrases: {
+      '<length> from front': 'From the front end of the slide to its middle.',
+      '<length> up': 'From the lower edge of the slide; the middle of its height where nothing is said.',
+      'in box': 'It is a hole of the member that is screwed to the side of the box.',
+    },
   },
-});
+);
 export const slideScrews = statement('screws', 'What the slide is fastened with.', {
   phrases: {
     '<length> long': 'How far they reach into the wood behind the slide.',
+    '<length> long in box': 'How far those of the box reach into its side, where they are others.',
     '<length> thick': 'Their diameter.',
   },
 });
