@@ -159,7 +159,11 @@ function grainArrow(box: Box, along: 'x' | 'y', taken: readonly Box[]): Arrow | 
     const head = Math.min(HEAD, length / 3);
     const halfX = along === 'x' ? length / 2 : head / 2;
     const halfY = along === 'y' ? length / 2 : head / 2;
-    for (const centre of arrowPlaces(room, unionOf(taken), along === 'y' ? length : head)) {
+    const deep = along === 'y' ? length : head;
+    // Below the lettering first: what else is taken may lie far from it.
+    const [below, ...besides] = arrowPlaces(room, taken[0], deep);
+    const places = [...(below === undefined ? [] : [below]), ...arrowPlaces(room, unionOf(taken), deep), ...besides];
+    for (const centre of places) {
       const arrowBox = {
         left: centre.x - halfX,
         right: centre.x + halfX,

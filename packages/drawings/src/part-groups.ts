@@ -1,4 +1,5 @@
 import { brokenAround } from './broken-lines.ts';
+import { clearOfFronts } from './clear-of-fronts.ts';
 import { arrowBox, type Lettering, letteringInside } from './front-lettering.ts';
 import { centredText, cleanName, LETTER_HEIGHTS_MM, textBox } from './lettering.ts';
 import { type Pens, penMm } from './line-types.ts';
@@ -37,6 +38,9 @@ export interface PartLettering {
 /** Fragments of a longer edge below this length on paper are specks, seen through a gap. */
 const SPECK_MM = 0.6;
 
+/** A dot has to stand on what is left of a part between fronts. */
+const DOT_ROOM_MM = 1;
+
 export function letterParts({ parts, pulls }: ViewOfParts, to: Projection): PartLettering {
   const inside = new Map<string, Lettering>();
   const arrows = new Map<string, Arrow>();
@@ -46,9 +50,10 @@ export function letterParts({ parts, pulls }: ViewOfParts, to: Projection): Part
   const hidden = parts.filter((entry) => !isDrawnSolid(entry.edges.seen, to) && entry.edges.hidden.length > 0);
   const dashed = hidden.map((entry) => boxOnPaper(entry.slab, to));
   const pullBoxes = pulls.map(({ slab }) => boxOnPaper(slab, to));
+  const fronts = parts.filter(({ isFront }) => isFront).map(({ slab }) => slab);
   for (const { part, name, slab, edges, isFront } of parts) {
     if (!isFront && !isDrawnSolid(edges.seen, to)) continue;
-    const box = boxOnPaper(slab, to);
+    const box = boxOnPaper(isFront ? slab : clearOfFronts(slab, fronts, DOT_ROOM_MM / to.factor), to);
     const words = cleanName(name);
     const mark = cleanName(part.mark);
     const grain = isFront && part.grain !== 'none' && part.grain !== 'z' ? part.grain : undefined;

@@ -45,6 +45,8 @@ export interface CalloutRoom {
 
 const HEIGHT = LETTER_HEIGHTS_MM.small;
 const MARGIN = 0.5;
+/** From the mark of one part to one that has no leader to tell which part it means. */
+const APART = 3;
 const REACHES = [4, 6, 8.5, 11.5, 15, 19, 24, 30];
 const BEARINGS = 16;
 const MOST_SPOTS = 4;
@@ -89,7 +91,10 @@ export function placeCallouts(
     else keep(found);
   }
   for (const wish of wishes.filter(({ mustStandOn }) => mustStandOn === true)) {
-    const found = onThePart(wish, nearTo(wish, room.within, lines, ON_PART), taken, leaders);
+    const near = nearTo(wish, room.within, lines, ON_PART);
+    // Close under the mark of another part it would read as that one's second line.
+    const apart = taken.map((other) => grown(other, APART));
+    const found = onThePart(wish, near, apart, leaders) ?? onThePart(wish, near, taken, leaders);
     if (found !== undefined) keep(found);
   }
   return { placed, leftOut };
