@@ -21,6 +21,7 @@ import {
 } from '@fettle/engine';
 import type { Table, TableRow } from '../cut-list-table.ts';
 import { cleanName } from '../lettering.ts';
+import { kindOfHardware } from '../schedules/set-words.ts';
 import { isInch, shown, unitWords } from '../shown-lengths.ts';
 
 /** What to buy for a piece as a table for people; as CSV it goes where the cut list goes. */
@@ -113,8 +114,9 @@ function hardwareRow(row: HardwareRow, units: Units): TableRow {
           ? 'counted at what is usual: the shop does not say enough to place them'
           : `${usualFor}, as many as is usual; no longer than this`,
       ];
-  const notes = [...(inPairs ? ['pairs'] : []), ...counted, ...screwWords].join('; ');
-  const buy = entry === undefined ? what : cleanName(entry);
+  const least = what === 'anchor' && size !== undefined ? ['at least this long, to reach into studs or masonry'] : [];
+  const notes = [...(inPairs ? ['pairs'] : []), ...least, ...counted, ...screwWords].join('; ');
+  const buy = entry === undefined ? kindOfHardware(what) : cleanName(entry);
   return {
     parts,
     cells: cells({
@@ -182,7 +184,9 @@ function totalRow(cost: Rational, isWhole: boolean): TableRow {
 
 function reserveRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
   return reservesFor(plan).map(({ stock, buy, covers }) => {
-    const marks = [...new Set(covers.map(({ mark }) => cleanName(mark)))].join(', ');
+    const marks = [...new Set(covers.map(({ mark }) => cleanName(mark)))]
+      .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }))
+      .join(', ');
     const any = `any one of ${marks}`;
     return {
       parts: [...new Set(covers.map(({ part }) => part.id))],

@@ -6,11 +6,12 @@ export function setWords(set: PlacedHardware['set'], units: Units): string {
   return set.map(({ words, figure }) => `${words}: ${shown(figure.length, units)}`).join('; ');
 }
 
-const KINDS: Readonly<Partial<Record<PlacedHardware['kind'], string>>> = {
+const KINDS: Readonly<Record<string, string>> = {
   'shelf-pin': 'shelf pin',
   anchor: 'wall screw',
 };
 
-export function kindOfHardware(kind: PlacedHardware['kind']): string {
+/** What the trade calls it. */
+export function kindOfHardware(kind: string): string {
   return KINDS[kind] ?? kind;
 }

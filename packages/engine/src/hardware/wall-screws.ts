@@ -38,6 +38,9 @@ const quarter = Rational.of(1, 4);
 /** However far apart studs are said to be: no strip takes more. */
 const MOST_IN_A_ROW = 100;
 
+/** The words under which the least length of a wall screw is set. */
+export const WALL_SCREW_LONG = 'long, at least';
+
 export interface HungCase {
   readonly design: PieceDesign;
   readonly layout: CarcaseLayout;
@@ -132,7 +135,7 @@ export function fitWallScrews(one: HungCase): FittedHardware {
           ...(asked === undefined ? {} : { entry: asked.screw.name }),
           label: `wall screw ${at + 1} of the ${words}`,
           on: [part.id],
-          set: [height, { words: 'long, at least', figure: needed }],
+          set: [height, { words: WALL_SCREW_LONG, figure: needed }],
           screws: [],
           origin,
         };

@@ -157,3 +157,25 @@ test('edging that comes in no boards is bought by its length, and not left out',
   expect(plan.unplanned).toEqual([]);
   expect(plan.boards).toEqual([]);
 });
+
+test('screws for the wall are listed with the least length that holds', async () => {
+  const piece = await pieceOfText(`units inches to 1/32
+sheet "ply" actual 3/4, 96 long, 48 wide
+sheet "thin" actual 1/4, 96 long, 48 wide
+piece "rack" {
+  size 24 wide, 24 high, 10 deep
+  case {
+    sides "ply"
+    bottom "ply" between sides
+    top "ply" between sides
+    back "thin" in groove 1/4 deep, 1 in from back edge
+    nailers 2 strips, 3 wide of "ply", by dowels
+    hung on wall, 50 above floor
+  }
+}`);
+  const rows = shoppingList(piece, planned(piece)).rows.flatMap((row) =>
+    row.kind === 'hardware' && row.what === 'anchor' ? [[row.quantity, row.size?.length.exactInches]] : [],
+  );
+  // The thin back 1/4", the strip 3/4" and 1/2" of plaster board are passed, and 1-1/2" holds (common practice, no source).
+  expect(rows).toEqual([[4, '3']]);
+});

@@ -2,6 +2,7 @@ import type { Cell } from '../../design/design.ts';
 import type { Price } from '../../design/shop.ts';
 import type { Evaluation, LaidCell } from '../../evaluation.ts';
 import type { HardwareKind, PlacedHardware } from '../../hardware/placed-hardware.ts';
+import { WALL_SCREW_LONG } from '../../hardware/wall-screws.ts';
 import type { Fasteners } from '../../joinery/joint.ts';
 import type { Length } from '../../length/length.ts';
 import { fastenersToBuy, isWooden } from './fasteners-to-buy.ts';
@@ -56,12 +57,22 @@ export function hardwareToBuy(
         inPairs,
         isPlaced: true,
         ...(known?.price === undefined ? {} : { price: known.price }),
+        ...(kind === 'anchor' ? leastLength(group) : {}),
         screws: screwsOf(group),
         parts: [...new Set(group.flatMap(({ on }) => on))],
       },
     ];
   });
   return [...placed, ...hingesWithoutPlace(hardware, layout.face), ...fastenersToBuy(evaluation)];
+}
+
+/** Of wall screws the longest that any of them has to be, which is set with the rest of its place. */
+function leastLength(group: readonly PlacedHardware[]): Pick<HardwareToBuy, 'size'> {
+  const lengths = group.flatMap(({ set }) =>
+    set.flatMap(({ words, figure }) => (words === WALL_SCREW_LONG ? [figure.length] : [])),
+  );
+  const [first, ...others] = lengths;
+  return first === undefined ? {} : { size: { length: others.reduce((most, each) => most.max(each), first) } };
 }
 
 /** Hinges that doors name and that could not be set in their places. */
