@@ -107,10 +107,20 @@ function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
   const across =
     solid.kind === 'cylinder' ? `⌀ ${boreWords(width, units)}` : (slopeWords(cut, figure) ?? `${figure(width)} wide`);
   if (cut.feature.kind === 'vent') {
-    return `${figure(longest)} × ${figure(lengthOf(cut.along).min(lengthOf(cut.across)))}, through`;
+    const shortest = figure(lengthOf(cut.along).min(lengthOf(cut.across)));
+    return `${figure(longest)} × ${shortest}, through${cornerWords(cut.feature, figure)}`;
   }
   const isThrough = cut.feature.through === true && lengthOf(cut.thin).equals(frame.size.thin) && !isOnEdge;
   return isThrough ? `${across}, through${long}` : `${across}, ${figure(depth)} deep${long}${where}`;
+}
+
+/** A round cutter leaves its radius in every inside corner: a smaller one than that is no smaller cutter. */
+function cornerWords({ measures }: Feature, figure: (length: Length) => string): string {
+  const radius = measures.corner?.length;
+  if (radius === undefined) return '';
+  return radius.isPositive()
+    ? `, corners of radius ${figure(radius)} by a cutter of at most ${figure(radius.times(2))}`
+    : ', corners cut square by hand after the cutter';
 }
 
 /** '3/32" off at the back of the right edge (7.1° from square)' */

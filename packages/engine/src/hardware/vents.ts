@@ -1,7 +1,8 @@
-import { derive, less, plus } from '../design/derive.ts';
+import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Span } from '../evaluation.ts';
 import type { Feature } from '../joinery/feature.ts';
 import { spanFrom, spanUpTo } from '../layout/spans.ts';
+import { Length } from '../length/length.ts';
 import { slab, type UnmarkedPart } from '../parts/slab.ts';
 import { boxOf, type Interval } from '../solids/index.ts';
 import type { HardwareCase } from './fit-hardware.ts';
@@ -40,7 +41,7 @@ function holesOf({ id, vent, layers }: VentInPlace): readonly Feature[] {
       kind: 'vent',
       solid: boxOf(intervalIn(hole.x), intervalIn(hole.y), intervalIn(z)),
       entry: '-z',
-      measures: { width: hole.x.size, depth: z.size },
+      measures: { width: hole.x.size, depth: z.size, corner: vent.corners ?? squareCorners },
       through: true,
     };
     const { ledge } = vent;
@@ -62,6 +63,8 @@ function holesOf({ id, vent, layers }: VentInPlace): readonly Feature[] {
     ];
   });
 }
+
+const squareCorners = assumed(Length.zero, 'corners are cut square unless something is said');
 
 function placedVent({ id, cell, vent, layers }: VentInPlace): PlacedHardware {
   return {

@@ -62,6 +62,8 @@ export interface FeatureMeasures {
   readonly width?: Figure;
   /** From the face that the tool enters. */
   readonly depth?: Figure;
+  /** The radius of its inside corners; zero where they are cut square by hand, absent where the tool leaves none. */
+  readonly corner?: Figure;
 }
 
 /** When it is made. A tool that reaches a loose part may not reach it in the glued-up case. */
