@@ -1,4 +1,12 @@
-import { type BuyingPlan, type CuttingNode, type Part, Rational, shoppingList, sizeOfBlank } from '@fettle/engine';
+import {
+  type BuyingPlan,
+  type CuttingNode,
+  type Part,
+  Rational,
+  type SheetOrder,
+  shoppingList,
+  sizeOfBlank,
+} from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
 import { checkBoardPlan } from '../../../../packages/engine/src/stock/boards/check-board-plan.ts';
 import { checkSheetPlan } from '../../../../packages/engine/src/stock/sheets/check-sheet-plan.ts';
@@ -15,9 +23,16 @@ function blanksIn(node: CuttingNode): readonly string[] {
 function timesOf(plan: BuyingPlan): ReadonlyMap<string, number> {
   const times = new Map<string, number>();
   const count = (id: string) => times.set(id, (times.get(id) ?? 0) + 1);
-  for (const { plan: sheets } of plan.sheets) sheets.sheets.flatMap(({ root }) => blanksIn(root)).forEach(count);
-  for (const { plan: boards } of plan.boards) {
-    for (const { bands } of boards.boards) for (const { blanks } of bands) for (const { blank } of blanks) count(blank);
+  const countAll = (blanks: SheetOrder['blanks'], id: string) =>
+    blanks.get(id)?.pieces.forEach(({ blank }) => {
+      count(blank.id);
+    });
+  for (const { order, plan: sheets } of plan.sheets) {
+    for (const id of sheets.sheets.flatMap(({ root }) => blanksIn(root))) countAll(order.blanks, id);
+  }
+  for (const { order, plan: boards } of plan.boards) {
+    for (const { bands } of boards.boards)
+      for (const { blanks } of bands) for (const { blank } of blanks) countAll(order.blanks, blank);
   }
   for (const { piece } of plan.unplanned) count(piece.blank.id);
   return times;

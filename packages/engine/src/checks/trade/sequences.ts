@@ -137,6 +137,8 @@ function beyond(one: TradeCase, parts: readonly UnmarkedPart[], stock: Stock): B
   const { ends, edges } = lostAround(stock, unit);
   const longest = stock.length.length.minus(ends.times(2));
   const widest = stock.width.length.minus(edges.times(2));
+  // Stock of which nothing is left is told where it is described.
+  if (!longest.isPositive() || !widest.isPositive()) return undefined;
   if (length.compare(longest) > 0) return { axis: 'length', size: length, limit: longest };
   return width.compare(widest) > 0 ? { axis: 'width', size: width, limit: widest } : undefined;
 }
