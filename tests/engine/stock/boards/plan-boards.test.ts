@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { boardBounds } from '../../../../packages/engine/src/stock/boards/board-bound.ts';
 import type { BoardKind, BoardPlan, BoardProblem } from '../../../../packages/engine/src/stock/boards/board-problem.ts';
 import { checkBoardPlan } from '../../../../packages/engine/src/stock/boards/check-board-plan.ts';
+import { MovedBlanks } from '../../../../packages/engine/src/stock/boards/move-blanks.ts';
 import { planBoards } from '../../../../packages/engine/src/stock/boards/plan-boards.ts';
 import { searchPlans } from '../../../../packages/engine/src/stock/buying/search-plans.ts';
 
@@ -170,6 +171,50 @@ describe('the bound', () => {
       ],
     };
     expect(boardBounds(problem).best).toBe(4);
+  });
+
+  test('rises above what widths and lengths tell by themselves, by what goes into a board together', () => {
+    // Two of the wide ones go into a board, side by side, and then none of the long ones; or one of them and two of the long
+    // ones: each board holds fewer than widths, lengths and areas by themselves would allow.
+    const problem = {
+      ...NO_LOSS,
+      boards: [board(100, 100, { cost: 1 })],
+      blanks: [
+        { id: 'wide', width: 45, length: 60, count: 6 },
+        { id: 'long', width: 20, length: 75, count: 6 },
+      ],
+    };
+    const result = plan(problem, 30);
+    expect(boardBounds(problem).best).toBe(4);
+    expect(result.bound).toBe(5);
+    expect(result.plan.cost).toBe(5);
+  });
+});
+
+describe('blanks moved from board to board', () => {
+  test('lie in bands that a saw can cut, in either order, and are trimmed by the last cut only', () => {
+    const sizes = fc.record({
+      width: fc.integer({ min: 5, max: 60 }),
+      length: fc.integer({ min: 5, max: 120 }),
+      count: fc.integer({ min: 1, max: 6 }),
+    });
+    fc.assert(
+      fc.property(fc.array(sizes, { minLength: 1, maxLength: 8 }), fc.integer({ min: 0, max: 3 }), (some, ripKerf) => {
+        const problem: BoardProblem = {
+          boards: [board(100, 200), board(80, 150, { available: 2 })],
+          blanks: some.map((blank, at) => ({ id: `blank ${at}`, ...blank })),
+          ripKerf,
+          crosscutKerf: 2,
+          endTrim: 3,
+          edgeTrim: 2,
+        };
+        const found = MovedBlanks.for(problem, 7)?.cheaper(Number.POSITIVE_INFINITY);
+        if (found === undefined) throw new Error('every blank fits, and yet there is no plan');
+        expect(checkBoardPlan(problem, found)).toEqual([]);
+        expect(found.unplaced).toEqual([]);
+      }),
+      { numRuns: 100 },
+    );
   });
 });
 

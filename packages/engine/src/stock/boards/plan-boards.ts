@@ -1,6 +1,7 @@
 import { FillingSearch } from '../lengths/filling-search.ts';
 import { SeededRandom } from '../seeded-random.ts';
 import { boardBounds } from './board-bound.ts';
+import { patternBound } from './board-pattern-bound.ts';
 import type { BoardBlank, BoardPlan, BoardProblem, BoardStep, CuttingOrder } from './board-problem.ts';
 import { type BoardSpace, boardSpace } from './board-space.ts';
 import {
@@ -11,6 +12,7 @@ import {
   longestFirst,
   mostValuable,
 } from './fill-board.ts';
+import { MovedBlanks } from './move-blanks.ts';
 
 /**
  * Plans boards, better and better: a first plan with the first whole step, then others in which what was placed badly is worth
@@ -21,7 +23,8 @@ import {
 export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardStep, void> {
   demandWhole(problem);
   const search = new BoardSearch(problem, seed);
-  const { area, best: bound } = boardBounds(problem);
+  const { area, best: simple } = boardBounds(problem);
+  let bound = simple;
   const part = (progress: number): BoardStep => ({ bound, areaBound: area, done: false, isPartial: true, progress });
   const first = search.first();
   let filling = first.next();
@@ -36,14 +39,31 @@ export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardSte
     progress: done ? 1 : progress,
   });
   yield step(best.plan, isProved(), 0);
+  const bounding = patternBound(problem, (to) => {
+    // What leaves something out may cost less than the bound for all.
+    if (Number.isFinite(to) && best.missing === 0) bound = Math.max(bound, to);
+    return isProved();
+  });
+  const moving = MovedBlanks.for(problem, seed);
+  // What bands are made anew from; `best` may have come from elsewhere.
+  let inBands = best;
   for (let round = 0; round < ROUNDS && !isProved(); round += 1) {
-    const again = search.again(best);
+    bounding.next();
+    const moved = moving?.cheaper(best.missing === 0 ? best.plan.cost : Number.POSITIVE_INFINITY);
+    if (moved !== undefined) {
+      best = { plan: moved, boards: [], missing: 0 };
+      yield step(moved, isProved(), round / ROUNDS);
+      if (isProved()) return;
+    }
+    const again = search.again(inBands);
     let more = again.next();
     for (; more.done !== true; more = again.next()) yield part(round / ROUNDS);
     const next = more.value;
+    if (next.missing < inBands.missing || (next.missing === inBands.missing && next.plan.cost <= inBands.plan.cost)) {
+      inBands = next;
+    }
     const isBetter = next.missing < best.missing || (next.missing === best.missing && next.plan.cost < best.plan.cost);
-    const isNoWorse = next.missing === best.missing && next.plan.cost === best.plan.cost;
-    if (isBetter || isNoWorse) best = next;
+    if (isBetter) best = next;
     yield step(isBetter ? best.plan : undefined, isProved(), (round + 1) / ROUNDS);
   }
   if (!isProved()) yield step(undefined, true, 1);

@@ -7,6 +7,8 @@ import type { PreparedSheets } from './prepare-sheets.ts';
 /** So many sums and comparisons between two pauses. */
 const WORK_PER_STEP = 600_000;
 
+const MOST_PLACES_ALONG = 1_000;
+
 /**
  * The most valuable pattern of guillotine cuts for every kind of sheet at once, each type as often as one likes, by
  * dynamic programming over the places of cuts (P. C. Gilmore and R. E. Gomory, Multistage cutting stock problems of two
@@ -22,7 +24,10 @@ export class BestPatterns {
   private readonly starts: readonly CornerBlank[];
   private worths: Float64Array = new Float64Array(0);
 
-  /** Undefined if there are too many places to cut at. */
+  /**
+   * At most so many places across, and more of them along if that leaves room for it. Undefined if there are too many places
+   * to cut at.
+   */
   static for(problem: PreparedSheets, most: number): BestPatterns | undefined {
     const { kinds, types } = problem;
     const turning = types.filter(({ mayTurn }) => mayTurn);
@@ -36,7 +41,7 @@ export class BestPatterns {
     const along = cutPositions(
       lengths,
       kinds.map(({ length }) => length),
-      most,
+      Math.max(most, Math.min(MOST_PLACES_ALONG, Math.floor((most * most) / (across?.places.length ?? most)))),
     );
     return across === undefined || along === undefined ? undefined : new BestPatterns(problem, across, along);
   }

@@ -38,6 +38,8 @@ export interface PreparedLimits {
   readonly longestRip: number;
   readonly longestCrosscut: number;
   readonly stages: number;
+  /** The last stage parts a blank from waste, and nothing else. */
+  readonly lastStageTrims?: boolean;
 }
 
 /** More blanks than this are more than one person saws; the search would only be slow with them. */

@@ -150,6 +150,8 @@ export class SheetState {
   }
 
   private isWithinLimits(waste: number, width: number, length: number): boolean {
+    const { lastStageTrims, stages } = this.problem.limits;
+    if (lastStageTrims && this.forest.depth(waste) >= stages) return false;
     return this.mayCut(waste, width, length, true) || this.mayCut(waste, width, length, false);
   }
 

@@ -1,0 +1,24 @@
+import { costStep, roundUpCost } from '../sheets/cost-bound.ts';
+import { PatternGeneration } from '../sheets/generate-patterns.ts';
+import type { BoardProblem } from './board-problem.ts';
+import { boardsAsSheets } from './boards-as-sheets.ts';
+
+/** At so many places of a side can be cut before the table of patterns becomes coarse. */
+const MOST_PLACES = 300;
+/** Fillings of that table; the bound hardly rises after so many. */
+const MOST_ROUNDS = 400;
+
+/**
+ * A bound that knows how blanks go into a board together: whatever bands are cut from a board is a pattern of guillotine cuts,
+ * and the linear program over all those costs no more than any plan. Pauses now and then; tells `raise` every bound, which
+ * may end the work by answering true. Defects are not counted. Silent where the problem is too large for it.
+ */
+export function* patternBound(problem: BoardProblem, raise: (bound: number) => boolean): Generator<void, void> {
+  const prepared = boardsAsSheets(problem, 'not counted');
+  const generation = PatternGeneration.for(prepared, MOST_PLACES);
+  if (generation === undefined) return;
+  const step = costStep(prepared.kinds);
+  const asked = Int32Array.from(prepared.types, ({ count }) => count);
+  const solving = generation.solve(asked, MOST_ROUNDS, (bound) => raise(roundUpCost(bound, step)));
+  while (solving.next().done !== true) yield;
+}
