@@ -22,6 +22,7 @@ export { doorHingedOnNothing } from './catalogue/door-hinged-on-nothing.ts';
 export { doorTooWide } from './catalogue/door-too-wide.ts';
 export { doorWiderThanHigh } from './catalogue/door-wider-than-high.ts';
 export { dowelDoesNotSuit } from './catalogue/dowel-does-not-suit.ts';
+export { dowelHoldsTooLittle } from './catalogue/dowel-holds-too-little.ts';
 export { drawerBottomTooThick } from './catalogue/drawer-bottom-too-thick.ts';
 export { type BoxClash, drawerBoxDoesNotFit } from './catalogue/drawer-box-does-not-fit.ts';
 export { drawerCannotBeLiftedIn } from './catalogue/drawer-cannot-be-lifted-in.ts';

@@ -19,6 +19,7 @@ export function saidJoins({ carcase, face }: PieceDesign): SaidJoins {
     carcase.frame,
     carcase.feet,
     carcase.back,
+    carcase.nailers,
   ]) {
     note(panel);
   }

@@ -15,6 +15,10 @@ export const THICKEST_TENON = Rational.of(1, 2);
 export const THINNEST_DOWEL = Rational.of(1, 3);
 export const THICKEST_DOWEL = Rational.of(1, 2);
 
+/** Of its own thickness, so deep a dowel goes at least into a face, and into an end. Common practice, no source. */
+export const LEAST_DOWEL_IN_FACE = Rational.one;
+export const LEAST_DOWEL_IN_END = Rational.of(3, 2);
+
 /** A packer fills up to so much between hardware and wood; wood farther off is none. Common practice, no source. */
 export const THICKEST_PACKER: TradeLimit = { inches: Length.inches(3), metric: Length.millimetres(75) };
 

@@ -21,6 +21,7 @@ import { doorHingedOnNothing } from './door-hinged-on-nothing.ts';
 import { doorTooWide } from './door-too-wide.ts';
 import { doorWiderThanHigh } from './door-wider-than-high.ts';
 import { dowelDoesNotSuit } from './dowel-does-not-suit.ts';
+import { dowelHoldsTooLittle } from './dowel-holds-too-little.ts';
 import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { drawerCannotBeLiftedIn } from './drawer-cannot-be-lifted-in.ts';
@@ -206,6 +207,7 @@ type AnyKind = FindingKind<any>;
 const kinds: readonly AnyKind[] = [
   cannotFollowInSequence,
   cupBeyondStile,
+  dowelHoldsTooLittle,
   hangsOnWall,
   hingesNotPlaced,
   hungCaseNotJoined,

@@ -1,5 +1,6 @@
 import {
   dowelDoesNotSuit,
+  dowelHoldsTooLittle,
   type Finding,
   jointNotThere,
   stopLeavesNoJoint,
@@ -9,9 +10,20 @@ import {
 import type { PieceDesign } from '../../design/design.ts';
 import type { JoinDesign } from '../../design/join-design.ts';
 import { groupAlike } from '../../grouping.ts';
+import { axisOf } from '../../joinery/feature.ts';
+import type { Joint } from '../../joinery/joint.ts';
 import { originKey, saidJoins } from '../../joinery/said-joins.ts';
+import { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
-import { THICKEST_DOWEL, THICKEST_TENON, THINNEST_DOWEL, THINNEST_TENON } from '../../tables/joinery-limits.ts';
+import type { UnmarkedPart } from '../../parts/slab.ts';
+import {
+  LEAST_DOWEL_IN_END,
+  LEAST_DOWEL_IN_FACE,
+  THICKEST_DOWEL,
+  THICKEST_TENON,
+  THINNEST_DOWEL,
+  THINNEST_TENON,
+} from '../../tables/joinery-limits.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { JoinedCase } from './joined-case.ts';
 
@@ -102,7 +114,10 @@ function ofJoints(join: JoinDesign, { joints, parts }: JoinedCase): readonly Fin
         }
         case 'dowel': {
           const dowel = join.dowel?.diameter.length;
-          if (dowel === undefined || isWithin(dowel.ratioTo(thickness), THINNEST_DOWEL, THICKEST_DOWEL)) return [];
+          if (dowel === undefined) return [];
+          if (isWithin(dowel.ratioTo(thickness), THINNEST_DOWEL, THICKEST_DOWEL)) {
+            return shallowDowels(join.origin, joint, dowel, held, holding);
+          }
           const [least, most] = [thickness.times(THINNEST_DOWEL), thickness.times(THICKEST_DOWEL)];
           return [dowelDoesNotSuit.at(join.origin, { part: held.label, dowel, thickness, least, most })];
         }
@@ -118,6 +133,29 @@ function ofJoints(join: JoinDesign, { joints, parts }: JoinedCase): readonly Fin
         }
       }
     });
+}
+
+/** What the holes of a joint leave of a dowel in either part; nothing where there is no hole. */
+function shallowDowels(
+  origin: JoinDesign['origin'],
+  { id, at }: Joint,
+  dowel: Length,
+  held: UnmarkedPart,
+  holding: UnmarkedPart,
+): readonly Finding[] {
+  const depthIn = ({ features }: UnmarkedPart): Length =>
+    features.find(({ kind, joint }) => kind === 'dowel-hole' && joint === id)?.measures.depth?.length ?? Length.zero;
+  // In the edge of a member of a frame there is as much wood as in an end.
+  const inFace = holding.thin === axisOf(at) ? LEAST_DOWEL_IN_FACE : LEAST_DOWEL_IN_END;
+  return [
+    { part: held, isEnd: true, limit: dowel.times(LEAST_DOWEL_IN_END) },
+    { part: holding, isEnd: false, limit: dowel.times(inFace) },
+  ].flatMap(({ part, isEnd, limit }) => {
+    const depth = depthIn(part);
+    return depth.compare(limit) >= 0
+      ? []
+      : [dowelHoldsTooLittle.at(origin, { part: part.label, isEnd, depth, limit, by: limit.minus(depth) })];
+  });
 }
 
 function isWithin(ratio: Rational, least: Rational, most: Rational): boolean {
