@@ -8,7 +8,11 @@ export function escapeText(text: string): string {
   return text.replace(ILLEGAL, '').replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
 }
 
+/** Most of what is written are numbers and words of our own, in which there is nothing to escape. */
+const HARMLESS = /^[\w .,:#()-]*$/;
+
 export function escapeAttribute(text: string): string {
+  if (HARMLESS.test(text)) return text;
   return escapeText(text)
     .replace(/"/g, '&quot;')
     .replace(/'/g, '&#39;')

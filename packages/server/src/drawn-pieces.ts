@@ -36,6 +36,8 @@ interface Kept {
 
 export class DrawnPieces {
   #kept = new WeakMap<Evaluation, Kept>();
+  /** Asked for several times before anything is drawn. */
+  #come = new WeakMap<Evaluation, readonly SheetView[]>();
   readonly #makers: readonly SheetMaker[];
   readonly #plans: Pick<PiecePlans, 'planOf' | 'progressOf'>;
   readonly #onFailure: (sheet: string, error: unknown) => void;
@@ -94,6 +96,7 @@ export class DrawnPieces {
   /** Lengths are told in other units from now on. */
   forget(): void {
     this.#kept = new WeakMap();
+    this.#come = new WeakMap();
   }
 
   /** Ids of the sheets the piece has, in their order. */
@@ -115,7 +118,9 @@ export class DrawnPieces {
   }
 
   #tabs(piece: EvaluatedPiece): readonly SheetView[] {
-    return this.#makers.flatMap((maker) => {
+    const known = this.#come.get(piece.evaluation);
+    if (known !== undefined) return known;
+    const tabs = this.#makers.flatMap((maker) => {
       try {
         return sheetsToCome(maker, piece);
       } catch (error) {
@@ -123,6 +128,8 @@ export class DrawnPieces {
         return [];
       }
     });
+    this.#come.set(piece.evaluation, tabs);
+    return tabs;
   }
 
   #make(piece: EvaluatedPiece, later: Extract<SheetView, { kind: 'later' }>): readonly SheetView[] {

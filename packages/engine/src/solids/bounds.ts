@@ -19,12 +19,13 @@ export function boundsOf(solid: Solid): Bounds {
 
 function boundsOfCorners({ corners }: ConvexSolid): Bounds {
   const along = (axis: Axis): Interval => {
-    const places = corners.map((corner) => corner[axis]);
-    const first = places[0] ?? Length.zero;
-    return {
-      from: places.reduce((least, place) => least.min(place), first),
-      to: places.reduce((most, place) => most.max(place), first),
-    };
+    let from: Length | undefined;
+    let to: Length | undefined;
+    for (const { [axis]: place } of corners) {
+      from = from === undefined ? place : from.min(place);
+      to = to === undefined ? place : to.max(place);
+    }
+    return { from: from ?? Length.zero, to: to ?? Length.zero };
   };
   return { x: along('x'), y: along('y'), z: along('z') };
 }

@@ -45,6 +45,18 @@ export function isNowhere(direction: Point): boolean {
  */
 export function inWholeNumbers(direction: Point): Point {
   const { x, y, z } = direction;
+  // One that runs along an axis, as nearly all do.
+  const across = [x, y, z].filter((value) => !value.isZero());
+  const [only] = across;
+  if (only === undefined) return direction;
+  if (across.length === 1) {
+    const one = Rational.of(only.sign());
+    return {
+      x: x.isZero() ? Rational.zero : one,
+      y: y.isZero() ? Rational.zero : one,
+      z: z.isZero() ? Rational.zero : one,
+    };
+  }
   const multiple = leastCommonMultiple(leastCommonMultiple(x.denominator, y.denominator), z.denominator);
   const whole = [x, y, z].map((value) => (value.numerator * multiple) / value.denominator);
   const [a = 0n, b = 0n, c = 0n] = whole;

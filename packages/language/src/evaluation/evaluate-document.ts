@@ -45,6 +45,7 @@ interface KeptPiece {
   /** Shop entries and values from elsewhere, by unit, with their words. */
   readonly entries: ReadonlyMap<string, string>;
   readonly around: string;
+  readonly names: string;
   /** Lists of the shop that were looked at for something to choose from, with what stood in them. */
   readonly offered: ReadonlyMap<OfferList, string>;
   readonly evaluation: Evaluation;
@@ -61,6 +62,7 @@ export class DocumentEvaluator {
   readonly #shared: LangiumSharedCoreServices;
   readonly #done = new WeakMap<Text, KeptDocument>();
   readonly #kept = new Map<string, KeptPiece>();
+  #names = '';
   #shown: Units | undefined;
   /** Pieces that were really worked out, for tests of what an edit costs. */
   evaluations = 0;
@@ -127,7 +129,10 @@ export class DocumentEvaluator {
     };
     this.#reportMissingFiles(document, fileContext);
     const shop = new ShopInReach(documents, [document, ...used]);
-    const now = new TextsOfNow(documents, namesAround(documents, [document, ...used]));
+    // The same string as long as it says the same: every piece is compared by it.
+    const names = namesAround(documents, [document, ...used]);
+    this.#names = names === this.#names ? this.#names : names;
+    const now = new TextsOfNow(documents, this.#names);
     for (const statement of root.statements) {
       if (specOf(statement).spec.declares === 'piece') {
         nameFindings(fileContext, statement);
@@ -163,15 +168,18 @@ export class DocumentEvaluator {
     const name = statement.name ?? 'piece';
     // What the piece depends on beside its own words and its shop: units of the file, and the names there are, so that
     // one that was missing is found once it is declared.
-    const around = JSON.stringify([unitsAt(statement), now.names]);
+    const around = JSON.stringify(unitsAt(statement));
+    const { names } = now;
     const slot = `${uri}\n${name}`;
     const kept = this.#kept.get(slot);
     const stillHolds =
       kept?.text === text &&
       kept.around === around &&
+      kept.names === names &&
       [...kept.entries].every(([unit, words]) => now.entryText(unit) === words) &&
       [...kept.offered].every(([list, key]) => shop.key(list) === key);
-    const current = kept !== undefined && stillHolds ? kept : this.#work(document, statement, { text, around }, shop);
+    const current =
+      kept !== undefined && stillHolds ? kept : this.#work(document, statement, { text, around, names }, shop);
     this.#kept.set(slot, current);
     const { evaluation, findings } = current;
     const shownFor = (own: Units): Units => this.shownFor(own);
@@ -192,7 +200,7 @@ export class DocumentEvaluator {
   #work(
     document: LangiumDocument,
     statement: Statement,
-    keys: { readonly text: string; readonly around: string },
+    keys: Pick<KeptPiece, 'text' | 'around' | 'names'>,
     shop: ShopInReach,
   ): KeptPiece {
     this.evaluations++;

@@ -22,15 +22,22 @@ interface MovableLeaf {
 
 interface RememberingComposite {
   _rangeCache: unknown;
+  readonly content: readonly CstNode[];
 }
 
+/**
+ * At every key all words behind it are moved, so this asks only for what either kind of node has as a field of its own:
+ * the library's own question and its own iteration look further and take three times as long.
+ */
 export function moveTree(node: CstNode, move: Move): void {
-  if (isCompositeCstNode(node)) {
-    (node as unknown as RememberingComposite)._rangeCache = undefined;
-    for (const each of node.content) moveTree(each, move);
+  const leaf = node as unknown as MovableLeaf;
+  if (leaf._offset === undefined) {
+    const composite = node as unknown as RememberingComposite;
+    composite._rangeCache = undefined;
+    const { content } = composite;
+    for (let at = 0; at < content.length; at++) moveTree(content[at] as CstNode, move);
     return;
   }
-  const leaf = node as unknown as MovableLeaf;
   if (leaf._startLine === move.onLine) leaf._startColumn += move.columns;
   if (leaf._endLine === move.onLine) leaf._endColumn += move.columns;
   leaf._offset += move.offset;

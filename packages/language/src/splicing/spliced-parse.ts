@@ -67,11 +67,21 @@ interface Change {
   readonly oldEnd: number;
 }
 
+/** In characters: texts are compared by so many at once until they differ. */
+const block = 4096;
+
 function changeBetween(before: string, now: string): Change {
   const shorter = Math.min(before.length, now.length);
   let start = 0;
+  while (start + block < shorter && now.startsWith(before.slice(start, start + block), start)) start += block;
   while (start < shorter && before.charCodeAt(start) === now.charCodeAt(start)) start++;
   let same = 0;
+  while (
+    same + block < shorter - start &&
+    now.endsWith(before.slice(before.length - same - block, before.length - same), now.length - same)
+  ) {
+    same += block;
+  }
   while (
     same < shorter - start &&
     before.charCodeAt(before.length - 1 - same) === now.charCodeAt(now.length - 1 - same)

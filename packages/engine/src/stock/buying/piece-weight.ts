@@ -15,7 +15,8 @@ export interface PieceWeight {
 export function pieceWeight(parts: readonly Omit<Part, 'mark'>[]): PieceWeight {
   const takenFor = new Map<string, string>();
   const unweighed: string[] = [];
-  let kilograms = Rational.zero;
+  // Made kilograms only at the end: cubic inches times densities stay small numbers.
+  let weighed = Rational.zero;
   for (const part of parts) {
     const wood = part.stock === undefined ? undefined : woodOfStock(part.stock);
     if (part.stock === undefined || wood === undefined) {
@@ -27,7 +28,7 @@ export function pieceWeight(parts: readonly Omit<Part, 'mark'>[]): PieceWeight {
       (product, { length: size }) => product.times(size.in('in').max(Rational.zero)),
       Rational.one,
     );
-    kilograms = kilograms.plus(massOf(volume, wood.density));
+    weighed = weighed.plus(volume.times(wood.density));
   }
-  return { kilograms, takenFor, unweighed };
+  return { kilograms: massOf(weighed, Rational.one), takenFor, unweighed };
 }

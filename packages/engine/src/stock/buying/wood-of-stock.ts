@@ -54,8 +54,19 @@ const PANELS: readonly (readonly [words: RegExp, panel: PanelDensity['panel']])[
   [/\bply(?:wood)?\b/, 'plywood'],
 ];
 
+/** Many parts are of one stock, and its name is held against many words. */
+const known = new WeakMap<Stock, { readonly wood: WoodOfStock | undefined }>();
+
 /** A sheet whose name says nothing is taken for plywood; a board of unknown wood has no weight. */
-export function woodOfStock({ name, species, form }: Stock): WoodOfStock | undefined {
+export function woodOfStock(stock: Stock): WoodOfStock | undefined {
+  const kept = known.get(stock);
+  if (kept !== undefined) return kept.wood;
+  const wood = guessed(stock);
+  known.set(stock, { wood });
+  return wood;
+}
+
+function guessed({ name, species, form }: Stock): WoodOfStock | undefined {
   const words = `${species ?? ''} ${name}`.toLowerCase();
   if (form === 'sheet') {
     const panel = firstOf(PANELS, words) ?? 'plywood';
