@@ -202,4 +202,11 @@ export const buyingMistakes: readonly Mistake[] = [
     to: '  «sequence "fronts"» { "towels" }\n\n  face overlay full',
     code: 'sequence-without-order',
   },
+  {
+    slip: 'grain upright where the boards are narrower than two fronts side by side',
+    into: 'chest',
+    from: 'sequence "upper row" {',
+    to: '«sequence "upper row"» grain upright {',
+    code: 'sequence-larger-than-stock',
+  },
 ];
