@@ -2,8 +2,8 @@
  * The engine: design -> layout, parts, checks. Pure; knows nothing of the parser, the protocol, an editor, files or the DOM.
  */
 
-export * from './design/construction-design.ts';
 export * from './design/compartments-design.ts';
+export * from './design/construction-design.ts';
 export * from './design/contents-design.ts';
 export { assumed, derive, fromShop, given, less, measured, plus, rootOrigin } from './design/derive.ts';
 export * from './design/design.ts';

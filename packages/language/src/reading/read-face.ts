@@ -3,6 +3,7 @@ import {
   type Divider,
   type FaceDesign,
   FRONT_THICKNESS,
+  type FrontCell,
   type FrontFit,
   type GroupCell,
   type PanelDesign,
