@@ -14,8 +14,11 @@ export const pinRowMeetsCut = defineFinding<{
   severity: 'error',
   title: 'A row of holes that runs into a joint',
   headline: (facts, say) =>
-    `the ${facts.row} row of pin holes meets the ${facts.other} in the ${facts.part} by ${say.length(facts.by)}`,
-  brief: (facts, say) => `pin holes meet a cut by ${say.length(facts.by)}`,
+    touches(facts.by)
+      ? `the ${facts.row} row of pin holes touches the ${facts.other} in the ${facts.part}: no wood is left between them`
+      : `the ${facts.row} row of pin holes meets the ${facts.other} in the ${facts.part} by ${say.length(facts.by)}`,
+  brief: (facts, say) =>
+    touches(facts.by) ? 'pin holes touch a cut' : `pin holes meet a cut by ${say.length(facts.by)}`,
   related: { other: (values) => `The ${String(values['what'])} comes from here` },
   mends: {
     raise: (values, say) => `Begin the row ${say.length(values['size'] as Measure)} up`,
@@ -56,3 +59,7 @@ piece "box" {
 \`\`\`
 `,
 });
+
+function touches(by: Measure): boolean {
+  return by.exactInches === '0';
+}

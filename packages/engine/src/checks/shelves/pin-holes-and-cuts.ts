@@ -5,8 +5,7 @@ import { type Feature, isHoleOfHardware } from '../../joinery/feature.ts';
 import { Length } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
-import { boundsMeet } from '../../solids/bounds.ts';
-import { type Axis, type Bounds, boundsOf, meets, overlapOf } from '../../solids/index.ts';
+import { AXES, type Axis, type Bounds, boundsOf, meets, overlapOf, thinnestGap } from '../../solids/index.ts';
 import { BEHIND_PIN_HOLE } from '../../tables/shelf-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
 import { featureWords } from '../joinery/joined-case.ts';
@@ -107,14 +106,23 @@ function clashesIn(part: UnmarkedPart, holes: readonly Feature[]): readonly Clas
   );
   // Most cuts lie apart from all of the holes at once: these come row by row, each row from below.
   const whole = hullOf([boundsOf(first.solid), boundsOf(last.solid)]);
-  const near = others.filter(({ solid }) => boundsMeet(whole, boundsOf(solid)));
+  const near = others.filter(({ solid }) => boundsTouch(whole, boundsOf(solid)));
   if (near.length === 0) return [];
   return holes.flatMap((hole) => {
     const around = boundsOf(hole.solid);
     return near
-      .filter((other) => boundsMeet(around, boundsOf(other.solid)) && meets(hole.solid, other.solid))
+      .filter((other) => boundsTouch(around, boundsOf(other.solid)) && meetsOrTouches(hole, other))
       .map((other): Clash => ({ part, hole, other }));
   });
+}
+
+/** Where no wood is left between them the hole opens into the cut as soon as a bit wanders. */
+function meetsOrTouches(hole: Feature, other: Feature): boolean {
+  return meets(hole.solid, other.solid) || thinnestGap(hole.solid, other.solid)?.wall.isZero() === true;
+}
+
+function boundsTouch(a: Bounds, b: Bounds): boolean {
+  return AXES.every((axis) => a[axis].from.compare(b[axis].to) <= 0 && b[axis].from.compare(a[axis].to) <= 0);
 }
 
 function hullOf(all: readonly Bounds[]): Bounds {
