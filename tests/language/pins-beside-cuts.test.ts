@@ -18,7 +18,3 @@ it('a hole that just touches the groove is told, one a mark farther is not', asy
   ]);
   expect((await pieceIn(shelves('5/32'))).codes).toEqual([]);
 });
-
-it('one that runs into it is told by how much', async () => {
-  expect((await pieceIn(shelves('1/16'))).told.join()).toMatch(/pin-row-meets-cut: .* by 1\/16"/);
-});
