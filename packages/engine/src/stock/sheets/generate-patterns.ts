@@ -89,11 +89,6 @@ export class PatternGeneration {
     this.first = problem.types.map((_, type) => firstColumn(problem, type));
   }
 
-  /** Adds a pattern that is known from elsewhere. */
-  learn(kind: number, pattern: PatternNode): void {
-    this.pool.push({ kind, counts: countBlanks(pattern, this.problem.types.length), pattern });
-  }
-
   /**
    * The fractional plan for `asked` blanks of each type, with at most so many fillings of the table. Every such filling
    * gives a lower bound, which `raise` is told and may end the work by answering true: with any prices that are not

@@ -10,6 +10,9 @@ const MOST_PLACES = 300;
 /** Steps on one way to round before the next one is tried. */
 const TURNS_PER_ROUNDING = 60;
 
+/** The same while the fractional plan is not yet the best. */
+const TURNS_ON_THE_WAY = 30;
+
 /** Rounds of new patterns for each step of a dive. */
 const ROUNDS_OF_A_DIVE = 4;
 
@@ -73,6 +76,7 @@ function* searchPatterns(
       const plan = new RoundedPlan(problem, areas, solved.value, random, 0);
       yield* asSteps(plan.dive(generation, 0, random));
       yield plan.record();
+      yield* improved(plan, step, random, TURNS_ON_THE_WAY);
     }
     solved = solving.next();
   }
@@ -82,13 +86,22 @@ function* searchPatterns(
     const plan = new RoundedPlan(problem, areas, solved.value, random, release);
     yield* asSteps(plan.dive(generation, ROUNDS_OF_A_DIVE, random));
     yield plan.record();
-    const improver = plan.improver(step, random.below(2 ** 30));
-    for (let turn = 0; turn < TURNS_PER_ROUNDING; turn++) {
-      if (!improver.run(64)) yield undefined;
-      else {
-        plan.adopt(improver.best);
-        yield plan.record();
-      }
+    yield* improved(plan, step, random, TURNS_PER_ROUNDING);
+  }
+}
+
+function* improved(
+  plan: RoundedPlan,
+  step: number,
+  random: SeededRandom,
+  turns: number,
+): Generator<StateRecord | undefined, void> {
+  const improver = plan.improver(step, random.below(2 ** 30));
+  for (let turn = 0; turn < turns; turn++) {
+    if (!improver.run(64)) yield undefined;
+    else {
+      plan.adopt(improver.best);
+      yield plan.record();
     }
   }
 }

@@ -87,9 +87,13 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
       return done;
     });
     const isWonByPatterns = isRepetitive && patterns.findsPlans;
+    // Of that many turns one goes the other way; with few blanks of a size each way is as good.
+    const turns = isWonByPatterns && blanks < 6 * types.length ? 2 : 8;
     let hasPatterns = false;
     for (let turn = 0; !done; turn++) {
-      const isPatternsTurn = isWonByPatterns ? !hasPatterns || turn % 8 !== 7 : turn % 8 === 7;
+      const isPatternsTurn = isWonByPatterns
+        ? (!hasPatterns && turns > 2) || turn % turns !== turns - 1
+        : turn % turns === turns - 1;
       if (isPatternsTurn && patterns.isAtWork()) {
         const found = patterns.run();
         hasPatterns ||= found !== undefined;
