@@ -308,7 +308,8 @@ export class PicturePage implements PageActions {
   showSheet(id: string): void {
     if (id === shownSheet(this.#state)?.id) return;
     this.#tip.hide();
-    this.#show({ ...this.#state, sheet: id });
+    // What was told is of the sheet that one leaves.
+    this.#show({ ...this.#state, sheet: id, told: '' });
     this.sheet?.scrollTo(0, 0);
   }
 

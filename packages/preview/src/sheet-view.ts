@@ -134,9 +134,8 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
     return build(
       'tr',
       { 'data-part': part?.id, class: kinds.join(' ') || undefined, 'aria-current': lit ? 'true' : undefined },
-      build('th', { scope: 'row' }, head, marks),
-      // A size is read in one piece.
-      ...rest.map((cell) => build('td', { class: /^[−≈(]?\d/.test(cell) ? 'figure' : undefined }, cell)),
+      build('th', { scope: 'row', class: first.length > longestInOnePiece ? undefined : 'whole' }, head, marks),
+      ...rest.map(buildCell),
     );
   });
   return build(
@@ -146,6 +145,26 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
     build('thead', {}, build('tr', {}, ...head)),
     build('tbody', {}, ...rows),
   );
+}
+
+/** What is longer than this may be broken into lines. */
+const longestInOnePiece = 20;
+
+/**
+ * A size is read in one piece, and so is each of several that make one up. What is told one thing after the other
+ * stands in a line each, in a column that is wide enough to be read.
+ */
+function buildCell(cell: string): Node {
+  const clauses = cell.split(/(?<=; )/);
+  if (clauses.length > 1) {
+    return build('td', { class: 'long' }, ...clauses.map((clause) => build('span', { class: 'clause' }, clause)));
+  }
+  if (cell.length > longestInOnePiece && /^[−≈(]?\d/.test(cell)) {
+    const sizes = cell.split(/(?<= × )/).map((size) => build('span', { class: 'whole' }, size));
+    return build('td', {}, ...sizes);
+  }
+  if (cell.length > 2 * longestInOnePiece) return build('td', { class: 'long' }, cell);
+  return build('td', { class: /^[−≈(]?\d/.test(cell) ? 'whole' : undefined }, cell);
 }
 
 export function buildSheet(sheet: SheetView | undefined, state: PageState): readonly Node[] {

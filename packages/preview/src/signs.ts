@@ -47,31 +47,57 @@ interface Box {
   readonly bottom: number;
 }
 
-/**
- * Where each part lies, in the drawing's own units. A part that is drawn in several places, as one glued up from pieces
- * is in a cutting plan, lies in each of them and not in what is between.
- */
-function measureParts(svg: SVGSVGElement): ReadonlyMap<string, readonly Box[]> {
-  const toDrawing = svg.getScreenCTM()?.inverse();
-  const boxes = new Map<string, readonly Box[]>();
-  if (toDrawing === undefined) return boxes;
-  for (const element of svg.querySelectorAll<SVGGraphicsElement>('[data-part]')) {
-    // Its area, where that is drawn: leaders and lettering may reach far beyond it.
-    const seen = (element.querySelector(':scope > rect') ?? element).getBoundingClientRect();
-    const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
-    const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
-    const part = element.getAttribute('data-part') ?? '';
-    const box = { left: one.x, top: one.y, right: other.x, bottom: other.y };
-    boxes.set(part, together(boxes.get(part) ?? [], box));
-  }
-  return boxes;
+/** A place where a part is drawn: its outline where that is not square to the sheet, and the box around it. */
+interface Place extends Box {
+  /** The corners of its outline, as a polygon has them. */
+  readonly points?: string;
 }
 
-/** The boxes and one more, which takes in those that it meets. */
-function together(boxes: readonly Box[], more: Box): readonly Box[] {
-  const met = boxes.filter((box) => overlap(box, more));
-  const apart = boxes.filter((box) => !overlap(box, more));
-  return [...apart, [...met, more].reduce(around)];
+/**
+ * Where each part lies, in the drawing's own units. A part that is drawn in several places, as one glued up from pieces
+ * is in a cutting plan, lies in each of them and not in what is between; its lettering and leaders are no part of it.
+ */
+function measureParts(svg: SVGSVGElement): ReadonlyMap<string, readonly Place[]> {
+  const toDrawing = svg.getScreenCTM()?.inverse();
+  const places = new Map<string, readonly Place[]>();
+  if (toDrawing === undefined) return places;
+  for (const element of svg.querySelectorAll<SVGGraphicsElement>('[data-part]')) {
+    const part = element.getAttribute('data-part') ?? '';
+    for (const shape of shapesOf(element)) {
+      const seen = shape.getBoundingClientRect();
+      const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
+      const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
+      const points = shape.tagName === 'polygon' ? shape.getAttribute('points') : null;
+      const place = {
+        left: one.x,
+        top: one.y,
+        right: other.x,
+        bottom: other.y,
+        ...(points === null ? {} : { points }),
+      };
+      places.set(part, together(places.get(part) ?? [], place));
+    }
+  }
+  return places;
+}
+
+/** Its area where that is drawn, else its lines. */
+function shapesOf(element: SVGGraphicsElement): readonly Element[] {
+  const areas = [...element.querySelectorAll(':scope > rect, :scope > polygon')];
+  if (areas.length > 0) return areas;
+  const lines = [...element.querySelectorAll(':scope > :not(text, .leader)')];
+  return lines.length > 0 ? lines : [element];
+}
+
+/** The places and one more, which takes in those that it meets. */
+function together(places: readonly Place[], more: Place): readonly Place[] {
+  const met = places.filter((place) => overlap(place, more));
+  const apart = places.filter((place) => !overlap(place, more));
+  return [...apart, met.length === 0 ? more : [...met, more].map(boxOf).reduce(around)];
+}
+
+function boxOf({ left, top, right, bottom }: Box): Box {
+  return { left, top, right, bottom };
 }
 
 /** The box around two. */
@@ -134,6 +160,18 @@ function placeSign(box: Box, radius: number, taken: readonly Box[]): Box {
   return signAt({ x: box.right - radius * 1.5, y: box.top + radius * 1.5 });
 }
 
+/** Follows the outline of a part that is not square to the sheet. */
+function frameAround(place: Place, named: Readonly<Record<string, string>>): SVGElement {
+  if (place.points !== undefined) return buildSvg('polygon', { ...named, points: place.points });
+  return buildSvg('rect', {
+    ...named,
+    x: place.left,
+    y: place.top,
+    width: Math.max(0, place.right - place.left),
+    height: Math.max(0, place.bottom - place.top),
+  });
+}
+
 /** Points at the one of several that the search stands at: an arrow before its left edge, which no other frame has. */
 function pointer(box: Box, unit: number): SVGElement {
   const y = (box.top + box.bottom) / 2;
@@ -169,14 +207,10 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
       marked.found.includes(part) ? 'found' : '',
     ].filter(Boolean);
     if (kinds.length === 0) continue;
-    const frames = places.map((box, at) =>
-      buildSvg('rect', {
+    const frames = places.map((place, at) =>
+      frameAround(place, {
         'data-key': `frame ${part}${at === 0 ? '' : ` ${at}`}`,
         class: `frame ${kinds.join(' ')}`,
-        x: box.left,
-        y: box.top,
-        width: Math.max(0, box.right - box.left),
-        height: Math.max(0, box.bottom - box.top),
       }),
     );
     overlay.append(...frames);
