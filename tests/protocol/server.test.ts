@@ -51,7 +51,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect([first?.id, first?.kind]).toEqual(['elevation', 'drawing']);
     expect(new Set(others.map(({ kind }) => kind))).toEqual(new Set(['later']));
     const tables = others.flatMap((sheet) => (sheet.kind === 'later' && sheet.shows === 'table' ? [sheet.title] : []));
-    expect(tables).toEqual(['Cut list', 'Set-ups', 'Drawers', 'Doors', 'Hardware', 'Shopping', 'Cuts']);
+    expect(tables).toEqual(['Cut list', 'Set-ups', 'Drawers', 'Doors', 'Hardware', 'Shopping', 'Cut order']);
     const start = piece?.span.start ?? 0;
     const text = editor.text(sideboard).slice(start);
     const words = (id: string) => {

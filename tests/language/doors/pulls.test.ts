@@ -8,7 +8,7 @@ const bar = 'pull "bar" 5 wide, 1/2 high, 4 between screws, stands out 1, thread
 const dish = 'pull "dish" 3 wide, round, let in 3/8 deep';
 const across = 'from the left edge of the front to the middle of the pull';
 const up = 'from the lower edge of the front to the middle of the pull';
-const wanted = 'length of the screws that fill its thread';
+const wanted = 'length of the machine screw';
 const box = 'drawers { sides thick 1/2   bottom thick 1/4   corners dovetail   clear 1/4 below, 1/4 above }';
 
 describe('pulls of drawers', () => {

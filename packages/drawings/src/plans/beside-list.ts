@@ -38,8 +38,8 @@ export function listLines(
       'Cut in their order from one blank',
       runs.flatMap((run) => runWords(run, marksOf, units)),
     ),
-    ...section('Cuts without room', mergedCuts(cuts, units)),
-    ...section('Sizes without room', mergedPieces(pieces, units)),
+    ...section('Cuts too small to label', mergedCuts(cuts, units)),
+    ...section('Sizes too small to label', mergedPieces(pieces, units)),
   ];
 }
 

@@ -5,7 +5,7 @@ import { shown, unitWords } from '../shown-lengths.ts';
 
 /** The cuts in their order as a table, with what the fence is set to. */
 
-const COLUMNS = ['Cut', 'Stock', 'Number', 'Way', 'Fence', 'Gives', 'Notes'] as const;
+const COLUMNS = ['Cut', 'Stock', 'Number', 'Way', 'Fence or stop', 'Gives', 'Notes'] as const;
 
 export function cuttingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
   const { design } = evaluation;

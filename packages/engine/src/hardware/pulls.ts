@@ -78,7 +78,7 @@ function fitPull(
         ...(entry.letIn === undefined ? [] : [{ words: 'depth of its recess', figure: entry.letIn }]),
         ...(plan.wantedScrew === undefined
           ? []
-          : [{ words: 'length of the screws that fill its thread', figure: plan.wantedScrew }]),
+          : [{ words: 'length of the machine screw', figure: plan.wantedScrew }]),
       ],
       ...outlineOf(plan, x, y),
       screws: [],

@@ -60,5 +60,5 @@ const cutting: PlanSheetMaker = {
 export const buyingSheets: readonly PlanSheetMaker[] = [
   tableSheet('shopping', 'Shopping', shoppingTable),
   cutting,
-  tableSheet('cuts', 'Cuts', cuttingTable),
+  tableSheet('cuts', 'Cut order', cuttingTable),
 ];
