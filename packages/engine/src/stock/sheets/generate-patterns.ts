@@ -39,6 +39,9 @@ const LEAST_GAIN = 2e-7;
  */
 const MOST_SMOOTHING = 0.6;
 
+/** So often patterns of strips are added before there is a plan from what is known. */
+const ROUNDS_BEFORE_A_PLAN = 12;
+
 /** So many sums between two pauses. */
 const WORK_PER_STEP = 600_000;
 
@@ -105,6 +108,7 @@ export class PatternGeneration {
     const { table } = this;
     const prices = new Float64Array(asked.length);
     let plan: FractionalPlan | undefined;
+    let stripRounds = 0;
     let center: Float64Array | undefined;
     let highest = 0;
     let smoothing = MOST_SMOOTHING;
@@ -115,7 +119,11 @@ export class PatternGeneration {
         this.work = 0;
         yield undefined;
       }
-      if (this.addStripPatterns(standing, prices)) continue;
+      if (this.addStripPatterns(standing, prices)) {
+        // A plan from half of the patterns is better than none while the others are sought.
+        if (++stripRounds === ROUNDS_BEFORE_A_PLAN && rounds > ROUNDS_BEFORE_A_PLAN) yield planOf(standing);
+        continue;
+      }
       if (plan === undefined) {
         plan = planOf(standing);
         yield plan;

@@ -12,6 +12,8 @@ const TURNS_PER_ROUNDING = 60;
 
 /** The same while the fractional plan is not yet the best. */
 const TURNS_ON_THE_WAY = 30;
+/** With more blanks better patterns are worth more than that. */
+const FEW_BLANKS = 500;
 
 /** Rounds of new patterns for each step of a dive. */
 const ROUNDS_OF_A_DIVE = 4;
@@ -68,6 +70,7 @@ function* searchPatterns(
   raise: (bound: number) => boolean,
 ): Generator<StateRecord | undefined, void> {
   const asked = Int32Array.from(problem.types, ({ count }) => count);
+  const blanks = asked.reduce((sum, count) => sum + count, 0);
   const solving = generation.solve(asked, Number.POSITIVE_INFINITY, raise);
   let solved = solving.next();
   while (solved.done !== true) {
@@ -76,7 +79,7 @@ function* searchPatterns(
       const plan = new RoundedPlan(problem, areas, solved.value, random, 0);
       yield* asSteps(plan.dive(generation, 0, random));
       yield plan.record();
-      yield* improved(plan, step, random, TURNS_ON_THE_WAY);
+      if (blanks <= FEW_BLANKS) yield* improved(plan, step, random, TURNS_ON_THE_WAY);
     }
     solved = solving.next();
   }
