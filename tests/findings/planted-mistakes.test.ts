@@ -17,3 +17,13 @@ test('the examples have none of them as they are', async () => {
 });
 
 test.each(mistakes)('$into: $slip gives $code', checkPlanted);
+
+// Apart from the others: a case made deeper for these slides has its rear pins where their screws go.
+test('a slide so long that its rear screw would stand behind the case is told once', () =>
+  checkPlanted({
+    slip: 'a slide that reaches out at the back',
+    into: 'sideboard',
+    from: 'slides "side mount 14"',
+    to: 'slides «"side mount 20"»',
+    code: 'slide-too-long',
+  }));

@@ -76,9 +76,7 @@ function fitPull(
         { words: 'from the lower edge of the front to the middle of the pull', figure: up },
         ...betweenScrews(entry.betweenScrews),
         ...(entry.letIn === undefined ? [] : [{ words: 'depth of its recess', figure: entry.letIn }]),
-        ...(plan.wantedScrew === undefined
-          ? []
-          : [{ words: 'length of the machine screw', figure: plan.wantedScrew }]),
+        ...(plan.wantedScrew === undefined ? [] : [{ words: 'length of the machine screw', figure: plan.wantedScrew }]),
       ],
       ...outlineOf(plan, x, y),
       screws: [],
