@@ -1,3 +1,4 @@
+import { kindOfHardware } from '@fettle/drawings';
 import {
   type BuyingPlan,
   cutSequence,
@@ -135,7 +136,7 @@ function buyJson(row: ShoppingRow, units: Units): BuyJson {
     case 'hardware': {
       const { kind, entry, what, quantity, size, parts } = row;
       const long = size === undefined ? {} : { length: lengthJson(size.length, units) };
-      return { kind, name: entry ?? what, quantity, ...long, ...priceJson(row.price), ...cost, parts };
+      return { kind, name: entry ?? kindOfHardware(what), quantity, ...long, ...priceJson(row.price), ...cost, parts };
     }
     case 'edging': {
       const { kind, stock, strips, parts } = row;
