@@ -50,7 +50,7 @@ const texts = [
   { name: 'chest.fettle', stride: 1, findingsStride: 7 },
   { name: 'vanity.fettle', stride: 1, findingsStride: 7 },
   { name: 'wall-cupboard.fettle', stride: 1, findingsStride: 7 },
-  { name: 'shop.fettle', stride: 2, findingsStride: 23 },
+  { name: 'shop.fettle', stride: 2, findingsStride: 3 },
   { name: 'metric-shop.fettle', stride: 2, findingsStride: 23 },
   { name: 'wall.fettle', stride: 7, findingsStride: 211 },
 ].map((each) => (everyPlace ? { ...each, stride: 1, findingsStride: 1 } : each));
