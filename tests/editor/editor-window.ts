@@ -193,10 +193,12 @@ export class EditorWindow {
 
   /** Waits until the reader stands in the text with something selected, and copies it. */
   async selectedText(): Promise<string> {
-    await this.#page
-      .locator('#status\\.editor\\.selection')
-      .filter({ hasText: /\(\d+ selected\)/ })
-      .waitFor();
+    const selected = this.#page.locator('#status\\.editor\\.selection').filter({ hasText: /\(\d+ selected\)/ });
+    await selected.waitFor({ timeout: 10_000 }).catch(async () => {
+      // The editor may give the focus back to the page that was clicked; the words stay selected all the same.
+      await this.#focusText();
+      await selected.waitFor();
+    });
     await this.#page.evaluate(() => navigator.clipboard.writeText(''));
     await this.#text.locator('textarea, .native-edit-context').first().press('Control+C');
     const copied = await this.#see('nothing was copied', async () => {
