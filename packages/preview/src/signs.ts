@@ -64,17 +64,8 @@ function measureParts(svg: SVGSVGElement): ReadonlyMap<string, readonly Place[]>
   for (const element of svg.querySelectorAll<SVGGraphicsElement>('[data-part]')) {
     const part = element.getAttribute('data-part') ?? '';
     for (const shape of shapesOf(element)) {
-      const seen = shape.getBoundingClientRect();
-      const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
-      const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
       const points = shape.tagName === 'polygon' ? shape.getAttribute('points') : null;
-      const place = {
-        left: one.x,
-        top: one.y,
-        right: other.x,
-        bottom: other.y,
-        ...(points === null ? {} : { points }),
-      };
+      const place = { ...measure(shape, toDrawing), ...(points === null ? {} : { points }) };
       places.set(part, together(places.get(part) ?? [], place));
     }
   }
@@ -114,12 +105,15 @@ function around(one: Box, other: Box): Box {
 function measureLettering(svg: SVGSVGElement): readonly Box[] {
   const toDrawing = svg.getScreenCTM()?.inverse();
   if (toDrawing === undefined) return [];
-  return [...svg.querySelectorAll('text')].map((text) => {
-    const seen = text.getBoundingClientRect();
-    const one = new DOMPoint(seen.left, seen.top).matrixTransform(toDrawing);
-    const other = new DOMPoint(seen.right, seen.bottom).matrixTransform(toDrawing);
-    return { left: one.x, top: one.y, right: other.x, bottom: other.y };
-  });
+  return [...svg.querySelectorAll('text')].map((text) => measure(text, toDrawing));
+}
+
+/** The box around what is on the screen, in the drawing's own units. */
+function measure(seen: Element, toDrawing: DOMMatrix): Box {
+  const { left, top, right, bottom } = seen.getBoundingClientRect();
+  const one = new DOMPoint(left, top).matrixTransform(toDrawing);
+  const other = new DOMPoint(right, bottom).matrixTransform(toDrawing);
+  return { left: one.x, top: one.y, right: other.x, bottom: other.y };
 }
 
 function overlap(one: Box, other: Box): boolean {
