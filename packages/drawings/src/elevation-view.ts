@@ -63,7 +63,7 @@ export function composeView(
   to: Projection,
   pens: Pens,
   { roomWide, roomHigh, mostLanes, figures }: Wishes,
-  lettered = letterView(evaluation, view, to),
+  lettered: ReturnType<typeof letterView>,
 ): ComposedView {
   const outside = outsideBox(evaluation, to);
   const { lettering, bays, above, left, right, near } = lettered;

@@ -3,7 +3,7 @@ import { describeElevation } from './describe.ts';
 import { type ComposedView, composeView, letterView } from './elevation-view.ts';
 import { PEN_GROUPS } from './line-types.ts';
 import { type ViewOfParts, viewOfParts } from './parts-in-view.ts';
-import type { Drawing, Primitive } from './primitives.ts';
+import type { Drawing, Point, Primitive } from './primitives.ts';
 import { INCH_SCALES, METRIC_SCALES, type Scale, type Sheet, sheetsFor } from './scale.ts';
 import {
   capital,
@@ -19,6 +19,7 @@ import {
 } from './sheet-words.ts';
 import { isInch, realMm, shown, unitWords } from './shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from './title-block.ts';
+import { movedBox, movedGroup } from './views/on-paper.ts';
 import { visibleRoles } from './visible-signs.ts';
 
 /**
@@ -116,11 +117,24 @@ function fittedWith(
       // The projection begins at the piece's foot, which is where y lies.
       const x = anchored(room.left, room.right, { from: 0, to: width * factor }, { from: left, to: right });
       const y = anchored(room.top, room.bottom, { from: -height * factor, to: 0 }, { from: top, to: bottom });
-      const composed = composeView(evaluation, view, { factor, x, y }, pens, wishes);
-      return { sheet, scale, composed, fills: Math.max((width * factor) / roomWide, (height * factor) / roomHigh) };
+      return {
+        sheet,
+        scale,
+        composed: movedView(trial, { x, y }),
+        fills: Math.max((width * factor) / roomWide, (height * factor) / roomHigh),
+      };
     }
   }
   return undefined;
+}
+
+/** The same view at another place of the paper. */
+function movedView(view: ComposedView, by: Point): ComposedView {
+  return {
+    ...view,
+    extent: movedBox(view.extent, by),
+    draw: () => view.draw().map((group) => movedGroup(group, by)),
+  };
 }
 
 interface Stretch {
