@@ -78,11 +78,9 @@ test('what to buy is the same in the table and for machines, and every part of t
   expect(list.notPlanned).toEqual([]);
   const rows = rowsOf('drawn/games-sideboard-shopping-list.csv').slice(0, list.buy.length);
   expect(rows.map((row) => [row['Buy'], row['Quantity'], row['Length']])).toEqual(
-    list.buy.map(({ kind, name, quantity, length }) => [
-      kind === 'edging' ? `Edging: ${name}` : name,
-      `${quantity}`,
-      length?.shown ?? '',
-    ]),
+    list.buy.map(({ kind, name, quantity, length }) =>
+      kind === 'edging' ? [`Edging: ${name}`, length?.shown, ''] : [name, `${quantity}`, length?.shown ?? ''],
+    ),
   );
   const planned = new Set(list.buy.flatMap(({ parts }) => parts));
   const { parts } = evaluation('drawn/games-sideboard-evaluation.json');
@@ -102,7 +100,7 @@ test('drawers, doors and hardware are the same in the tables and for machines', 
   expect(rowsOf('drawn/games-sideboard-doors.csv').map((row) => row['Hangs'])).toEqual(
     doors.map(({ hangs }) => `on its ${hangs} edge`),
   );
-  const counts = rowsOf('drawn/games-sideboard-hardware.csv').map((row) => Number(row['Count']));
+  const counts = rowsOf('drawn/games-sideboard-hardware.csv').map((row) => Number(row['Quantity']));
   expect(counts).toEqual(hardware.flatMap(({ settings }) => settings.map(({ all }) => all.length)));
   expect(counts.reduce((sum, count) => sum + count)).toBe(hardware.reduce((sum, { count }) => sum + count, 0));
 });

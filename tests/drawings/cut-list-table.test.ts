@@ -38,7 +38,7 @@ describe('the cut list of the sideboard', () => {
     expect(cell(doors, 'Width')).toBe('9-7/32" + 1/64"');
     expect(cell(doors, 'Thickness')).toBe('1/2"');
     expect(cell(doors, 'Material')).toBe('ash panel 1/2');
-    expect(cell(doors, 'Grain')).toBe('along length');
+    expect(cell(doors, 'Grain')).toBe('length');
     expect(cell(doors, 'Notes')).toBe('');
     expect(cell(rowWith('blankets/front'), 'Width')).toBe('10-5/32"');
   });
@@ -70,6 +70,10 @@ describe('the cut list of the sideboard', () => {
     for (const row of bare.rows) expect(row.cells[bare.columns.indexOf('Notes')]).toContain('material not chosen');
   });
 
+  it('is read as one reads it aloud: how many, then thickness by width by length', () => {
+    expect(table.columns.slice(0, 7)).toEqual(['Mark', 'Part', 'Quantity', 'Thickness', 'Width', 'Length', 'Material']);
+  });
+
   it('comes out of the CSV as it went in', () => {
     const rows = readBack(cutListCsv(table));
     expect(rows[0]).toEqual([...table.columns]);
@@ -99,7 +103,7 @@ describe('names that a spreadsheet would compute', () => {
   it('quotes, commas, line ends and control characters stay inside one cell', () => {
     const csv = cutListCsv(cutListTable(named('a "b", c\r\n=d\u0000')));
     const rows = readBack(csv);
-    for (const row of rows) expect(row).toHaveLength(12);
+    for (const row of rows) expect(row).toHaveLength(11);
     // biome-ignore lint/suspicious/noControlCharactersInRegex: this is what is looked for.
     expect(csv).not.toMatch(/[\u0000-\u0008]/);
   });

@@ -114,6 +114,42 @@ describe('what is shown', () => {
     expect(await choices()).toEqual([{ kind: 'choose', uri, version: 1, piece: 0, part: 'front/maps' }]);
   });
 
+  test('figures stand under one another at their right ends, empty columns take no room, headings span the table', async () => {
+    open = await opener.open();
+    const whole = chest();
+    const table = {
+      kind: 'table',
+      id: 'shopping',
+      title: 'Shopping',
+      columns: ['Buy', 'Tallied', 'Length', 'Notes'],
+      rows: [
+        { parts: [], cells: ['ash', '', '9-7/32" + 1/64"', 'for the top'] },
+        { parts: [], cells: ['maple', '', '84"', '2 of them'] },
+        { kind: 'total', parts: [], cells: ['Total', '', '', ''] },
+        { kind: 'heading', parts: [], cells: ['Left over', '', '', ''] },
+        { parts: [], cells: ['ash', '', '12"', ''] },
+      ],
+    } as const;
+    await show(picture(1, { pieces: [{ ...whole, sheets: [table] }] }));
+    expect(await open.page.locator('thead th').allTextContents()).toEqual(['Buy', 'Length', 'Notes']);
+    const heading = open.page.locator('tr.heading th');
+    expect([await heading.textContent(), await heading.getAttribute('colspan')]).toEqual(['Left over', '3']);
+    expect(await open.page.locator('tr.total th').textContent()).toBe('Total');
+    const ends = await open.page.locator('td.number').evaluateAll((cells) =>
+      cells
+        .filter(({ textContent }) => textContent !== '')
+        .map((cell) => {
+          const range = document.createRange();
+          range.selectNodeContents(cell);
+          return Math.round(range.getBoundingClientRect().right);
+        }),
+    );
+    expect(ends).toHaveLength(3);
+    expect(new Set(ends).size).toBe(1);
+    // What begins with a figure and is none stays where words begin.
+    expect(await open.page.locator('td', { hasText: '2 of them' }).getAttribute('class')).toBeNull();
+  });
+
   test('several pieces are chosen by name, also two of the same name', async () => {
     open = await opener.open();
     const second = { ...chest([40, 40]), key: 'Chest (2)' };

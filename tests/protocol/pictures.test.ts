@@ -183,7 +183,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(svg.kind === 'file' && svg.text).toMatch(/width="[\d.]+mm"/);
     const csv = await ask('', 'csv');
     expect(csv.kind === 'file' && csv.text.split('\r\n')[0]).toBe(
-      'Mark,Part,Quantity,Length,Width,Thickness,Material,Grain,Core,Rough,Edges,Notes',
+      'Mark,Part,Quantity,Thickness,Width,Length,Material,Grain,Cut first to,Edges,Notes',
     );
     expect(await ask('elevation', 'csv')).toEqual({ kind: 'refused', sentence: 'This sheet has no form as CSV' });
     expect((await ask('', 'svg', 'Nobody')).kind).toBe('refused');

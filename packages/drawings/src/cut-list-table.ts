@@ -12,6 +12,8 @@ export interface Table {
 }
 
 export interface TableRow {
+  /** What is no row like the others: words over those that follow, in its first cell, or what they come to. */
+  readonly kind?: 'heading' | 'total';
   /** Ids of the parts this row stands for, first the one a click should find. */
   readonly parts: readonly string[];
   /** As many as there are columns. */
@@ -22,13 +24,12 @@ const COLUMNS = [
   'Mark',
   'Part',
   'Quantity',
-  'Length',
-  'Width',
   'Thickness',
+  'Width',
+  'Length',
   'Material',
   'Grain',
-  'Core',
-  'Rough',
+  'Cut first to',
   'Edges',
   'Notes',
 ] as const;
@@ -44,13 +45,12 @@ export function cutListTable(evaluation: Evaluation): Table {
         row.marks.map(cleanName).join(', '),
         row.labels.map(cleanName).join('; '),
         `${row.quantity}`,
-        shown(row.length.length, design.units),
-        shown(row.width.length, design.units),
         shown(row.thickness.length, design.units),
+        shown(row.width.length, design.units),
+        shown(row.length.length, design.units),
         row.stock === undefined ? '' : cleanName(row.stock),
-        row.grain === 'none' ? 'any' : 'along length',
-        row.core === undefined ? '' : sizeWords(row.core, design.units),
-        roughWords(row, design.units),
+        row.grain === 'none' ? 'any way' : 'length',
+        blankWords(row, design.units),
         edgeWords(row, design.units),
         notesOf(row, evaluation),
       ],
@@ -59,14 +59,21 @@ export function cutListTable(evaluation: Evaluation): Table {
 }
 
 function sizeWords({ length, width }: NonNullable<CutListRow['core']>, units: Units): string {
-  return `${shown(length.length, units)} × ${shown(width.length, units)}`;
+  return `${shown(width.length, units)} × ${shown(length.length, units)}`;
+}
+
+/** What it is sawn out as before it has its finished size; nothing where that is the size itself. */
+function blankWords(row: CutListRow, units: Units): string {
+  const core = row.core === undefined ? '' : `core ${sizeWords(row.core, units)}`;
+  const rough = roughWords(row, units);
+  return [core, rough === '' ? '' : `rough ${rough}`].filter(Boolean).join('; ');
 }
 
 /** A sheet is cut to the size of its core, or of the part: then there is nothing to say. */
 function roughWords({ rough, stock, length }: CutListRow, units: Units): string {
   if (rough === undefined || stock === undefined || rough.length.length.compare(length.length) <= 0) return '';
   const size = sizeWords(rough, units);
-  return rough.nominal === undefined ? size : `${size} × ${rough.nominal}`;
+  return rough.nominal === undefined ? size : `${rough.nominal} × ${size}`;
 }
 
 const edgeNames: Readonly<Record<FaceOfPart, string>> = {
@@ -82,7 +89,7 @@ const edgeNames: Readonly<Record<FaceOfPart, string>> = {
 function edgeWords({ edging }: CutListRow, units: Units): string {
   const [first] = edging;
   if (first === undefined) return '';
-  const edges = edging.map(({ at }) => edgeNames[at]).join(', ');
+  const edges = edging.length === 4 ? 'all round' : edging.map(({ at }) => edgeNames[at]).join(', ');
   const material = [first.stock === undefined ? '' : cleanName(first.stock.name), shown(first.thickness.length, units)];
   const corners = edging.length > 1 ? `, ${first.corners}` : '';
   return `${edges}: ${material.join(' ').trim()}${corners}, ${first.veneer} veneer`;

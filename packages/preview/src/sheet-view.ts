@@ -118,15 +118,22 @@ function divisionLine({ moves, at, from, to, step }: DivisionLine, steps: number
 
 function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageState): Node {
   const findings = graveFindings(state);
-  const head = sheet.columns.map((column) => build('th', { scope: 'col' }, column));
+  const columns = columnsToShow(sheet);
+  const head = columns.map(({ name, isNumber }) =>
+    build('th', { scope: 'col', class: isNumber ? 'number' : undefined }, name),
+  );
   const rows = sheet.rows.map((row) => {
-    const [first = '', ...rest] = row.cells;
+    const [first = ''] = row.cells;
+    if (row.kind === 'heading') {
+      const words = build('th', { scope: 'colgroup', colspan: columns.length }, first);
+      return build('tr', { class: 'heading' }, words);
+    }
     const concerned = findings.filter(({ finding }) => row.parts.some((part) => finding.parts.includes(part)));
     const seen = concerned.map(({ finding, number }) => `${severityWords[finding.severity]} ${number}`).join(', ');
     const marks = seen === '' ? '' : ` (see ${seen})`;
     const part = row.parts.map((id) => partView(state, id)).find((view) => view !== undefined);
     const lit = row.parts.some((id) => state.lit.includes(id));
-    const kinds = [lit ? 'lit' : '', row.parts.includes(state.chosen) ? 'chosen' : ''].filter(Boolean);
+    const kinds = [row.kind ?? '', lit ? 'lit' : '', row.parts.includes(state.chosen) ? 'chosen' : ''].filter(Boolean);
     const head =
       part === undefined
         ? first
@@ -135,7 +142,7 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
       'tr',
       { 'data-part': part?.id, class: kinds.join(' ') || undefined, 'aria-current': lit ? 'true' : undefined },
       build('th', { scope: 'row', class: first.length > longestInOnePiece ? undefined : 'whole' }, head, marks),
-      ...rest.map(buildCell),
+      ...columns.slice(1).map(({ at, isNumber }) => buildCell(row.cells[at] ?? '', isNumber)),
     );
   });
   return build(
@@ -147,24 +154,46 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
   );
 }
 
+interface ShownColumn {
+  readonly at: number;
+  readonly name: string;
+  /** Nothing but figures stand in it: they are compared at their right ends. */
+  readonly isNumber: boolean;
+}
+
+/** A column in which nothing stands takes room from the others. */
+function columnsToShow({ columns, rows }: Extract<SheetView, { kind: 'table' }>): readonly ShownColumn[] {
+  return columns.flatMap((name, at): readonly ShownColumn[] => {
+    const filled = rows.flatMap(({ kind, cells }) => (kind === 'heading' || !cells[at] ? [] : [cells[at]]));
+    if (at > 0 && filled.length === 0 && rows.length > 0) return [];
+    return [{ at, name, isNumber: at > 0 && filled.length > 0 && filled.every((cell) => aFigure.test(cell)) }];
+  });
+}
+
+/** '9-7/32" + 1/64"', 'about 813.437 mm', '130 lb', '118.00'. */
+const aFigure = /^(about )?[−≈]?[\d.\-/]+( ?("|mm|cm|lb|kg))?( [+−] [\d/]+")?( \(exactly [^)]+\))?$/;
+
 /** What is longer than this may be broken into lines. */
-const longestInOnePiece = 20;
+const longestInOnePiece = 12;
 
 /**
  * A size is read in one piece, and so is each of several that make one up. What is told one thing after the other
  * stands in a line each, in a column that is wide enough to be read.
  */
-function buildCell(cell: string): Node {
+function buildCell(cell: string, isNumber: boolean): Node {
+  if (isNumber) return build('td', { class: 'number whole' }, cell);
   const clauses = cell.split(/(?<=; )/);
   if (clauses.length > 1) {
-    return build('td', { class: 'long' }, ...clauses.map((clause) => build('span', { class: 'clause' }, clause)));
+    const lines = clauses.map((clause) => build('span', { class: 'clause' }, ...sizesInOnePiece(clause)));
+    return build('td', { class: 'long' }, ...lines);
   }
-  if (cell.length > longestInOnePiece && /^[−≈(]?\d/.test(cell)) {
-    const sizes = cell.split(/(?<= × )/).map((size) => build('span', { class: 'whole' }, size));
-    return build('td', {}, ...sizes);
-  }
-  if (cell.length > 2 * longestInOnePiece) return build('td', { class: 'long' }, cell);
-  return build('td', { class: /^[−≈(]?\d/.test(cell) ? 'whole' : undefined }, cell);
+  return build('td', { class: cell.length > 3 * longestInOnePiece ? 'long' : undefined }, ...sizesInOnePiece(cell));
+}
+
+const aSize = /(\d[\d.]*(?:-\d+)?(?:\/\d+)?(?:"| mm| cm)(?: [+−] \d+\/\d+")?(?: ×)?)/;
+
+function sizesInOnePiece(words: string): readonly (Node | string)[] {
+  return words.split(aSize).map((piece, at) => (at % 2 === 1 ? build('span', { class: 'whole' }, piece) : piece));
 }
 
 export function buildSheet(sheet: SheetView | undefined, state: PageState): readonly Node[] {

@@ -65,6 +65,8 @@ export interface SheetChoice {
 }
 
 export interface TableRow {
+  /** What is no row like the others: words over those that follow, in its first cell, or what they come to. */
+  readonly kind?: 'heading' | 'total';
   /** Ids of the parts the row stands for; the first is the one a click should find. None for a row of totals. */
   readonly parts: readonly string[];
   readonly cells: readonly string[];

@@ -48,7 +48,9 @@ function isPart(value: unknown): value is PartView {
 
 function isRow(value: unknown): value is TableRow {
   const row = fieldsOf(value);
-  return isListOf(row?.['parts'], isText) && isListOf(row?.['cells'], isText);
+  const kind = row?.['kind'];
+  const isKnown = kind === undefined || kind === 'heading' || kind === 'total';
+  return isKnown && isListOf(row?.['parts'], isText) && isListOf(row?.['cells'], isText);
 }
 
 function isDivision(value: unknown): value is DivisionLine {

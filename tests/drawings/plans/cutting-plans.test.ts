@@ -162,11 +162,47 @@ describe('tables of what to buy and how to cut', () => {
 sheet "ply" actual 3/4, 30 long, 20 wide
 piece "box" { size 30 wide, 36 high, 12 deep   case { sides "ply" thick 3/4   bottom "ply" thick 3/4, between sides } }`);
     const { rows } = shoppingTable(piece, planned(piece));
-    const left = rows.filter(({ cells }) => cells[0] === 'Not planned');
-    expect(left.map(({ cells }) => cells.at(-1))).toEqual([
-      'left side, mark A1: larger than every sheet',
-      'right side, mark A2: larger than every sheet',
+    const heading = rows.findIndex(({ kind, cells }) => kind === 'heading' && cells[0]?.startsWith('Not in the plan'));
+    expect(rows.slice(heading + 1, heading + 3).map(({ cells }) => [cells[0], cells.at(-1)])).toEqual([
+      ['left side, mark A1', 'larger than every sheet'],
+      ['right side, mark A2', 'larger than every sheet'],
     ]);
+    expect(rows[heading + 3]?.kind).toBe('heading');
+  });
+
+  it('what is not bought for sure stands below the total, under words of its own', () => {
+    const { columns, rows } = shoppingTable(sideboard, plan);
+    const headings = rows.flatMap(({ kind, cells }) => (kind === 'heading' ? [cells[0]?.split(/[:,]/)[0]] : []));
+    expect(headings).toEqual(['Spare wood', 'Left over and worth keeping', 'What the list rests on']);
+    const total = rows.findIndex(({ kind }) => kind === 'total');
+    expect(rows.findIndex(({ kind }) => kind === 'heading')).toBe(total + 1);
+    // What is above the total makes it up, and nothing below it stands in the column of costs.
+    const costs = rows.map(({ cells }) => cells[columns.indexOf('Cost')] ?? '');
+    const sum = costs.slice(0, total).reduce((cents, cost) => cents + Math.round(Number(cost) * 100), 0);
+    expect((sum / 100).toFixed(2)).toBe(costs[total]);
+    expect(costs.slice(total + 1).filter(Boolean)).toEqual([]);
+    expect(rows.find(({ cells }) => cells[0] === 'Tallied')?.cells.at(-1)).toContain('board feet as a hardwood yard');
+  });
+
+  it('edging is bought by how long it is in all, and its longest strip is told', () => {
+    const { columns, rows } = shoppingTable(sideboard, plan);
+    const edging = rows.find(({ cells }) => cells[0] === 'Edging: ash')?.cells ?? [];
+    expect(edging[columns.indexOf('Quantity')]).toBe('500-3/16"');
+    expect(edging[columns.indexOf('Length')]).toBe('');
+    // As long as they are in the end, on a door that is 28-7/16" high.
+    expect(edging.at(-1)).toBe('in 32 strips, the longest 28-7/16"; ripped from the boards above');
+  });
+
+  it('what cannot be made again has a mark at each cut, and its words once for each stock', () => {
+    const { columns, rows } = cuttingTable(sideboard, plan);
+    const [stock, once, notes] = ['Stock', 'Only once', 'Notes'].map((column) => columns.indexOf(column));
+    const marked = rows.filter(({ cells }) => cells[once ?? -1] === 'once');
+    expect(marked).toHaveLength(cutSequence(plan).filter(({ isWithoutWayBack }) => isWithoutWayBack).length);
+    const told = rows.filter(({ cells }) => cells[notes ?? -1] !== '');
+    expect(told.length).toBeLessThan(marked.length / 4);
+    for (const row of told) expect(row.cells[once ?? -1]).toBe('once');
+    const stocks = new Set(marked.map(({ cells }) => cells[stock ?? -1]));
+    expect(new Set(told.map(({ cells }) => cells[stock ?? -1]))).toEqual(stocks);
   });
 
   it('the cuts of the table are those of the sequence, in their order', () => {

@@ -38,6 +38,11 @@ describe('a derived figure', () => {
     const figure = derive('', [plus('a', written('1'), half), plus('b', written('1'), Rational.of(1, 3))]);
     expect(figure.length.exactInches).toBe('5/6');
     expect(explain(figure, say).split('\n')[0]).toBe('5/6" = half of 1" (a) + 1/3 of 1" (b)');
+    const more = derive('one and a half', [
+      plus('a', written('1'), Rational.of(3, 2)),
+      less('b', written('1'), Rational.of(5, 4)),
+    ]);
+    expect(explain(more, say).split('\n')[0]).toBe('1/4" = 1-1/2 × 1" (a) − 1-1/4 × 1" (b)');
   });
 
   it('names what stands beside the sum without counting it', () => {

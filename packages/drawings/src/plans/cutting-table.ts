@@ -5,11 +5,15 @@ import { shown, unitWords } from '../shown-lengths.ts';
 
 /** The cuts in their order as a table, with what the fence is set to. */
 
-const COLUMNS = ['Cut', 'Stock', 'Number', 'Way', 'Fence or stop', 'Gives', 'Notes'] as const;
+const COLUMNS = ['Cut', 'Stock', 'Sheet or board', 'Way', 'Fence or stop', 'Gives', 'Only once', 'Notes'] as const;
 
 export function cuttingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
   const { design } = evaluation;
   const sequence = cutSequence(plan);
+  const firstOnce = new Map<string, NumberedCut>();
+  for (const each of sequence) {
+    if (each.isWithoutWayBack && !firstOnce.has(stockKey(each))) firstOnce.set(stockKey(each), each);
+  }
   return {
     title: `Cuts of ${cleanName(design.name)} in their order, settings in ${unitWords(design.units)}`,
     columns: COLUMNS,
@@ -22,10 +26,18 @@ export function cuttingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
         each.cut.direction === 'rip' ? 'along' : 'across',
         fence(each, sequence[at - 1], design.units),
         givesWords(each),
-        each.isWithoutWayBack ? 'no way back: too little is left over to make it again' : '',
+        each.isWithoutWayBack ? 'once' : '',
+        each === firstOnce.get(stockKey(each)) ? ONCE_WORDS : '',
       ],
     })),
   };
+}
+
+/** Said at the first of each stock, and not again: at the saw one sees by the mark alone which cuts are meant. */
+const ONCE_WORDS = 'from here on, where it says “once”: too little is left over to make the part again';
+
+function stockKey({ from }: NumberedCut): string {
+  return `${from.thickness?.exactInches ?? ''} ${from.stock.name}`;
 }
 
 /** What comes off as one and is then cut in its order says so. */

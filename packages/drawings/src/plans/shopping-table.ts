@@ -29,12 +29,13 @@ import { isInch, shown, unitWords } from '../shown-lengths.ts';
 const COLUMNS = [
   'Buy',
   'Quantity',
-  'Length',
-  'Width',
   'Thickness',
+  'Width',
+  'Length',
   'Board feet',
-  'Tally',
+  'Tallied',
   'Price',
+  'Per',
   'Cost',
   'Notes',
 ] as const;
@@ -50,16 +51,27 @@ export function shoppingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
     rows: [
       ...list.rows.map((row) => rowOf(row, plan, units)),
       ...total,
-      ...reserveRows(plan, units),
-      ...keptRows(plan, units),
-      ...list.unplanned.map((each) => unplannedRow(each, units)),
-      weightRow(evaluation),
-      {
-        parts: [],
-        cells: cells({ buy: 'Kerf', length: shown(plan.request.kerf.length, units), notes: kerfWords(plan) }),
-      },
+      ...below(
+        'Not in the plan: what cannot be cut from what is sold',
+        list.unplanned.map((each) => unplannedRow(each, units)),
+      ),
+      ...below('Spare wood, not in the total: buy it only if a part is spoiled', reserveRows(plan, units)),
+      ...below('Left over and worth keeping', keptRows(plan, units)),
+      ...below('What the list rests on', [
+        weightRow(evaluation),
+        {
+          parts: [],
+          cells: cells({ buy: 'Kerf', thickness: shown(plan.request.kerf.length, units), notes: kerfWords(plan) }),
+        },
+        ...(list.rows.some((row) => row.kind === 'board' && row.boardFeet !== undefined) ? [talliedRow()] : []),
+      ]),
     ],
   };
+}
+
+/** Rows that are of another kind than those above stand below words of their own. */
+function below(words: string, rows: readonly TableRow[]): readonly TableRow[] {
+  return rows.length === 0 ? [] : [{ kind: 'heading', parts: [], cells: cells({ buy: words }) }, ...rows];
 }
 
 interface Said {
@@ -71,13 +83,14 @@ interface Said {
   readonly exact?: string;
   readonly tallied?: string;
   readonly price?: string;
+  readonly per?: string;
   readonly cost?: string;
   readonly notes?: string;
 }
 
 function cells(said: Said): readonly string[] {
-  const { buy, quantity, length, width, thickness, exact, tallied, price, cost, notes } = said;
-  return [buy, quantity, length, width, thickness, exact, tallied, price, cost, notes].map((cell) => cell ?? '');
+  const { buy, quantity, length, width, thickness, exact, tallied, price, per, cost, notes } = said;
+  return [buy, quantity, thickness, width, length, exact, tallied, price, per, cost, notes].map((cell) => cell ?? '');
 }
 
 function rowOf(row: ShoppingRow, plan: BuyingPlan, units: Units): TableRow {
@@ -94,10 +107,11 @@ function rowOf(row: ShoppingRow, plan: BuyingPlan, units: Units): TableRow {
   }
 }
 
-function money({ price, cost }: Pick<WoodRow | HardwareRow, 'price' | 'cost'>): Pick<Said, 'price' | 'cost'> {
-  const per = price?.per === 'each' ? 'each' : 'a board foot';
+function money({ price, cost }: Pick<WoodRow | HardwareRow, 'price' | 'cost'>): Pick<Said, 'price' | 'per' | 'cost'> {
   return {
-    price: price === undefined ? '' : `${decimal(price.amount, 2)} ${per}`,
+    ...(price === undefined
+      ? {}
+      : { price: decimal(price.amount, 2), per: price.per === 'each' ? 'each' : 'board foot' }),
     cost: cost === undefined ? '' : decimal(cost, 2),
   };
 }
@@ -131,17 +145,17 @@ function hardwareRow(row: HardwareRow, units: Units): TableRow {
 }
 
 function edgingRow(row: EdgingRow, units: Units): TableRow {
-  const { stock, strips, length, width, thickness, isFromBoards, parts } = row;
+  const { stock, strips, length, longest, width, thickness, isFromBoards, parts } = row;
   const from = isFromBoards ? 'ripped from the boards above' : 'bought by the length, with some to spare';
+  const each = strips === 1 ? 'in one strip' : `in ${strips} strips, the longest ${shown(longest, units)}`;
   return {
     parts,
     cells: cells({
       buy: `Edging: ${cleanName(stock.name)}`,
-      quantity: `${strips}`,
-      length: shown(length, units),
+      quantity: shown(length, units),
       width: shown(width, units),
       thickness: shown(thickness, units),
-      notes: `${strips === 1 ? 'strip' : 'strips'}, ${shown(length, units)} in all; ${from}`,
+      notes: `${each}; ${from}`,
     }),
   };
 }
@@ -179,7 +193,7 @@ function standingOf(row: WoodRow, plan: BuyingPlan): string | undefined {
 
 function totalRow(cost: Rational, isWhole: boolean): TableRow {
   const notes = isWhole ? '' : 'without what has no price';
-  return { parts: [], cells: cells({ buy: 'Total', cost: decimal(cost, 2), notes }) };
+  return { kind: 'total', parts: [], cells: cells({ buy: 'Total', cost: decimal(cost, 2), notes }) };
 }
 
 function reserveRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
@@ -191,7 +205,7 @@ function reserveRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
     return {
       parts: [...new Set(covers.map(({ part }) => part.id))],
       cells: cells({
-        buy: `Spare: ${cleanName(stock.name)}`,
+        buy: cleanName(stock.name),
         ...(buy === undefined
           ? { notes: `nothing that is sold is large enough to make again ${any}` }
           : {
@@ -199,8 +213,8 @@ function reserveRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
               length: shown(buy.length, units),
               width: shown(buy.width, units),
               thickness: buy.thickness === undefined ? '' : shown(buy.thickness, units),
-              price: buy.cost === undefined ? '' : `${decimal(buy.cost, 2)} more`,
-              notes: `to make again ${any}, for which too little is left over; not in the total`,
+              ...(buy.cost === undefined ? {} : { price: decimal(buy.cost, 2), per: 'each' }),
+              notes: `to make again ${any}, for which too little is left over`,
             }),
       }),
     };
@@ -213,12 +227,11 @@ function keptRows(plan: BuyingPlan, units: Units): readonly TableRow[] {
     kept.map(({ length, width, thickness, count }) => ({
       parts: [],
       cells: cells({
-        buy: `Left over: ${cleanName(stock.name)}`,
+        buy: cleanName(stock.name),
         quantity: `${count}`,
         length: shown(length, units),
         width: shown(width, units),
         thickness: thickness === undefined ? '' : shown(thickness, units),
-        notes: 'worth keeping',
       }),
     })),
   );
@@ -230,8 +243,8 @@ function unplannedRow({ piece, why, needs, most }: UnplannedPiece, units: Units)
   return {
     parts: [piece.part.id],
     cells: cells({
-      buy: 'Not planned',
-      notes: `${cleanName(piece.label)}, mark ${cleanName(piece.mark)}: ${why}${sizes}`,
+      buy: `${cleanName(piece.label)}, mark ${cleanName(piece.mark)}`,
+      notes: `${why}${sizes}`,
     }),
   };
 }
@@ -249,6 +262,13 @@ function weightRow({ parts, design }: Evaluation): TableRow {
       notes: ['about, without hardware', ...missing, ...woods].join('; '),
     }),
   };
+}
+
+/** How the two columns of board feet differ, for whoever has never stood in a lumber yard. */
+function talliedRow(): TableRow {
+  const notes =
+    'board feet as a hardwood yard counts them, board by board: whole feet of length, the surface rounded to a whole square foot, times the thickness; a price for a board foot is paid on these';
+  return { parts: [], cells: cells({ buy: 'Tallied', notes }) };
 }
 
 function kerfWords({ request }: BuyingPlan): string {

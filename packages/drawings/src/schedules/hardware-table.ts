@@ -6,7 +6,7 @@ import { kindOfHardware, setWords } from './set-words.ts';
 
 /** All hardware of a piece as a table: a row for what is set alike, with the datums that one measures from. */
 
-const COLUMNS = ['Item', 'Entry', 'Count', 'Of', 'Set', 'Which', 'On'] as const;
+const COLUMNS = ['Fitting', 'Name in shop', 'Quantity', 'In all', 'Setting out', 'Which', 'Fixed to'] as const;
 const MOST_NAMED = 8;
 
 export function hardwareTable(evaluation: Evaluation): Table {

@@ -83,7 +83,15 @@ function timesWords(times: Operand['times']): string {
   if (typeof times === 'number') return times === 1 ? '' : `${times} × `;
   if (times.equals(Rational.one)) return '';
   if (times.isWhole()) return `${times} × `;
-  return times.equals(Rational.of(1, 2)) ? 'half of ' : `${times} of `;
+  if (times.equals(Rational.of(1, 2))) return 'half of ';
+  return times.abs().compare(Rational.one) < 0 ? `${times} of ` : `${mixedNumber(times)} × `;
+}
+
+/** '1-1/2', as a maker says it; no whole number. */
+function mixedNumber(value: Rational): string {
+  const size = value.abs();
+  const whole = size.floor();
+  return `${value.sign() < 0 ? '−' : ''}${whole}-${size.minus(whole)}`;
 }
 
 function leafWords(reason: Exclude<Reason, { kind: 'derived' }>, say: Say, where: TellPlace): string {

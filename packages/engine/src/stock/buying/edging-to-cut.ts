@@ -12,6 +12,8 @@ export interface EdgingToCut {
   readonly strips: number;
   /** Of all strips, as long as they are in the end. */
   readonly length: Length;
+  /** The longest of them. */
+  readonly longest: Length;
   /** They are ripped from boards that are bought for it; otherwise it is bought by its length. */
   readonly isFromBoards: boolean;
   /** Ids of the parts whose edges they go on. */
@@ -38,6 +40,7 @@ export function edgingToCut(pieces: readonly PieceToCut[]): readonly EdgingToCut
       thickness,
       strips: (known?.strips ?? 0) + 1,
       length: (known?.length ?? Length.zero).plus(length),
+      longest: known?.longest.max(length) ?? length,
       isFromBoards: !isBoughtByLength(piece),
       parts: [...new Set([...(known?.parts ?? []), part.id])],
     });
