@@ -146,6 +146,16 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     says: 'the screw in the box of the left slide of "upper" and 3 more, 1/2" long, go through the left box side of "upper"',
   },
   {
+    slip: 'screws that end within the runners',
+    changes: [
+      ['board "maple"', 'screw "No. 4" 3/8 long, pilot 5/64, clearance 1/8\nboard "maple"'],
+      [slides, 'runners 3/4 high, thick 1/4, of "maple", by screws "No. 4"'],
+    ],
+    code: 'strip-screw-too-short',
+    words: '"No. 4"',
+    says: '"No. 4" is 3/8" long and goes through 1/4" of runner before it holds: it has to be 1/2" long, 1/8" more',
+  },
+  {
     slip: 'packers behind wooden runners',
     changes: [[slides, 'runners 3/4 high, thick 1/4, of "maple"   packers 1/4 of "maple"']],
     code: 'detail-without-joint',

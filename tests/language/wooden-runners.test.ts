@@ -140,6 +140,20 @@ describe('cleats under a shelf', () => {
     expect(told).toEqual([expect.stringContaining('screw-breaks-through: the front screw of the left cleat')]);
   });
 
+  it('are told where their screws end within them, and where too little of a screw is beyond', async () => {
+    const thick = (thickness: string, screw: string) =>
+      shelf(', by screws "No. 6"')
+        .replace('"maple" thick 1/2', `"maple" thick ${thickness}`)
+        .replace('3/4 long', `${screw} long`);
+    const { told, hardware } = await pieceIn(thick('3/4', '3/4'));
+    expect(told).toEqual([
+      'strip-screw-too-short: "No. 6" is 3/4" long and goes through 3/4" of cleat before it holds: it has to be 1" long, 1/4" more',
+    ]);
+    expect(hardware.filter(({ kind }) => kind === 'cleat').flatMap(({ screws }) => screws)).toEqual([]);
+    expect((await pieceIn(thick('3/4', '31/32'))).told).toEqual([expect.stringContaining('1" long, 1/32" more')]);
+    expect((await pieceIn(thick('3/4', '1'))).told).toEqual([]);
+  });
+
   it('have none where the text says none', async () => {
     const { hardware } = await pieceIn(shelf(''));
     expect(hardware.filter(({ kind }) => kind === 'cleat')).toEqual([]);

@@ -135,15 +135,12 @@ describe('what is shown', () => {
     const heading = open.page.locator('tr.heading th');
     expect([await heading.textContent(), await heading.getAttribute('colspan')]).toEqual(['Left over', '3']);
     expect(await open.page.locator('tr.total th').textContent()).toBe('Total');
-    const ends = await open.page.locator('td.number').evaluateAll((cells) =>
-      cells
-        .filter(({ textContent }) => textContent !== '')
-        .map((cell) => {
-          const range = document.createRange();
-          range.selectNodeContents(cell);
-          return Math.round(range.getBoundingClientRect().right);
-        }),
-    );
+    const ends: readonly number[] = await open.page.evaluate(`
+      [...document.querySelectorAll('td.number')].filter(({ textContent }) => textContent !== '').map((cell) => {
+        const range = document.createRange();
+        range.selectNodeContents(cell);
+        return Math.round(range.getBoundingClientRect().right);
+      })`);
     expect(ends).toHaveLength(3);
     expect(new Set(ends).size).toBe(1);
     // What begins with a figure and is none stays where words begin.

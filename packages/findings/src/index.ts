@@ -174,6 +174,7 @@ export { stopLeavesNoJoint } from './catalogue/stop-leaves-no-joint.ts';
 export { stoppedCutNeedsBit } from './catalogue/stopped-cut-needs-bit.ts';
 export { strayMark } from './catalogue/stray-mark.ts';
 export { stretchersTooWide } from './catalogue/stretchers-too-wide.ts';
+export { stripScrewTooShort } from './catalogue/strip-screw-too-short.ts';
 export { tenonOffAThird } from './catalogue/tenon-off-a-third.ts';
 export { textTooLarge } from './catalogue/text-too-large.ts';
 export { thickerThanLumber } from './catalogue/thicker-than-lumber.ts';

@@ -34,6 +34,8 @@ export interface CleatsDesign extends Material {
   readonly setBack: Figure;
   /** What they are fastened with; absent while nothing is said. */
   readonly screws?: ScrewEntry;
+  /** The words that name them. */
+  readonly screwsOrigin?: Origin;
 }
 
 /** Where one shelf lies, from the lower edge of its opening. */

@@ -76,6 +76,8 @@ export interface RunnersDesign {
   readonly at?: SlideDatum;
   /** What they are fastened with; absent while nothing is said. */
   readonly screws?: ScrewEntry;
+  /** The words that name them. */
+  readonly screwsOrigin?: Origin;
 }
 
 /** Slides that are weighed against those that are chosen. */

@@ -35,6 +35,9 @@ export const LARGEST_PIECE: TradeLimit = { inches: Length.inches(240), metric: L
 export const GROOVE_DEPTH = Rational.of(1, 3);
 export const DEEPEST_GROOVE = Rational.of(1, 2);
 
+/** Common practice, no source: what a screw must go into the wood that it holds to. */
+export const LEAST_SCREW_HOLD: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };
+
 /** Common practice, no source: less wood than this behind a groove breaks out. */
 export const LEAST_BEHIND_GROOVE: TradeLimit = { inches: Length.inches(1, 8), metric: Length.millimetres(3) };
 /** Common practice, no source: where a back usually stands. */

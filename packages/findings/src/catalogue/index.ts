@@ -172,6 +172,7 @@ import { stopLeavesNoJoint } from './stop-leaves-no-joint.ts';
 import { stoppedCutNeedsBit } from './stopped-cut-needs-bit.ts';
 import { strayMark } from './stray-mark.ts';
 import { stretchersTooWide } from './stretchers-too-wide.ts';
+import { stripScrewTooShort } from './strip-screw-too-short.ts';
 import { tenonOffAThird } from './tenon-off-a-third.ts';
 import { textTooLarge } from './text-too-large.ts';
 import { thickerThanLumber } from './thicker-than-lumber.ts';
@@ -384,6 +385,7 @@ const kinds: readonly AnyKind[] = [
   stockThicknessDiffers,
   strayMark,
   stretchersTooWide,
+  stripScrewTooShort,
   textTooLarge,
   thicknessAbsurd,
   thicknessIsNominal,

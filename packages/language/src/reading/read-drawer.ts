@@ -210,7 +210,7 @@ function readRunners(
       usual(isCentre ? CENTRE_RUNNER_WIDE : RUNNER_THICKNESS, unit),
     isCentre,
     ...(stock === undefined ? {} : { stock }),
-    ...(screws === undefined ? {} : { screws }),
+    ...(screw === undefined || screws === undefined ? {} : { screws, screwsOrigin: screw.origin }),
     ...(from === undefined || above === undefined ? {} : { at: { line: 'lower-edge', from, above } }),
   };
 }

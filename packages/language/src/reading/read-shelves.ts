@@ -158,15 +158,16 @@ function readCleats(
     ...(material ?? { thickness: usual(CLEAT_THICK, unit), ...optional('stock', shelves.stock) }),
     height: reader?.length('<length> high') ?? usual(CLEAT_HIGH, unit),
     setBack: reader?.length('set back <length>') ?? usual(CLEAT_SET_BACK, unit),
-    ...optional('screws', reader && readFastening(reader)),
+    ...(reader && readFastening(reader)),
   };
 }
 
-function readFastening(reader: Reader<'by screws <screw>'>): ScrewEntry | undefined {
+function readFastening(reader: Reader<'by screws <screw>'>): Pick<CleatsDesign, 'screws' | 'screwsOrigin'> {
   const target = reader.target('by screws <screw>');
-  if (target === undefined) return undefined;
+  if (target === undefined) return {};
   reader.context.touched.add(target.statement);
-  return readScrew(target.statement, reader.context.documents);
+  const screws = readScrew(target.statement, reader.context.documents);
+  return screws === undefined ? {} : { screws, screwsOrigin: target.origin };
 }
 
 function tellsOfOther(context: ReadContext, said: Statement, of: string): void {

@@ -12,6 +12,7 @@ import { runnerGrooveFindings } from './runner-grooves.ts';
 import { screwFindings } from './screw-findings.ts';
 import { slideLoadFindings } from './slide-loads.ts';
 import { slidePlaceFindings, slidesOutOfPlace } from './slide-places.ts';
+import { runnerScrewFindings } from './strip-screws.ts';
 import { toldWithoutSlides } from './told-without-slides.ts';
 
 export interface FittedCase extends JoinedCase {
@@ -34,6 +35,7 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
     ...pinnedPanelFindings(one, inPlace),
     ...slideLoadFindings(drawers, parts, shop.slides),
     ...runnerGrooveFindings(drawers),
+    ...runnerScrewFindings(drawers, layout.unit),
     ...centreRunnerFindings(drawers, layout),
     ...comparedSlides(drawers, layout),
     ...toldWithoutSlides(drawers),

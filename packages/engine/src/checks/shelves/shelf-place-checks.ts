@@ -14,6 +14,7 @@ import { Rational } from '../../length/rational.ts';
 import { holesUp, holeUnder, undersideOn } from '../../parts/pin-rows.ts';
 import { LEAST_ON_CLEAT } from '../../tables/shelf-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
+import { shortStripScrews } from '../hardware/strip-screws.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
@@ -158,10 +159,12 @@ function cleatFindings(shelves: ShelfDesign, who: Who, { layout }: TradeCase): r
   const limit = limitIn(LEAST_ON_CLEAT, layout.unit);
   const { thickness } = cleats;
   const left = thickness.length.minus(shyEachEnd.length.times(2));
-  if (left.compare(limit) >= 0) return [];
+  const screws = shortStripScrews('cleat', cleats, thickness, layout.unit);
+  if (left.compare(limit) >= 0) return screws;
   const size = thickness.length.minus(limit).dividedBy(2);
   const at = givenAt(shyEachEnd);
   return [
+    ...screws,
     shelfLeavesCleat.at(
       at ?? cleats.origin,
       {
