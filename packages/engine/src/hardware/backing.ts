@@ -42,20 +42,43 @@ export function backingsOf(
   parts: readonly UnmarkedPart[],
   farthest: Length,
 ): readonly Backing[] {
-  const near = new Map<Axis, readonly UnmarkedPart[]>();
+  const near = new Map<Axis, NearRows>();
   return screws.map((screw) => {
     const axis = axisOf(screw.towards);
-    let candidates = near.get(axis);
-    if (candidates === undefined) {
-      candidates = partsAcross(
-        screws.filter(({ towards }) => axisOf(towards) === axis),
-        axis,
-        parts,
-      );
-      near.set(axis, candidates);
+    let rows = near.get(axis);
+    if (rows === undefined) {
+      const along = screws.filter(({ towards }) => axisOf(towards) === axis);
+      rows = new NearRows(axis === 'y' ? 'x' : 'y', partsAcross(along, axis, parts));
+      near.set(axis, rows);
     }
-    return backingOf(screw, candidates, farthest);
+    return backingOf(screw, rows.partsAt(screw.at), farthest);
   });
+}
+
+/** Screws mostly stand in level rows: what lies at the height of a row is looked for once. */
+class NearRows {
+  readonly #axis: Axis;
+  readonly #parts: readonly UnmarkedPart[];
+  readonly #byPlace = new Map<string, readonly UnmarkedPart[]>();
+
+  constructor(axis: Axis, parts: readonly UnmarkedPart[]) {
+    this.#axis = axis;
+    this.#parts = parts;
+  }
+
+  partsAt(point: Screw['at']): readonly UnmarkedPart[] {
+    const place = point[this.#axis];
+    const key = place.exactInches;
+    let found = this.#byPlace.get(key);
+    if (found === undefined) {
+      found = this.#parts.filter(({ blank }) => {
+        const { start, end } = blank[this.#axis];
+        return start.length.compare(place) <= 0 && end.length.compare(place) >= 0;
+      });
+      this.#byPlace.set(key, found);
+    }
+    return found;
+  }
 }
 
 /** The hole that a screw needs. */

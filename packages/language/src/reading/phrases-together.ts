@@ -73,6 +73,18 @@ const excluding: readonly (readonly string[])[] = [
   ['carries <number> lb', 'carries <number> kg'],
 ];
 
+/** By pattern, the lists it stands in. */
+const listsOf = new Map<string, (readonly string[])[]>();
+for (const list of excluding) for (const pattern of list) listsOf.set(pattern, [...(listsOf.get(pattern) ?? []), list]);
+
+function excludingAmong(said: ReadonlyMap<string, ReadPhrase>): Iterable<readonly string[]> {
+  const counts = new Map<readonly string[], number>();
+  for (const pattern of said.keys()) {
+    for (const list of listsOf.get(pattern) ?? []) counts.set(list, (counts.get(list) ?? 0) + 1);
+  }
+  return excluding.filter((list) => (counts.get(list) ?? 0) > 1);
+}
+
 const severalNames: ReadonlySet<string> = new Set(members.phrases.map(({ pattern }) => pattern));
 
 export function phraseFindings(context: ReadContext, statement: Statement): void {
@@ -85,7 +97,8 @@ export function phraseFindings(context: ReadContext, statement: Statement): void
     if (first.has(pattern)) again(context, pattern, first.get(pattern) as ReadPhrase, read);
     else first.set(pattern, read);
   }
-  for (const group of excluding) {
+  // Nearly every statement says one thing of each kind: only lists of which two are said are looked through.
+  for (const group of first.size < 2 ? [] : excludingAmong(first)) {
     const [one, ...others] = group.flatMap((pattern) => first.get(pattern) ?? []);
     for (const other of one === undefined ? [] : others) both(context, statement, one as ReadPhrase, other);
   }
