@@ -134,6 +134,8 @@ export interface Drawing {
   readonly paperPerReal?: number;
   /** What one looks at, without frame, title block and notes; absent on a sheet that is looked at whole. */
   readonly focus?: Box;
+  /** What is looked at one after the other where all of it at once is too small to be read, in that order. */
+  readonly items?: readonly Box[];
   readonly content: readonly Primitive[];
 }
 

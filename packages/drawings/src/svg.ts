@@ -55,7 +55,8 @@ export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
     ['role', 'group'],
     ['aria-labelledby', `${drawing.id}-title`],
     ['aria-describedby', `${drawing.id}-description`],
-    ['data-focus', focusWords(drawing)],
+    ['data-focus', drawing.focus === undefined ? undefined : boxWords(drawing.focus)],
+    ['data-items', drawing.items?.map(boxWords).join(', ')],
     ['data-paper-per-real', drawing.paperPerReal === undefined ? undefined : `${drawing.paperPerReal}`],
     // Inherited by all lettering: its rim lies behind it.
     ['paint-order', 'stroke'],
@@ -71,9 +72,8 @@ export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
 }
 
 /** Left, top, width and height, as in a view box. */
-function focusWords({ focus }: Drawing): string | undefined {
-  if (focus === undefined) return undefined;
-  return [focus.left, focus.top, focus.right - focus.left, focus.bottom - focus.top].map(paperNumber).join(' ');
+function boxWords({ left, top, right, bottom }: Box): string {
+  return [left, top, right - left, bottom - top].map(paperNumber).join(' ');
 }
 
 function write(writer: Writer, primitive: Primitive): void {

@@ -31,6 +31,8 @@ import { placesAlong, RUNNING_PITCH, runningBelow, runningFigures, runningLeft }
 
 export interface PartBlock {
   readonly group: Group;
+  /** As wide as its room, as high as what stands in it. */
+  readonly box: Box;
   readonly roles: ReadonlySet<LineRole>;
   readonly leftOut: number;
 }
@@ -138,6 +140,7 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
       part: { id: part.id, origin: part.origin, label: `${cleanName(part.label)}, mark ${cleanName(part.mark)}` },
       children,
     },
+    box: { ...room, bottom: firstRow - HEIGHT + rows.length * LINE + 1 },
     roles: new Set([
       ...lines.filter(isLine).map(({ role }) => role),
       ...(arrow === undefined ? [] : ['grain' as const]),

@@ -1,6 +1,7 @@
 import type { Evaluation } from '@fettle/engine';
 import { cleanName } from '../lettering.ts';
 import { type LineRole, PEN_GROUPS } from '../line-types.ts';
+import { lookedAt } from '../looked-at.ts';
 import type { Box, Drawing } from '../primitives.ts';
 import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS } from '../scale.ts';
 import { extentOf } from '../shapes/part-cells.ts';
@@ -87,6 +88,7 @@ export function partDrawings(evaluation: Evaluation, number = 1): Drawing {
   return {
     ...commonDrawing(evaluation, name, large),
     pens: fine ?? { wide: 0.25, narrow: 0.13 },
+    ...lookedAt(blocks.map((block) => block.box)),
     content: [...(frame === undefined ? [] : [frame]), ...blocks.map(({ group }) => group), ...rest],
   };
 }

@@ -9,9 +9,10 @@ import {
   type NumberedCut,
   type Units,
 } from '@fettle/engine';
-import { cleanName } from '../lettering.ts';
+import { cleanName, textBox } from '../lettering.ts';
 import { PEN_GROUPS } from '../line-types.ts';
-import type { Box, Drawing, Group } from '../primitives.ts';
+import { lookedAt } from '../looked-at.ts';
+import { type Box, type Drawing, type Group, unionOf } from '../primitives.ts';
 import { INCH_SCALES, INCH_SHEETS, METRIC_SCALES, METRIC_SHEETS, type Scale } from '../scale.ts';
 import {
   capital,
@@ -109,6 +110,7 @@ function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly Laid
     ...commonDrawing(evaluation, name, large),
     pens: fine ?? { wide: 0.25, narrow: 0.13 },
     paperPerReal: 1 / scale.denominator,
+    ...lookedAt([...blocks.map((block) => block.box), ...list.flatMap(letteringBox)]),
     content: [...(frame === undefined ? [] : [frame]), ...blocks.map(({ group }) => group), ...list, ...rest],
   };
 }
@@ -176,6 +178,11 @@ function withList(
   const smaller = free >= needed ? whole : (laidIn({ ...room, right: room.right - needed }) ?? whole);
   const box = { left: room.right - needed, top, right: room.right, bottom: room.bottom };
   return { ...smaller, list: [besideList(linesOf(smaller), box)] };
+}
+
+function letteringBox({ children }: Group): readonly Box[] {
+  const box = unionOf(children.flatMap((child) => (child.kind === 'text' ? [textBox(child)] : [])));
+  return box === undefined ? [] : [box];
 }
 
 function joined(all: readonly Unsaid[]): Unsaid {
