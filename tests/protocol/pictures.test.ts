@@ -43,6 +43,13 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     // Both pieces have all their sheets in the list, drawn or not.
     const listed = picture.pieces.map(({ sheets }) => sheets.map(({ id }) => id));
     expect(listed[0]).toEqual(listed[1]);
+    // Sheets of one kind stand together.
+    const groups = picture.pieces[0]?.sheets.map(({ group }) => group) ?? [];
+    expect(groups.filter((group, at) => group !== groups[at - 1])).toEqual([
+      'Drawings',
+      'Tables',
+      'Buying and cutting',
+    ]);
     expect(listed[0]).toEqual(
       expect.arrayContaining(['elevation', 'inside', 'side', 'exploded', 'parts:1', 'cut-list', 'setups', 'shopping']),
     );

@@ -21,13 +21,15 @@ export interface PictureFinding {
 
 /**
  * One sheet of the preview: a drawing as SVG, or a table. `later`: there is such a sheet, but nobody has looked at it
- * yet, so it was not drawn. More kinds of sheet are added by registering them.
+ * yet, so it was not drawn. More kinds of sheet are added by registering them. `group`: what it has in common with its
+ * neighbours among the tabs, in a word ('Drawings').
  */
 export type SheetView =
   | {
       readonly kind: 'drawing';
       readonly id: string;
       readonly title: string;
+      readonly group?: string;
       readonly choice?: SheetChoice;
       readonly svg: string;
       readonly description: string;
@@ -38,6 +40,7 @@ export type SheetView =
       readonly kind: 'table';
       readonly id: string;
       readonly title: string;
+      readonly group?: string;
       readonly columns: readonly string[];
       readonly rows: readonly TableRow[];
     }
@@ -45,6 +48,7 @@ export type SheetView =
       readonly kind: 'later';
       readonly id: string;
       readonly title: string;
+      readonly group?: string;
       readonly shows: 'drawing' | 'table';
       readonly choice?: SheetChoice;
     };

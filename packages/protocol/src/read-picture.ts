@@ -72,6 +72,7 @@ function isSheet(value: unknown): value is SheetView {
   const sheet = fieldsOf(value);
   if (sheet === undefined || !isText(sheet['id']) || !isText(sheet['title'])) return false;
   if (sheet['choice'] !== undefined && !isChoice(sheet['choice'])) return false;
+  if (sheet['group'] !== undefined && !isText(sheet['group'])) return false;
   switch (sheet['kind']) {
     case 'drawing':
       return isText(sheet['svg']) && isText(sheet['description']) && isListOf(sheet['divisions'], isDivision);

@@ -11,10 +11,11 @@ import { workshopSheets } from './workshop-sheets.ts';
  * the page, the exports and the commands know of sheets only what these makers say.
  */
 export const sheetMakers: readonly SheetMaker[] = [
-  elevationSheet,
-  ...workshopSheets,
-  cutListSheet,
-  setupsSheet,
-  ...scheduleSheets,
-  ...buyingSheets,
+  ...inGroup('Drawings', [elevationSheet, ...workshopSheets]),
+  ...inGroup('Tables', [cutListSheet, setupsSheet, ...scheduleSheets]),
+  ...inGroup('Buying and cutting', buyingSheets),
 ];
+
+function inGroup(group: string, makers: readonly SheetMaker[]): readonly SheetMaker[] {
+  return makers.map((maker) => ({ ...maker, group }));
+}

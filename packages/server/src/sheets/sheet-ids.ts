@@ -9,14 +9,16 @@ type LaterSheet = Extract<SheetView, { kind: 'later' }>;
 /** What the piece has of a maker's sheets, none of them drawn yet. May throw as the maker may. */
 export function sheetsToCome(maker: SheetMaker, piece: EvaluatedPiece): readonly LaterSheet[] {
   const { id, title, shows, choice } = maker;
+  const group = maker.group === undefined ? {} : { group: maker.group };
   if (!maker.suits(piece)) return [];
   const options = choice?.options(piece) ?? [];
-  if (choice === undefined || options.length === 0) return [{ kind: 'later', id, title, shows }];
+  if (choice === undefined || options.length === 0) return [{ kind: 'later', id, title, shows, ...group }];
   return options.map((option) => ({
     kind: 'later',
     id: `${id}:${option.id}`,
     title: `${title}, ${option.words}`,
     shows,
+    ...group,
     choice: { of: id, tab: title, label: choice.label, option: option.words },
   }));
 }
@@ -37,7 +39,8 @@ export function findSheet(makers: readonly SheetMaker[], id: string): FoundSheet
 
 /** The sheet that was to come, with its content. */
 export function filledSheet(later: LaterSheet, content: SheetContent): SheetView {
-  const { id, title, choice } = later;
-  if (content.kind === 'table') return { ...content, id };
-  return choice === undefined ? { ...content, id } : { ...content, id, title, choice };
+  const { id, title, choice, group } = later;
+  const own = group === undefined ? { id } : { id, group };
+  if (content.kind === 'table') return { ...content, ...own };
+  return choice === undefined ? { ...content, ...own } : { ...content, ...own, title, choice };
 }

@@ -11,6 +11,8 @@ interface AnySheetMaker {
   /** On its tab. */
   readonly title: string;
   readonly shows: 'drawing' | 'table';
+  /** What it has in common with its neighbours: 'Drawings'. Given where all sheets are listed. */
+  readonly group?: string;
   /** Whether the piece has what the sheet shows; asked for every piece after every edit, so it must be cheap. */
   suits(piece: EvaluatedPiece): boolean;
   /** Absent where there is nothing to choose. */
@@ -49,5 +51,5 @@ export interface SheetOption {
 
 /** What a maker fills a sheet with; whose it is and what else could be chosen is known without it. */
 export type SheetContent =
-  | Omit<Extract<SheetView, { kind: 'drawing' }>, 'id' | 'choice'>
-  | Omit<Extract<SheetView, { kind: 'table' }>, 'id'>;
+  | Omit<Extract<SheetView, { kind: 'drawing' }>, 'id' | 'choice' | 'group'>
+  | Omit<Extract<SheetView, { kind: 'table' }>, 'id' | 'group'>;
