@@ -214,9 +214,9 @@ export class PreviewPanel {
     this.#send({ kind: 'caret', uri: picture.uri, version: picture.version, piece, parts });
   }
 
-  /** Something for the reader of the page, in words. */
-  tell(sentence: string): void {
-    this.#send({ kind: 'told', sentence });
+  /** Something for the reader of the page, in words. Answers whether there is one: else it must be told elsewhere. */
+  tell(sentence: string): boolean {
+    return this.#send({ kind: 'told', sentence });
   }
 
   /** The table shown, for the clipboard; undefined where no table is shown. */
@@ -278,8 +278,10 @@ export class PreviewPanel {
   }
 
   /** A hidden page receives nothing; it asks for everything when it is shown again. */
-  #send(message: ToPage): void {
-    if (this.#ready && this.#panel.visible) void this.#panel.webview.postMessage(message);
+  #send(message: ToPage): boolean {
+    if (!this.#ready || !this.#panel.visible) return false;
+    void this.#panel.webview.postMessage(message);
+    return true;
   }
 
   #hear(received: unknown): void {
@@ -350,8 +352,9 @@ export class PreviewPanel {
     const { uri, version, division, steps, drop } = message;
     const turn = ++this.#moves;
     const piece = this.#kept.pieceOf(message);
-    const say = (sentence: string, refused: boolean) =>
+    const say = (sentence: string, refused: boolean): void => {
       this.#send({ kind: 'division', uri, division, steps, sentence, refused, done: drop });
+    };
     if (piece === undefined) return say('The text has changed meanwhile: try again', true);
     const answer = await this.#host
       .askDivision({ uri, version, piece: piece.key, division, steps })

@@ -83,13 +83,13 @@ export async function exportSheet(
       makeAndSave(panels, host, what, panel, target, progress, token),
     );
     const words = saved === undefined ? 'Nothing was exported' : `Saved as ${saved.path.split('/').at(-1)}`;
-    panel?.tell(words);
-    if (saved !== undefined) void vscode.window.showInformationMessage(`Fettle: ${words}`);
+    // Told where the reader looks, and only there.
+    if (panel?.tell(words) !== true && saved !== undefined)
+      void vscode.window.showInformationMessage(`Fettle: ${words}`);
     return saved;
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     host.log.error(`Exporting ${what.uri.toString()} failed`, why);
-    panel?.tell(`Nothing was exported: ${why}`);
     void vscode.window.showErrorMessage(`Fettle exported nothing: ${why}`);
     return undefined;
   }

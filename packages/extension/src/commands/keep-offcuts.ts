@@ -32,8 +32,8 @@ export async function keepOffcuts(panels: PreviewPanels, host: OffcutsHost): Pro
       if (token.isCancellationRequested) return 'Nothing was written';
       return answer.kind === 'refused' ? answer.sentence : await written(answer);
     });
-    panel?.tell(sentence);
-    void vscode.window.showInformationMessage(`Fettle: ${sentence}`);
+    // Told where the reader looks, and only there.
+    if (panel?.tell(sentence) !== true) void vscode.window.showInformationMessage(`Fettle: ${sentence}`);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     host.log.error(`Keeping the offcuts of ${uri.toString()} failed`, why);
