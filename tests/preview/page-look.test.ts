@@ -1,7 +1,8 @@
 import type { Picture, PieceView } from '@fettle/protocol';
 import { describe, expect, test } from 'vitest';
+import { type Box, boxOn, overlap } from './boxes.ts';
 import { type OpenPage, openerOfFile } from './open-page.ts';
-import { chest, message, picture, tooHigh, uri } from './pictures.ts';
+import { chest, message, picture, redrawn, tooHigh, uri } from './pictures.ts';
 
 /** What hides what, what stands where, and what is told by more than colour. */
 
@@ -12,45 +13,9 @@ function show(shown: Picture): Promise<void> {
   return open.give(message(shown));
 }
 
-interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-async function boxOf(selector: string): Promise<Box> {
-  const box = await open.page.locator(selector).first().boundingBox();
-  if (box === null) throw new Error(`${selector} is not on the screen`);
-  return box;
-}
-
-function overlap(one: Box, other: Box): boolean {
-  return (
-    one.x < other.x + other.width &&
-    other.x < one.x + one.width &&
-    one.y < other.y + other.height &&
-    other.y < one.y + one.height
-  );
-}
+const boxOf = (selector: string): Promise<Box> => boxOn(open.page, selector);
 
 const part = (name: string) => open.page.locator(`#sheet svg [data-part="front/${name}"]`);
-
-/** A drawing of which one looks at the drawers only: its sheet is three times as large. */
-function onLargeSheet(focus: string): PieceView {
-  const piece = chest();
-  return {
-    ...piece,
-    sheets: piece.sheets.map((sheet) =>
-      sheet.kind === 'drawing'
-        ? {
-            ...sheet,
-            svg: sheet.svg.replace('viewBox="0 0 100 120"', `viewBox="-100 -100 300 320" data-focus="${focus}"`),
-          }
-        : sheet,
-    ),
-  };
-}
 
 describe('errors', () => {
   test('are said over the sheet: not to build from it, in words and with a sign', async () => {
@@ -113,6 +78,48 @@ describe('the words beside a part', () => {
   });
 });
 
+describe('the words beside a part, in a drawing full of figures', () => {
+  /** Dimensions of every drawer to its right and of the chest above it; the sheet has room to the left. */
+  function dimensioned(): PieceView {
+    const piece = chest();
+    const lane = (x: number) =>
+      [10, 31, 52, 73]
+        .map(
+          (top) =>
+            `<g class="measure y"><line x1="${x}" y1="${top}" x2="${x}" y2="${top + 20}" stroke="var(--fettle-ink)"/><text x="${x + 1}" y="${top + 12}" font-size="5" fill="var(--fettle-ink)">20</text></g>`,
+        )
+        .join('');
+    const wide = `<g class="measure x"><line x1="10" y1="4" x2="90" y2="4" stroke="var(--fettle-ink)"/><text x="50" y="3" font-size="5" fill="var(--fettle-ink)">80</text></g>`;
+    return redrawn(piece, (svg) =>
+      svg
+        .replace('viewBox="0 0 100 120"', 'viewBox="-90 -10 220 130"')
+        .replace('</svg>', `${lane(96)}${lane(106)}${wide}</svg>`),
+    );
+  }
+
+  test('cover neither the part nor a dimension, and can be walked to across other parts', async () => {
+    open = await opener.open();
+    await show(picture(1, { pieces: [dimensioned()] }));
+    await part('dice').hover({ position: { x: 10, y: 10 } });
+    await open.page.locator('#tip').waitFor();
+    const tip = await boxOf('#tip');
+    expect(overlap(tip, await boxOf('[data-part="front/dice"] rect'))).toBe(false);
+    for (const line of await open.page.locator('.measure > *').all()) {
+      expect(overlap(tip, (await line.boundingBox()) as Box)).toBe(false);
+    }
+    // Slowly, and not by the shortest way: what lies between takes nothing away.
+    const from = await boxOf('[data-part="front/dice"] rect');
+    const [x, y] = [from.x + 10, from.y + 10];
+    const [toX, toY] = [tip.x + tip.width / 2, tip.y + tip.height / 2];
+    for (let step = 1; step <= 8; step++) {
+      await open.page.mouse.move(x + ((toX - x) * step) / 8, y + ((toY - y) * step) / 8);
+      await open.page.waitForTimeout(100);
+    }
+    await open.page.waitForTimeout(600);
+    expect(await open.page.locator('#tip strong').textContent()).toContain('"dice"');
+  });
+});
+
 describe('a part that is drawn in several places', () => {
   test('has a frame around each, and none around what lies between', async () => {
     open = await opener.open();
@@ -156,40 +163,47 @@ describe('the search', () => {
   });
 });
 
-describe('fit', () => {
-  const shown = () => boxOf('[data-part="front/cards"] rect');
-
-  test('shows what one looks at, 1 the whole sheet, and nothing jumps while that grows a little', async () => {
-    open = await opener.open();
-    await show(picture(1, { pieces: [onLargeSheet('5 5 90 110')] }));
-    const fitted = await shown();
-    const sheet = await boxOf('#sheet');
-    // 20 of 116.6 units in all of the height.
-    expect(fitted.height / sheet.height).toBeCloseTo(20 / 116.6, 1);
-    expect(fitted.x + fitted.width / 2).toBeCloseTo(sheet.x + sheet.width / 2, -1.3);
-    await show(picture(2, { pieces: [onLargeSheet('4 5 91 110')] }));
-    expect(await shown()).toEqual(fitted);
-    await open.page.locator('#sheet').press('1');
-    expect((await shown()).height / sheet.height).toBeCloseTo(20 / 320, 2);
-    await open.page.locator('#sheet').press('0');
-    expect(Math.abs((await shown()).height - fitted.height)).toBeLessThan(2);
-  });
-
-  test('what was panned stays, until it is asked for again', async () => {
-    open = await opener.open();
-    await show(picture(1, { pieces: [onLargeSheet('5 5 90 110')] }));
-    const fitted = await shown();
-    await open.page.evaluate('sheet.scrollBy(40, 30)');
-    const panned = await shown();
-    expect(panned).not.toEqual(fitted);
-    await show(picture(2, { pieces: [onLargeSheet('5 5 90 110')] }));
-    expect(await shown()).toEqual(panned);
-    await open.page.locator('[data-action=zoom-fit]').click();
-    expect(await shown()).toEqual(fitted);
-  });
-});
-
 describe('a line on its way', () => {
+  test('takes away the figures it makes untrue, until there are new ones', async () => {
+    open = await opener.open();
+    const measure = (name: string, along: string, from: number, to: number) => {
+      const ends = along === 'y' ? `x1="95" y1="${from}" x2="95" y2="${to}"` : `x1="${from}" y1="5" x2="${to}" y2="5"`;
+      return `<g class="measure ${along}" data-key="${name}"><line ${ends} stroke="var(--fettle-ink)"/><text x="95" y="${to}" font-size="4" fill="var(--fettle-ink)">${name}</text></g>`;
+    };
+    const all = [
+      measure('cards', 'y', 10, 30),
+      measure('dice', 'y', 31, 51),
+      measure('maps', 'y', 52, 72),
+      measure('height', 'y', 10, 103),
+      measure('width', 'x', 30, 90),
+    ].join('');
+    const piece = redrawn(chest(), (svg) =>
+      svg.replace('</svg>', `${all}</svg>`).replace('<svg ', '<svg data-paper-per-real="0.05" '),
+    );
+    await show(picture(1, { pieces: [piece] }));
+    const hidden = () =>
+      open.page.evaluate(
+        `[...document.querySelectorAll('.measure')].filter((each) => getComputedStyle(each.querySelector('text')).visibility === 'hidden').map((each) => each.dataset.key)`,
+      );
+    expect(await hidden()).toEqual([]);
+    await open.page.locator('[data-division="cards|dice"]').focus();
+    await open.page.keyboard.press('ArrowDown');
+    expect(await hidden()).toEqual(['cards', 'dice']);
+    await open.page.keyboard.press('Enter');
+    await open.give({
+      kind: 'division',
+      uri,
+      division: 'cards|dice',
+      steps: 1,
+      sentence: 'moved',
+      refused: false,
+      done: true,
+    });
+    expect(await hidden()).toEqual(['cards', 'dice']);
+    await show(picture(2, { pieces: [piece] }));
+    expect(await hidden()).toEqual([]);
+  });
+
   test('has its words beside it', async () => {
     open = await opener.open();
     await show(picture(1));
@@ -235,6 +249,24 @@ describe('what stands below the sheet', () => {
     open = await opener.open(memory);
     await show(picture(1));
     expect((await boxOf('.below')).height).toBeGreaterThan(small * 2);
+  });
+
+  test('gives what is known of a part the room that the findings leave', async () => {
+    open = await opener.open();
+    await open.page.setViewportSize({ width: 1000, height: 700 });
+    const [piece] = [chest()];
+    const derivation = Array.from({ length: 9 }, (_, at) => `Size ${at}: 3/4" less a gap of 3/32"`).join('\n');
+    const parts = piece.parts.map((each) => ({ ...each, derivation }));
+    await show(picture(1, { pieces: [{ ...piece, parts }] }));
+    await open.page.locator('[data-part="front/dice"]').first().click();
+    const [note, below] = [await boxOf('.part-note'), await boxOf('.below')];
+    expect(note.width).toBeGreaterThan(0.75 * below.width);
+    const lines = await open.page.locator('.part-note .derivation').evaluate((words) => {
+      const element = words as unknown as { readonly clientHeight: number };
+      return element.clientHeight;
+    });
+    // Nine lines in two columns are five high.
+    expect(lines).toBeLessThan(6 * 20);
   });
 
   test('a piece that is asked for is shown', async () => {

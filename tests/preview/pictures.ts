@@ -62,6 +62,14 @@ export function chest(heights: readonly number[] = [20, 20, 20, 30]): PieceView 
   };
 }
 
+/** The piece with its drawings changed. */
+export function redrawn(piece: PieceView, change: (svg: string) => string): PieceView {
+  return {
+    ...piece,
+    sheets: piece.sheets.map((sheet) => (sheet.kind === 'drawing' ? { ...sheet, svg: change(sheet.svg) } : sheet)),
+  };
+}
+
 /** The lines between the drawers, in the middle of their gaps; a mark of the ruler is half a unit. */
 function divisionsOf(heights: readonly number[]): readonly DivisionLine[] {
   let top = 10;

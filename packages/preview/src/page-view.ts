@@ -13,7 +13,7 @@ import {
   shownSheet,
   whyStale,
 } from './page-state.ts';
-import { buildSheetChoice, buildTabs, tabOf } from './sheet-tabs.ts';
+import { buildSheetChoice, buildSheetList, buildTabs, tabOf } from './sheet-tabs.ts';
 import { buildSheet } from './sheet-view.ts';
 import { severityWords, signIcon } from './signs.ts';
 
@@ -50,7 +50,7 @@ function buildZoom(zoom: number | 'fit'): Node {
     // What it says stands in its name too, for those who speak to their machine.
     actionButton('zoom-fit', zoom === 'fit' ? 'Fit the drawing' : `${shown}: fit the drawing`, '0', shown),
     actionButton('zoom-in', 'Zoom in', '+', '+'),
-    actionButton('zoom-sheet', 'Sheet: show all of it', '1', 'Sheet'),
+    actionButton('zoom-sheet', 'Whole sheet', '1', 'Whole sheet'),
   );
 }
 
@@ -270,7 +270,9 @@ export function buildPage(state: PageState): HTMLElement {
       'header',
       { class: 'bar' },
       picture === undefined || state.only !== '' ? undefined : buildPieceChoice(picture, shownPlace(state)),
-      piece === undefined || piece.sheets.length === 0 ? undefined : buildTabs(piece, sheet),
+      piece === undefined || piece.sheets.length === 0
+        ? undefined
+        : build('div', { class: 'sheets' }, buildTabs(piece, sheet), buildSheetList(piece, sheet)),
       piece === undefined ? undefined : buildSheetChoice(piece, sheet),
       piece === undefined ? undefined : buildSearch(state),
       sheet?.kind === 'drawing' || (sheet?.kind === 'later' && sheet.shows === 'drawing')

@@ -1,4 +1,5 @@
 import { build } from './build.ts';
+import { bestPlace } from './tip-place.ts';
 
 /**
  * What is known of the part under the pointer, or of the one reached by keys, beside it. It can be pointed at itself,
@@ -12,18 +13,19 @@ export interface TipWords {
 
 /** Pointing at a part in passing shows nothing, in milliseconds. */
 const patience = 350;
-/** From the part to its words, in pixels. */
-const distance = 8;
-
 export class PartTip {
   readonly element = build('div', { id: 'tip', role: 'tooltip', hidden: '' });
   readonly #wordsOf: (part: string) => TipWords | undefined;
   #part = '';
+  /** How far the pointer was from the words, and when it last came nearer. */
+  #nearest = Number.POSITIVE_INFINITY;
+  #approached = Number.NEGATIVE_INFINITY;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(wordsOf: (part: string) => TipWords | undefined) {
     this.#wordsOf = wordsOf;
     this.element.addEventListener('pointerleave', () => this.hide());
+    document.addEventListener('pointermove', (event) => this.#follow(event));
   }
 
   /** Whether it was to be seen. */
@@ -41,9 +43,7 @@ export class PartTip {
 
   /** The pointer left: unless it comes to the words in time, they go. */
   pointAway(): void {
-    this.#after(() => {
-      if (!this.element.matches(':hover')) this.hide();
-    });
+    this.#after(() => this.hide());
   }
 
   show(anchor: Element): void {
@@ -73,53 +73,37 @@ export class PartTip {
     }
   }
 
+  /** Not while the pointer is at the words, or comes nearer to them. */
   #after(act: () => void): void {
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(act, patience);
+    this.#timer = setTimeout(() => {
+      if (!this.element.hidden && this.element.matches(':hover')) return;
+      if (!this.element.hidden && performance.now() - this.#approached < patience) this.#after(act);
+      else act();
+    }, patience);
   }
 
   #fill({ title, lines }: TipWords): void {
     this.element.replaceChildren(build('strong', {}, title), build('p', { class: 'derivation' }, lines));
   }
 
-  /**
-   * Beside the part, never over it, never outside the window, and there where it covers the fewest of the drawing's
-   * figures and names; where there is no room beside it, over its lower end.
-   */
+  /** Where the words cost the drawing least; what is covered matters more than how far they are from the part. */
   #place(anchor: Element): void {
-    const box = (anchor.querySelector(':scope > rect') ?? anchor).getBoundingClientRect();
     const { offsetWidth: width, offsetHeight: height } = this.element;
-    const { innerWidth, innerHeight } = window;
-    const kept = (place: number, size: number, room: number) =>
-      Math.max(distance, Math.min(place, room - size - distance));
-    const beside = [
-      ...[box.bottom + distance, box.top - distance - height].flatMap((top) =>
-        [box.left, (box.left + box.right - width) / 2, box.right - width].map((left) => ({
-          left: kept(left, width, innerWidth),
-          top,
-        })),
-      ),
-      ...[box.right + distance, box.left - distance - width].flatMap((left) =>
-        [box.top, (box.top + box.bottom - height) / 2, box.bottom - height].map((top) => ({
-          left,
-          top: kept(top, height, innerHeight),
-        })),
-      ),
-    ].filter(({ left, top }) => left >= 0 && top >= 0 && left + width <= innerWidth && top + height <= innerHeight);
-    const written = [...(anchor.closest('svg')?.querySelectorAll('text') ?? [])].map((text) =>
-      text.getBoundingClientRect(),
-    );
-    const hidden = beside.map(
-      ({ left, top }) =>
-        written.filter(
-          (text) => left < text.right && text.left < left + width && top < text.bottom && text.top < top + height,
-        ).length,
-    );
-    const best = beside[hidden.indexOf(Math.min(...hidden))] ?? {
-      left: kept(box.left, width, innerWidth),
-      top: Math.max(0, innerHeight - height - distance),
-    };
-    this.element.style.left = `${best.left}px`;
-    this.element.style.top = `${best.top}px`;
+    const place = bestPlace(anchor, { width, height });
+    this.element.style.left = `${place.left}px`;
+    this.element.style.top = `${place.top}px`;
+    this.#nearest = Number.POSITIVE_INFINITY;
+  }
+
+  /** Whoever is on the way to the words does not lose them to what lies between. */
+  #follow({ clientX, clientY }: PointerEvent): void {
+    if (this.element.hidden) return;
+    const { left, right, top, bottom } = this.element.getBoundingClientRect();
+    const across = Math.max(left - clientX, 0, clientX - right);
+    const down = Math.max(top - clientY, 0, clientY - bottom);
+    const now = Math.hypot(across, down);
+    if (now < this.#nearest) this.#approached = performance.now();
+    this.#nearest = now;
   }
 }

@@ -2,6 +2,7 @@ import type { FromPage, PageMemory, ToPage } from '@fettle/protocol';
 import { Announcer } from './announcer.ts';
 import { build } from './build.ts';
 import { DivisionMoves } from './division-moves.ts';
+import { canFit, type Fit, fitFor, setAside } from './fitting.ts';
 import { LastGood } from './last-good.ts';
 import { LineTalk } from './line-talk.ts';
 import type { PageState } from './page-state.ts';
@@ -27,22 +28,21 @@ import { PngRenderer } from './png.ts';
 import { type PageActions, ReaderInput } from './reader-input.ts';
 import { placeReadout } from './readout-place.ts';
 import { buildOverlay, severityWords } from './signs.ts';
-import {
-  applyZoom,
-  centre,
-  centreFrame,
-  type Frame,
-  frameFor,
-  keepPoint,
-  type ScreenPoint,
-  zoomFor,
-  zoomNow,
-} from './zooming.ts';
+import { TabRow } from './tab-row.ts';
+import { applyZoom, centre, keepPoint, type ScreenPoint, scrollToFit, zoomFor, zoomNow } from './zooming.ts';
 
 /** The living page: state, what the reader does, what the extension sends. Knows the extension only through `PageHost`. */
 export interface PageHost {
   send(message: FromPage): void;
   remember(memory: PageMemory): void;
+}
+
+interface Fitted {
+  readonly sheet: string;
+  readonly fit: Fit;
+  readonly room: string;
+  readonly left: number;
+  readonly top: number;
 }
 
 /** A sheet that is being drawn may take so long before that is said, in milliseconds. */
@@ -55,6 +55,7 @@ export class PicturePage implements PageActions {
   readonly #view: HTMLElement;
   readonly #announcer: Announcer;
   readonly #tip: PartTip;
+  readonly #tabs: TabRow;
   readonly #png: PngRenderer;
   readonly #lines: LineTalk;
   readonly #memory: LastGood;
@@ -62,8 +63,10 @@ export class PicturePage implements PageActions {
   /** Restored once, with the first picture; afterwards the sheet keeps its own place. */
   #scroll: PageMemory['scroll'] | undefined;
   #looked = '';
-  /** What `fit` shows, of which sheet, and in how much room it did so last. */
-  #fitted: { readonly sheet: string; readonly frame: Frame | undefined; readonly room: string } | undefined;
+  /** What `fit` shows, of which sheet, in how much room, and where the sheet was scrolled to for it. */
+  #fitted: Fitted | undefined;
+  /** Another sheet was asked for: it begins at its beginning, or where it fits, as soon as it is there. */
+  #isTurned = false;
   /** The latest version of the text that the page has heard of, and when it will have waited long enough for it. */
   #checkTimer: ReturnType<typeof setTimeout> | undefined;
   #waitTimer: ReturnType<typeof setTimeout> | undefined;
@@ -87,6 +90,7 @@ export class PicturePage implements PageActions {
     // A page that was never there before has no place to go back to.
     this.#scroll = memory.uri === '' ? undefined : memory.scroll;
     this.#view = buildPage(this.#state);
+    this.#tabs = new TabRow(this.#view);
     this.#tip = new PartTip((part) => this.#tipWords(part));
     const region = build('div', { class: 'announcer', role: 'status', 'aria-live': 'polite' });
     this.#announcer = new Announcer(region);
@@ -171,8 +175,16 @@ export class PicturePage implements PageActions {
     const wanted = buildPage(state);
     this.#keepSize(wanted);
     patch(this.#view, wanted);
-    const choice = this.#view.querySelector<HTMLSelectElement>('#piece');
-    if (choice !== null) choice.selectedIndex = shownPlace(state);
+    // What the reader has chosen in a list stays chosen there, whatever its attributes come to say.
+    for (const list of this.#view.querySelectorAll('select')) {
+      list.selectedIndex = [...list.options].findIndex((option) => option.hasAttribute('selected'));
+    }
+    this.#tabs.layOut();
+    if (!isComing && this.#isTurned) {
+      this.#isTurned = false;
+      this.#fitted = undefined;
+      this.sheet?.scrollTo(0, 0);
+    }
     this.#layOut();
     placeReadout(this.#view);
     this.#tip.refresh(this.#view);
@@ -216,6 +228,8 @@ export class PicturePage implements PageActions {
   /** Scrolls only where `fit` has come to show something else, or in another room: what the reader pans stays. */
   #applyZoom(sheet: HTMLElement, drawing: SVGSVGElement): void {
     const { zoom } = this.#state;
+    // What stands there meanwhile is another sheet.
+    if (shownSheet(this.#state)?.kind === 'later') return;
     const shown = `${shownPiece(this.#state)?.key} ${shownSheet(this.#state)?.id}`;
     const before = this.#fitted?.sheet === shown ? this.#fitted : undefined;
     if (zoom !== 'fit') {
@@ -223,11 +237,27 @@ export class PicturePage implements PageActions {
       this.#fitted = undefined;
       return;
     }
-    const frame = frameFor(drawing, before?.frame);
-    applyZoom(sheet, drawing, zoom, frame);
     const room = `${sheet.clientWidth} ${sheet.clientHeight}`;
-    if (frame !== undefined && (frame !== before?.frame || room !== before.room)) centreFrame(sheet, drawing, frame);
-    this.#fitted = { sheet: shown, frame, room };
+    const kept = before?.room === room ? before : undefined;
+    const fit = fitFor(sheet, drawing, kept?.fit);
+    applyZoom(sheet, drawing, zoom, fit);
+    if (fit === undefined) {
+      this.#fitted = undefined;
+      return;
+    }
+    if (kept?.fit !== fit) {
+      scrollToFit(sheet, drawing, fit);
+      this.#fitted = { sheet: shown, fit, room, left: sheet.scrollLeft, top: sheet.scrollTop };
+    }
+    setAside(sheet, drawing, this.#isPanned());
+  }
+
+  /** The reader has scrolled away from what `fit` showed. */
+  #isPanned(): boolean {
+    const { sheet } = this;
+    if (this.#fitted === undefined || sheet === null) return false;
+    const { left, top } = this.#fitted;
+    return Math.hypot(sheet.scrollLeft - left, sheet.scrollTop - top) > 2;
   }
 
   #restoreScroll(): void {
@@ -308,9 +338,9 @@ export class PicturePage implements PageActions {
   showSheet(id: string): void {
     if (id === shownSheet(this.#state)?.id) return;
     this.#tip.hide();
+    this.#isTurned = true;
     // What was told is of the sheet that one leaves.
     this.#show({ ...this.#state, sheet: id, told: '' });
-    this.sheet?.scrollTo(0, 0);
   }
 
   taller(): void {
@@ -320,7 +350,7 @@ export class PicturePage implements PageActions {
   zoom(how: 'in' | 'out' | 'fit' | 'sheet', point?: ScreenPoint): void {
     const { sheet, drawing } = this;
     if (sheet === null || drawing === null) return;
-    const hasFrame = frameFor(drawing, undefined) !== undefined;
+    const hasFrame = canFit(drawing);
     if (how === 'fit' || (how === 'sheet' && !hasFrame)) {
       // Asked for anew: what was panned comes back.
       this.#fitted = undefined;
@@ -424,6 +454,7 @@ export class PicturePage implements PageActions {
       cancelled: () => this.#lines.ended(),
     });
     new ReaderInput(this.#view, sheet, this, moves, this.#tip).listen();
+    this.#tabs.listen();
     panByPointer(sheet, (event) => {
       const target = event.target instanceof Element ? event.target : undefined;
       return this.drawing !== null && target?.closest('[data-division]') === null;
@@ -431,9 +462,13 @@ export class PicturePage implements PageActions {
     let timer: ReturnType<typeof setTimeout> | undefined;
     sheet.addEventListener('scroll', () => {
       this.#tip.hide();
+      if (this.#fitted !== undefined && this.drawing !== null) setAside(sheet, this.drawing, this.#isPanned());
       clearTimeout(timer);
       timer = setTimeout(() => this.#remember(), 200);
     });
-    new ResizeObserver(() => this.#layOut()).observe(sheet);
+    new ResizeObserver(() => {
+      this.#tabs.layOut();
+      this.#layOut();
+    }).observe(sheet);
   }
 }

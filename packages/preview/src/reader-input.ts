@@ -49,7 +49,7 @@ export class ReaderInput {
     view.addEventListener('change', (event) => {
       if (event.target instanceof HTMLSelectElement && event.target.id === 'piece') {
         this.#actions.choosePiece(event.target.value);
-      } else if (event.target instanceof HTMLSelectElement && event.target.id === 'sheet-choice') {
+      } else if (event.target instanceof HTMLSelectElement && /^sheet-(choice|list)$/.test(event.target.id)) {
         this.#actions.showSheet(event.target.value);
       }
     });

@@ -75,8 +75,23 @@ function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: Pag
   }
   const entry = reachable.find((element) => element.getAttribute('data-part') === state.chosen) ?? reachable[0];
   entry?.setAttribute('tabindex', '0');
+  const moved = sheet.divisions.find(({ id }) => id === state.move?.division);
+  if (moved !== undefined && state.move?.steps !== 0) awaitFigures(svg, moved);
   if (sheet.divisions.length > 0) svg.append(buildDivisions(sheet.divisions, state));
   return [svg, buildPartsTable(state, findings)];
+}
+
+/** So far from its middle, on the real piece, may a line between two spaces have its ends, in millimetres. */
+const halfOfAnyDivider = 26;
+
+/** Marks the dimensions that begin or end at a line on its way: what they say holds no more. */
+function awaitFigures(svg: Element, { moves, at }: DivisionLine): void {
+  const near = halfOfAnyDivider * (Number(svg.getAttribute('data-paper-per-real')) || 0.1);
+  for (const measure of svg.querySelectorAll(`.measure.${moves}`)) {
+    const line = measure.querySelector(':scope > line');
+    const ends = [`${moves}1`, `${moves}2`].map((name) => Number(line?.getAttribute(name)));
+    if (ends.some((end) => Math.abs(end - at) <= near)) measure.setAttribute('data-awaited', '');
+  }
 }
 
 /** Lines between neighbours. The one that is being moved is drawn where it would go. */

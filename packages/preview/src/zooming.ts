@@ -1,3 +1,5 @@
+import type { Fit } from './fitting.ts';
+
 /**
  * Sizes and moves the drawing in its scrolling sheet. Zoom is a multiple of the size at which the whole sheet is seen;
  * `fit` shows what the drawing says one looks at, without the sheet's furniture.
@@ -9,74 +11,43 @@ function fittingScale(sheet: HTMLElement, svg: SVGSVGElement): number {
   return width > 0 && height > 0 ? Math.min(sheet.clientWidth / width, sheet.clientHeight / height) : 0;
 }
 
-/** In the drawing's own units. */
-export interface Frame {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** Room around what is looked at, as a share of it. */
-const margin = 0.03;
-/** What is looked at may shrink to this share of its frame before the frame follows. */
-const slack = 0.8;
-
-/** What one looks at, with a little room around it; undefined for a drawing that is looked at whole. */
-function focusOf(svg: SVGSVGElement): Frame | undefined {
-  const [x, y, width, height] = (svg.getAttribute('data-focus') ?? '').split(' ').map(Number);
-  if (x === undefined || y === undefined || width === undefined || height === undefined) return undefined;
-  if (![x, y].every(Number.isFinite) || !(width > 0 && height > 0)) return undefined;
-  const room = margin * Math.max(width, height);
-  return { x: x - room, y: y - room, width: width + 2 * room, height: height + 2 * room };
-}
-
-/** The frame to fit: the one before as long as it still serves, so that nothing jumps while figures grow and shrink. */
-export function frameFor(svg: SVGSVGElement, before: Frame | undefined): Frame | undefined {
-  const focus = focusOf(svg);
-  if (focus === undefined || before === undefined) return focus;
-  const room = (margin * Math.max(focus.width, focus.height)) / 2;
-  const holds =
-    before.x <= focus.x + room &&
-    before.y <= focus.y + room &&
-    focus.x + focus.width - room <= before.x + before.width &&
-    focus.y + focus.height - room <= before.y + before.height;
-  const serves = focus.width >= before.width * slack || focus.height >= before.height * slack;
-  return holds && serves ? before : focus;
-}
-
 /** The zoom at which the drawing is shown now. */
 export function zoomNow(sheet: HTMLElement, svg: SVGSVGElement): number {
   return (svg.getScreenCTM()?.a ?? 1) / Math.max(1e-9, fittingScale(sheet, svg));
 }
 
 /**
- * Applies `zoom`; with `fit` to `frame`, where there is one. Only attributes are set: a strict content policy allows no
- * inline style.
+ * Applies `zoom`; with `fit` what that comes to, where there is anything to fit. Only attributes are set: a strict
+ * content policy allows no inline style.
  */
-export function applyZoom(sheet: HTMLElement, svg: SVGSVGElement, zoom: number | 'fit', frame?: Frame): void {
-  if (zoom === 'fit' && frame === undefined) {
+export function applyZoom(sheet: HTMLElement, svg: SVGSVGElement, zoom: number | 'fit', fit?: Fit): void {
+  if (zoom === 'fit' && fit === undefined) {
     svg.setAttribute('width', '100%');
     svg.setAttribute('height', '100%');
     return;
   }
   const { width, height } = svg.viewBox.baseVal;
-  const pixelsPerUnit =
-    zoom === 'fit' && frame !== undefined
-      ? Math.min(sheet.clientWidth / frame.width, sheet.clientHeight / frame.height)
-      : fittingScale(sheet, svg) * Number(zoom);
+  const pixelsPerUnit = zoom === 'fit' ? (fit?.pixelsPerUnit ?? 0) : fittingScale(sheet, svg) * zoom;
   if (!(pixelsPerUnit > 0)) return;
   svg.setAttribute('width', String(Math.max(sheet.clientWidth, width * pixelsPerUnit)));
   svg.setAttribute('height', String(Math.max(sheet.clientHeight, height * pixelsPerUnit)));
 }
 
-/** Scrolls so that the middle of `frame` lies in the middle of the sheet. */
-export function centreFrame(sheet: HTMLElement, svg: SVGSVGElement, { x, y, width, height }: Frame): void {
+/** Scrolls to what is fitted: its middle to the middle of the sheet, or its beginning to the upper left corner. */
+export function scrollToFit(sheet: HTMLElement, svg: SVGSVGElement, { shown, isRead, pixelsPerUnit }: Fit): void {
   const toScreen = svg.getScreenCTM();
   if (toScreen === null) return;
-  const one = new DOMPoint(x, y).matrixTransform(toScreen);
-  const other = new DOMPoint(x + width, y + height).matrixTransform(toScreen);
-  centre(sheet, new DOMRect(one.x, one.y, other.x - one.x, other.y - one.y));
+  const wide = isRead ? Math.max(shown.width, sheet.clientWidth / pixelsPerUnit) : shown.width;
+  const left = isRead && wide > shown.width ? shown.x - (wide - shown.width) / 2 : shown.x;
+  const start = new DOMPoint(left, shown.y).matrixTransform(toScreen);
+  if (!isRead) {
+    const end = new DOMPoint(shown.x + shown.width, shown.y + shown.height).matrixTransform(toScreen);
+    centre(sheet, new DOMRect(start.x, start.y, end.x - start.x, end.y - start.y));
+    return;
+  }
+  const corner = sheet.getBoundingClientRect();
+  sheet.scrollLeft += start.x - corner.left - sheet.clientLeft;
+  sheet.scrollTop += start.y - corner.top - sheet.clientTop;
 }
 
 export interface ScreenPoint {
