@@ -1,3 +1,5 @@
+import { invertMatrix } from './invert-matrix.ts';
+
 /**
  * A linear program: least cost of columns, each at least zero, so that every row is covered (at least its demand) or kept
  * (at most its limit). Columns can be added, barred and priced while it stands; after each change it goes on from where it
@@ -8,12 +10,13 @@
 /** +1: at least; -1: at most. */
 export type RowSense = 1 | -1;
 
-const TOO_SMALL = 1e-9;
 /** Smaller pivots would spoil the inverse. */
 const SMALLEST_PIVOT = 1e-7;
 /** Reduced costs and values nearer to zero than this count as zero. */
 const ZERO = 1e-7;
 const PIVOTS_BETWEEN_INVERSIONS = 600;
+/** Of columns that may enter. */
+const MOST_LISTED = 12;
 
 /** Where a program stands, to come back to. */
 export interface Standing {
@@ -43,6 +46,7 @@ export class CoveringProgram {
   private readonly column: Float64Array;
   private readonly places: Int32Array;
   private readonly candidates: number[] = [];
+  private readonly entering: number[] = [];
   private readonly inBasis = new Set<number>();
   private pivots = 0;
   /** All pivots so far, as a measure of work. */
@@ -167,33 +171,52 @@ export class CoveringProgram {
 
   /** Makes the plan cheaper until nothing does, from a plan in which no level is negative; false if stopped before. */
   cheapen(mostPivots: number): boolean {
-    for (let count = 0; count < mostPivots; count += 1) {
-      let best = -1;
-      let bestCost = 0;
-      for (let column = 0; column < this.columnCount; column += 1) {
-        if (this.barred[column] === 1) continue;
-        const cost = this.reducedCost(column);
-        if (cost >= -ZERO) continue;
-        const weighted = (-cost * cost) / (1 + (this.start[column + 1] as number) - (this.start[column] as number));
-        if (weighted < bestCost && !this.inBasis.has(column)) {
-          bestCost = weighted;
-          best = column;
+    for (let count = 0; count < mostPivots; ) {
+      this.listEntering();
+      if (this.entering.length === 0) return true;
+      // The best of a short list, until nothing in it makes the plan cheaper: to look at all columns takes longer than a pivot.
+      for (; count < mostPivots; count += 1) {
+        let best: number | undefined;
+        let bestGain = 0;
+        for (const id of this.entering) {
+          const gain = this.inBasis.has(id) ? 0 : this.gainOf(id);
+          if (gain <= bestGain) continue;
+          bestGain = gain;
+          best = id;
         }
+        if (best === undefined) break;
+        if (!this.pivotIn(best)) return true;
       }
-      let found = best >= 0;
-      for (let row = 0; row < this.rows; row += 1) {
-        const slackCost = (this.prices[row] as number) * (this.sense[row] as number);
-        const cost = slackCost < -ZERO ? (-slackCost * slackCost) / 2 : 0;
-        if (cost < bestCost && !this.inBasis.has(-1 - 2 * row)) {
-          bestCost = cost;
-          best = -1 - 2 * row;
-          found = true;
-        }
-      }
-      if (!found) return true;
-      if (!this.pivotIn(best)) return true;
     }
     return false;
+  }
+
+  /** What promises to make the plan cheaper, the likeliest of it. */
+  private listEntering(): void {
+    const { entering } = this;
+    entering.length = 0;
+    const gains: number[] = [];
+    const consider = (id: number): void => {
+      const gain = this.gainOf(id);
+      const last = gains.length - 1;
+      if (gain <= 0 || (last + 1 === MOST_LISTED && gain <= (gains[last] as number)) || this.inBasis.has(id)) return;
+      let place = last + 1 === MOST_LISTED ? last : last + 1;
+      for (; place > 0 && gain > (gains[place - 1] as number); place -= 1) {
+        gains[place] = gains[place - 1] as number;
+        entering[place] = entering[place - 1] as number;
+      }
+      gains[place] = gain;
+      entering[place] = id;
+    };
+    for (let column = 0; column < this.columnCount; column += 1) if (this.barred[column] !== 1) consider(column);
+    for (let row = 0; row < this.rows; row += 1) consider(-1 - 2 * row);
+  }
+
+  /** The square of what a column saves for each unit, over the number of its entries; 0 if it saves nothing. */
+  private gainOf(id: number): number {
+    const cost = id >= 0 ? this.reducedCost(id) : this.reducedCostOfSlack(id);
+    if (cost >= -ZERO) return 0;
+    return (cost * cost) / (1 + (id >= 0 ? (this.start[id + 1] as number) - (this.start[id] as number) : 1));
   }
 
   /**
@@ -421,52 +444,13 @@ export class CoveringProgram {
         matrix[(this.entryRow[at] as number) * rows + place] = this.entryValue[at] as number;
       }
     }
-    if (!gaussJordan(matrix, inverse, rows)) return false;
+    if (!invertMatrix(matrix, inverse, rows)) return false;
     this.inverse = inverse;
     this.pivots = 0;
     this.inBasis.clear();
     for (const id of basis) this.inBasis.add(id);
     this.refresh();
     return true;
-  }
-}
-
-/** Turns `matrix` into the unit matrix and `inverse`, which comes in as one, into its inverse. */
-function gaussJordan(matrix: Float64Array, inverse: Float64Array, rows: number): boolean {
-  for (let place = 0; place < rows; place += 1) {
-    let best = place;
-    for (let row = place + 1; row < rows; row += 1) {
-      if (Math.abs(matrix[row * rows + place] as number) > Math.abs(matrix[best * rows + place] as number)) best = row;
-    }
-    const pivot = matrix[best * rows + place] as number;
-    if (Math.abs(pivot) < TOO_SMALL) return false;
-    if (best !== place) {
-      swapRows(matrix, rows, best, place);
-      swapRows(inverse, rows, best, place);
-    }
-    const from = place * rows;
-    for (let at = 0; at < rows; at += 1) {
-      matrix[from + at] = (matrix[from + at] as number) / pivot;
-      inverse[from + at] = (inverse[from + at] as number) / pivot;
-    }
-    for (let row = 0; row < rows; row += 1) {
-      const share = matrix[row * rows + place] as number;
-      if (row === place || share === 0) continue;
-      const to = row * rows;
-      for (let at = place; at < rows; at += 1)
-        matrix[to + at] = (matrix[to + at] as number) - share * (matrix[from + at] as number);
-      for (let at = 0; at < rows; at += 1)
-        inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
-    }
-  }
-  return true;
-}
-
-function swapRows(matrix: Float64Array, rows: number, a: number, b: number): void {
-  for (let at = 0; at < rows; at += 1) {
-    const kept = matrix[a * rows + at] as number;
-    matrix[a * rows + at] = matrix[b * rows + at] as number;
-    matrix[b * rows + at] = kept;
   }
 }
 

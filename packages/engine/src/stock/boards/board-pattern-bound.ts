@@ -1,12 +1,12 @@
 import { costStep, roundUpCost } from '../sheets/cost-bound.ts';
-import { PatternGeneration } from '../sheets/generate-patterns.ts';
+import { type PatternEffort, PatternGeneration } from '../sheets/generate-patterns.ts';
 import type { BoardProblem } from './board-problem.ts';
 import { boardsAsSheets } from './boards-as-sheets.ts';
 
 /** At so many places of a side can be cut before the table of patterns becomes coarse. */
 const MOST_PLACES = 300;
-/** Fillings of that table; the bound hardly rises after so many. */
-const MOST_ROUNDS = 400;
+/** The bound hardly rises after so many fillings of that table. */
+const EFFORT: PatternEffort = { rounds: 400, stripRounds: Number.POSITIVE_INFINITY, isForBound: true };
 
 /**
  * A bound that knows how blanks go into a board together: whatever bands are cut from a board is a pattern of guillotine cuts,
@@ -19,6 +19,6 @@ export function* patternBound(problem: BoardProblem, raise: (bound: number) => b
   if (generation === undefined) return;
   const step = costStep(prepared.kinds);
   const asked = Int32Array.from(prepared.types, ({ count }) => count);
-  const solving = generation.solve(asked, MOST_ROUNDS, (bound) => raise(roundUpCost(bound, step)));
+  const solving = generation.solve(asked, EFFORT, (bound) => raise(roundUpCost(bound, step)));
   while (solving.next().done !== true) yield;
 }

@@ -11,6 +11,9 @@ import type { PreparedKind, PreparedSheets, PreparedType } from './prepare-sheet
  */
 export type SizeFunction = (size: number) => number;
 
+/** About so many sums for one choice of functions take a hundredth of a second. */
+const MOST_SUMS = 300_000;
+
 /** The functions for sizes up to `capacity`, with their parameter from `sizes`. Values are whole. */
 export function dualFeasibleFunctions(
   capacity: number,
@@ -47,7 +50,8 @@ export function dualFeasibleFunctions(
 export function dualFeasibleBound(problem: PreparedSheets): number {
   const { kinds, types } = problem;
   if (types.length === 0) return 0;
-  const most = types.length <= 120 ? 40 : 10;
+  // There are two functions for each parameter and nine others; every pair of them is summed over all types.
+  const most = Math.max(5, Math.min(40, Math.floor((Math.sqrt(MOST_SUMS / types.length) - 9) / 2)));
   const turning = types.some(({ mayTurn }) => mayTurn);
   const widest = Math.max(...kinds.map(({ width }) => width));
   const longest = Math.max(...kinds.map(({ length }) => length));

@@ -3,21 +3,19 @@ import { BestPatterns } from './best-patterns.ts';
 import { cell, realCell } from './cells.ts';
 import { leastCost } from './cost-bound.ts';
 import { BEHIND, SIDE_BY_SIDE } from './cutting-forest.ts';
-import { countBlanks, gridOf, type PatternNode } from './pattern-nodes.ts';
-import type { PreparedKind, PreparedSheets, PreparedType } from './prepare-sheets.ts';
+import { type FractionalPlan, firstColumn, type PatternColumn } from './pattern-columns.ts';
+import { countBlanks } from './pattern-nodes.ts';
+import type { PreparedSheets } from './prepare-sheets.ts';
 import { StripPatterns } from './strip-patterns.ts';
 
-/** A pattern of a sheet with what the linear program knows of it. */
-export interface PatternColumn {
-  readonly kind: number;
-  /** How many of each type it holds. */
-  readonly counts: Float64Array;
-  /** Missing if the places of cuts were too coarse to tell. */
-  readonly pattern?: PatternNode;
+/** How far a search for patterns goes, and what for. */
+export interface PatternEffort {
+  /** So often the table is filled, at most, and the strips' tables. */
+  readonly rounds: number;
+  readonly stripRounds: number;
+  /** For a bound each type may be in a pattern as often as one likes, and patterns need not be known cut by cut. */
+  readonly isForBound: boolean;
 }
-
-/** The patterns of the fractional plan and how often each is cut; all of them can be cut. */
-export type FractionalPlan = readonly { readonly column: PatternColumn; readonly amount: number }[];
 
 /** The table's prices are whole numbers of this fraction of the dearest sheet, so that its sums are exact. */
 const PRICE_UNITS = 2 ** 32;
@@ -39,11 +37,26 @@ const LEAST_GAIN = 2e-7;
  */
 const MOST_SMOOTHING = 0.6;
 
-/** So often patterns of strips are added before there is a plan from what is known. */
-const ROUNDS_BEFORE_A_PLAN = 12;
+/**
+ * While patterns of strips are sought there are plans on the way: when the program has become hardly cheaper for some rounds,
+ * but cheaper than at the last plan.
+ */
+const ROUNDS_BETWEEN_LOOKS = 6;
+const SLOW = 0.98;
+const WORTH_A_PLAN = 0.97;
+
+/** Of each filling of the strips' tables, for each kind of sheet. */
+const PATTERNS_OF_STRIPS = 8;
 
 /** So many sums between two pauses. */
 const WORK_PER_STEP = 600_000;
+
+/**
+ * The strips' tables are filled at prices that follow those of the program by this share of the way only, and patterns worth
+ * so much of their cost at such prices are looked at.
+ */
+const STEADINESS = 0.5;
+const WORTH_A_LOOK = 0.9;
 
 /** What is known of the linear program while it is solved. */
 interface Standing {
@@ -52,6 +65,8 @@ interface Standing {
   readonly columns: PatternColumn[];
   /** The row of each kind of which there are only so many; -1 for the others. */
   readonly kindRows: Int32Array;
+  /** How many of each type a column may count, at most; missing while it is the bound that is sought. */
+  readonly counted: Int32Array | undefined;
 }
 
 /**
@@ -93,17 +108,17 @@ export class PatternGeneration {
   }
 
   /**
-   * The fractional plan for `asked` blanks of each type, with at most so many fillings of the table. Every such filling
+   * The fractional plan for `asked` blanks of each type, with at most so much effort. Every filling of the table
    * gives a lower bound, which `raise` is told and may end the work by answering true: with any prices that are not
    * negative, the blanks' worth cannot exceed that of the sheets' best patterns (A. A. Farley, A note on bounding a class
    * of linear programming problems, Operations Research 38(5), 1990). The plan on the way is yielded now and then.
    */
   *solve(
     asked: Int32Array,
-    rounds: number,
+    { rounds, stripRounds: mostStripRounds, isForBound }: PatternEffort,
     raise: (bound: number) => boolean,
   ): Generator<FractionalPlan | undefined, FractionalPlan> {
-    const standing = this.begin(asked, rounds > 0);
+    const standing = this.begin(asked, isForBound);
     const { program } = standing;
     const { table } = this;
     const prices = new Float64Array(asked.length);
@@ -112,6 +127,9 @@ export class PatternGeneration {
     let center: Float64Array | undefined;
     let highest = 0;
     let smoothing = MOST_SMOOTHING;
+    let before = Number.POSITIVE_INFINITY;
+    let planned = Number.POSITIVE_INFINITY;
+    const steady = new Float64Array(asked.length);
     for (let round = 0; this.pool.length < MOST_PATTERNS; ) {
       program.cheapen(MOST_PIVOTS);
       this.readPrices(standing, asked, prices);
@@ -119,9 +137,17 @@ export class PatternGeneration {
         this.work = 0;
         yield undefined;
       }
-      if (this.addStripPatterns(standing, prices)) {
+      if (stripRounds < mostStripRounds && this.addSteadily(standing, prices, steady, stripRounds === 0)) {
+        stripRounds++;
         // A plan from half of the patterns is better than none while the others are sought.
-        if (++stripRounds === ROUNDS_BEFORE_A_PLAN && rounds > ROUNDS_BEFORE_A_PLAN) yield planOf(standing);
+        if (isForBound && stripRounds % ROUNDS_BETWEEN_LOOKS === 0) {
+          const { value } = program;
+          if (value > SLOW * before && value < WORTH_A_PLAN * planned) {
+            yield planOf(standing);
+            planned = value;
+          }
+          before = value;
+        }
         continue;
       }
       if (plan === undefined) {
@@ -170,7 +196,8 @@ export class PatternGeneration {
       if (row >= 0) demand[row] = available;
     });
     const program = new CoveringProgram(demand, sense, PENALTY);
-    const standing: Standing = { program, columns: [], kindRows };
+    // What is more than is asked covers nothing; but the bound's patterns hold each type as often as one likes.
+    const standing: Standing = { program, columns: [], kindRows, counted: forBound ? undefined : asked };
     const basis = program.basisCopy();
     this.first.forEach((column, type) => {
       if (cell(asked, type) === 0) basis[type] = -1 - 2 * type;
@@ -183,10 +210,11 @@ export class PatternGeneration {
     return standing;
   }
 
-  private addTo({ program, columns, kindRows }: Standing, column: PatternColumn): number {
+  private addTo({ program, columns, kindRows, counted }: Standing, column: PatternColumn): number {
     const entries: number[] = [];
     column.counts.forEach((count, type) => {
-      if (count > 0) entries.push(type, count);
+      const most = counted === undefined ? count : Math.min(count, cell(counted, type));
+      if (most > 0) entries.push(type, most);
     });
     const row = cell(kindRows, column.kind);
     if (row >= 0) entries.push(row, 1);
@@ -212,19 +240,32 @@ export class PatternGeneration {
     while (filling.next().done !== true) yield undefined;
   }
 
+  /** Adds patterns of strips, at the program's own prices if steadier ones find none. Answers whether there were any. */
+  private addSteadily(standing: Standing, prices: Float64Array, steady: Float64Array, isFirst: boolean): boolean {
+    const share = isFirst ? 0 : STEADINESS;
+    for (let type = 0; type < prices.length; type++) {
+      steady[type] = share * realCell(steady, type) + (1 - share) * realCell(prices, type);
+    }
+    if (this.addStripPatterns(standing, steady)) return true;
+    if (isFirst) return false;
+    steady.set(prices);
+    return this.addStripPatterns(standing, steady);
+  }
+
   private addStripPatterns(standing: Standing, prices: Float64Array): boolean {
     let added = false;
     for (const strips of this.strips) {
       strips.fill(prices);
       for (let kind = 0; kind < this.problem.kinds.length; kind++) {
-        const { worth, pattern } = strips.bestOn(kind);
-        if (worth > this.limitOf(standing, kind) * (1 + LEAST_GAIN) + 1e-12) {
-          const node = pattern();
-          const counts = countBlanks(node, this.problem.types.length);
-          if (this.isWorthIt(standing, kind, counts)) {
-            this.add(standing, { kind, counts, pattern: node });
-            added = true;
-          }
+        const moreThan = WORTH_A_LOOK * this.limitOf(standing, kind);
+        const found = new Set<string>();
+        for (const { pattern } of strips.bestOn(kind, moreThan, PATTERNS_OF_STRIPS)) {
+          const counts = countBlanks(pattern, this.problem.types.length);
+          const key = counts.join();
+          if (found.has(key) || !this.isWorthIt(standing, kind, counts)) continue;
+          found.add(key);
+          this.add(standing, { kind, counts, pattern });
+          added = true;
         }
       }
       this.work += strips.effort;
@@ -253,7 +294,12 @@ export class PatternGeneration {
 
   private isWorthIt(standing: Standing, kind: number, counts: Float64Array): boolean {
     let worth = 0;
-    for (let type = 0; type < counts.length; type++) worth += realCell(counts, type) * standing.program.price(type);
+    const { program, counted } = standing;
+    for (let type = 0; type < counts.length; type++) {
+      const count = realCell(counts, type);
+      if (count === 0) continue;
+      worth += (counted === undefined ? count : Math.min(count, cell(counted, type))) * program.price(type);
+    }
     return worth > this.limitOf(standing, kind) + LEAST_GAIN;
   }
 }
@@ -262,29 +308,4 @@ function planOf({ program, columns }: Standing): FractionalPlan {
   const plan: { column: PatternColumn; amount: number }[] = [];
   program.forEachUsed((column, amount) => plan.push({ column: columns[column] as PatternColumn, amount }));
   return plan;
-}
-
-/** As many of one type as go on one sheet in rows and columns, on the kind where each costs least. */
-function firstColumn(problem: PreparedSheets, type: number): PatternColumn | undefined {
-  const { width, length, mayTurn } = problem.types[type] as PreparedType;
-  let best: PatternColumn | undefined;
-  let least = Number.POSITIVE_INFINITY;
-  for (let kind = 0; kind < problem.kinds.length; kind++) {
-    const sheet = problem.kinds[kind] as PreparedKind;
-    if (sheet.available !== Number.POSITIVE_INFINITY) continue;
-    for (const blank of mayTurn
-      ? [
-          { width, length },
-          { width: length, length: width },
-        ]
-      : [{ width, length }]) {
-      const count = Math.floor(sheet.width / blank.width) * Math.floor(sheet.length / blank.length);
-      if (count === 0 || sheet.cost / count >= least) continue;
-      least = sheet.cost / count;
-      const counts = new Float64Array(problem.types.length);
-      counts[type] = count;
-      best = { kind, counts, pattern: gridOf(type, blank, sheet) };
-    }
-  }
-  return best;
 }

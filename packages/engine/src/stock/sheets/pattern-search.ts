@@ -1,5 +1,6 @@
 import { SeededRandom } from '../seeded-random.ts';
-import { type FractionalPlan, PatternGeneration } from './generate-patterns.ts';
+import { type PatternEffort, PatternGeneration } from './generate-patterns.ts';
+import type { FractionalPlan } from './pattern-columns.ts';
 import type { PreparedSheets } from './prepare-sheets.ts';
 import { RoundedPlan } from './round-patterns.ts';
 import type { StateRecord } from './sheet-state.ts';
@@ -15,8 +16,14 @@ const TURNS_ON_THE_WAY = 30;
 /** With more blanks better patterns are worth more than that. */
 const FEW_BLANKS = 500;
 
-/** Rounds of new patterns for each step of a dive. */
-const ROUNDS_OF_A_DIVE = 4;
+/** New patterns for each step of a dive; on the way it makes do with what is known. */
+const OF_A_DIVE: PatternEffort = { rounds: 4, stripRounds: 6, isForBound: false };
+const ON_THE_WAY: PatternEffort = { rounds: 0, stripRounds: 0, isForBound: false };
+const OF_THE_WHOLE: PatternEffort = {
+  rounds: Number.POSITIVE_INFINITY,
+  stripRounds: Number.POSITIVE_INFINITY,
+  isForBound: true,
+};
 
 /** First the fractional plan and its bound, then one whole plan after the other made from it. */
 export class PatternSearch {
@@ -71,13 +78,13 @@ function* searchPatterns(
 ): Generator<StateRecord | undefined, void> {
   const asked = Int32Array.from(problem.types, ({ count }) => count);
   const blanks = asked.reduce((sum, count) => sum + count, 0);
-  const solving = generation.solve(asked, Number.POSITIVE_INFINITY, raise);
+  const solving = generation.solve(asked, OF_THE_WHOLE, raise);
   let solved = solving.next();
   while (solved.done !== true) {
     yield undefined;
     if (solved.value !== undefined && findsPlans && isRepetitive(solved.value)) {
       const plan = new RoundedPlan(problem, areas, solved.value, random, 0);
-      yield* asSteps(plan.dive(generation, 0, random));
+      yield* asSteps(plan.dive(generation, ON_THE_WAY, random));
       yield plan.record();
       if (blanks <= FEW_BLANKS) yield* improved(plan, step, random, TURNS_ON_THE_WAY);
     }
@@ -87,7 +94,7 @@ function* searchPatterns(
   for (let rounding = 0; ; rounding++) {
     const release = rounding === 0 ? 0 : 0.1 + 0.4 * random.fraction();
     const plan = new RoundedPlan(problem, areas, solved.value, random, release);
-    yield* asSteps(plan.dive(generation, ROUNDS_OF_A_DIVE, random));
+    yield* asSteps(plan.dive(generation, OF_A_DIVE, random));
     yield plan.record();
     yield* improved(plan, step, random, TURNS_PER_ROUNDING);
   }

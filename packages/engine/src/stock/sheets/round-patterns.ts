@@ -2,8 +2,9 @@ import type { SeededRandom } from '../seeded-random.ts';
 import { cell } from './cells.ts';
 import { BLANK, NONE, Recording } from './cutting-forest.ts';
 import { planOnce } from './first-plan.ts';
-import type { FractionalPlan, PatternColumn, PatternGeneration } from './generate-patterns.ts';
+import type { PatternEffort, PatternGeneration } from './generate-patterns.ts';
 import { SheetImprover } from './improve-sheets.ts';
+import type { FractionalPlan, PatternColumn } from './pattern-columns.ts';
 import type { PatternNode } from './pattern-nodes.ts';
 import type { PreparedSheets } from './prepare-sheets.ts';
 import { SheetState, type StateRecord } from './sheet-state.ts';
@@ -54,15 +55,15 @@ export class RoundedPlan {
 
   /**
    * Solves the program for what is missing, takes its patterns as often as they are whole, or else the one that is
-   * nearest to being so, and goes on with what is then missing. Takes at most `rounds` rounds of new patterns each time.
+   * nearest to being so, and goes on with what is then missing. Each time with at most so much effort for new patterns.
    */
-  *dive(generation: PatternGeneration, rounds: number, random: SeededRandom): Generator<void, void> {
+  *dive(generation: PatternGeneration, effort: PatternEffort, random: SeededRandom): Generator<void, void> {
     const state = new SheetState(this.missing, this.areas);
     this.missing.types.forEach(({ count }, type) => {
       state.loose.add(type, count);
     });
     while (!state.loose.areNone()) {
-      const solving = generation.solve(state.loose.counts.slice(), rounds, () => false);
+      const solving = generation.solve(state.loose.counts.slice(), effort, () => false);
       let step = solving.next();
       while (step.done !== true) {
         yield;

@@ -2,18 +2,12 @@ import { cell, realCell } from './cells.ts';
 import { placeAtLeast, placeAtMost } from './cut-positions.ts';
 import { BEHIND, BLANK, SIDE_BY_SIDE } from './cutting-forest.ts';
 import { joined, type PatternNode, waste } from './pattern-nodes.ts';
-import type { PreparedKind, PreparedSheets } from './prepare-sheets.ts';
+import type { PreparedSheets } from './prepare-sheets.ts';
+import { evenPlaces, NOTHING, restsOf, type Sides, type StripPlaces, sidesOf } from './strip-places.ts';
 
 /** Beyond so many sums for one filling its places become coarser. */
 const MOST_SUMS = 4_000_000;
 const FEWEST_PLACES = 40;
-const NOTHING = -1;
-
-/** The places of cuts across and along the strips, in ascending order from 0. */
-export interface StripPlaces {
-  readonly across: Int32Array;
-  readonly along: Int32Array;
-}
 
 /**
  * Valuable patterns in few stages: strips from edge to edge, each crosscut into lengths, each of these ripped into blanks,
@@ -126,12 +120,11 @@ export class StripPatterns {
         pieceValues.copyWithin(from, from - n, from);
         pieceChoices.copyWithin(from, from - n, from);
       }
-      let isNew = false;
       for (let at = 0; at < this.blanks.length; at++) {
         const { type, i, j, size } = this.blanks[at] as LyingBlank;
         const worth = realCell(worths, type);
-        if (j !== cell(lengths, length) || worth <= 0) continue;
-        isNew = true;
+        // What shorter blanks beside each other are worth in the same room need not be had from this one.
+        if (j !== cell(lengths, length) || worth <= realCell(pieceValues, from + i)) continue;
         const rests = size * n;
         for (let place = i; place < n; place++) {
           const value = realCell(pieceValues, from + cell(acrossRests, rests + place)) + worth;
@@ -140,12 +133,6 @@ export class StripPatterns {
           pieceChoices[from + place] = at;
         }
         this.effort += n - i;
-      }
-      if (!isNew) continue;
-      for (let place = 1; place < n; place++) {
-        if (realCell(pieceValues, from + place - 1) <= realCell(pieceValues, from + place)) continue;
-        pieceValues[from + place] = realCell(pieceValues, from + place - 1);
-        pieceChoices[from + place] = NOTHING;
       }
     }
   }
@@ -159,12 +146,10 @@ export class StripPatterns {
       const i = cell(strips, strip);
       stripValues.fill(0, from, from + m);
       stripChoices.fill(NOTHING, from, from + m);
-      let before = 0;
       for (let length = 0; length < lengths.length; length++) {
         const worth = realCell(pieceValues, length * n + i);
-        // A longer piece that holds no more is never better.
-        if (worth <= before) continue;
-        before = worth;
+        // A piece that holds no more than shorter ones behind each other do is never better.
+        if (worth <= realCell(stripValues, from + cell(lengths, length))) continue;
         const rests = length * m;
         for (let place = cell(lengths, length); place < m; place++) {
           const value = realCell(stripValues, from + cell(alongRests, rests + place)) + worth;
@@ -174,27 +159,40 @@ export class StripPatterns {
         }
         this.effort += m - cell(lengths, length);
       }
-      for (let place = 1; place < m; place++) {
-        if (realCell(stripValues, from + place - 1) <= realCell(stripValues, from + place)) continue;
-        stripValues[from + place] = realCell(stripValues, from + place - 1);
-        stripChoices[from + place] = NOTHING;
-      }
     }
   }
 
-  /** A valuable pattern for a kind of sheet and what it is worth, each blank counted where the strips have it. */
-  bestOn(kind: number): { readonly worth: number; readonly pattern: () => PatternNode } {
+  /**
+   * Valuable patterns for a kind of sheet, each worth more than `moreThan`, the most valuable first, at most `most`: the best
+   * one with each width of strip. Each blank is counted where the strips have it.
+   */
+  bestOn(kind: number, moreThan: number, most: number): readonly StripPattern[] {
+    const { i: whole } = this.sheets[kind] as Placed;
+    const candidates = this.fillSheet(kind);
+    return candidates
+      .filter(({ worth }) => worth > moreThan)
+      .sort((a, b) => b.worth - a.worth)
+      .slice(0, most)
+      .map(({ strip, worth }) => ({ worth, pattern: this.patternOf(kind, strip, whole) }));
+  }
+
+  /** Puts strips beside each other; answers what the best pattern with each is worth. */
+  private fillSheet(kind: number): { readonly strip: number; readonly worth: number }[] {
     const { strips, along, acrossRests, stripValues, sheetValues, sheetChoices, stripSize } = this;
     const { i: whole, j } = this.sheets[kind] as Placed;
     const n = this.across.length;
     const m = along.length;
     sheetValues.fill(0);
     sheetChoices.fill(NOTHING);
+    const useful: number[] = [];
     let before = 0;
-    for (let strip = 0; strip < strips.length; strip++) {
+    for (let strip = 0; strip < strips.length && cell(strips, strip) <= whole; strip++) {
       const worth = realCell(stripValues, strip * m + j);
       if (worth <= before) continue;
       before = worth;
+      useful.push(strip);
+      // A strip that holds no more than narrower ones beside each other do is only of use for the variety of patterns.
+      if (worth <= realCell(sheetValues, cell(strips, strip))) continue;
       const rests = (stripSize + strip) * n;
       for (let place = cell(strips, strip); place <= whole; place++) {
         const value = realCell(sheetValues, cell(acrossRests, rests + place)) + worth;
@@ -204,22 +202,24 @@ export class StripPatterns {
       }
       this.effort += whole;
     }
-    let best = 0;
-    for (let place = 1; place <= whole; place++) {
-      if (realCell(sheetValues, place) > realCell(sheetValues, best)) best = place;
-    }
-    const choices = sheetChoices.slice();
-    return { worth: realCell(sheetValues, best), pattern: () => this.patternOf(kind, choices, best) };
+    return useful.map((strip) => ({
+      strip,
+      worth:
+        realCell(stripValues, strip * m + j) +
+        realCell(sheetValues, cell(acrossRests, (stripSize + strip) * n + whole)),
+    }));
   }
 
-  private patternOf(kind: number, choices: Int32Array, from: number): PatternNode {
-    const { across, strips, acrossRests, stripSize } = this;
+  private patternOf(kind: number, first: number, whole: number): PatternNode {
+    const { across, strips, acrossRests, stripSize, sheetChoices, sheetValues } = this;
     const sheet = this.sheets[kind] as Placed;
     const nodes: PatternNode[] = [];
-    for (let place = from; place > 0 && cell(choices, place) !== NOTHING; ) {
-      const strip = cell(choices, place);
+    let strip = first;
+    for (let place = whole; ; ) {
       nodes.push(this.stripOf(strip, cell(across, cell(strips, strip)), sheet));
-      place = cell(acrossRests, (stripSize + strip) * across.length + place);
+      place = this.lastUseful(0, cell(acrossRests, (stripSize + strip) * across.length + place), sheetValues);
+      if (place === 0) break;
+      strip = cell(sheetChoices, place);
     }
     return this.joined(this.direction, sheet.across, sheet.along, nodes);
   }
@@ -274,9 +274,9 @@ export class StripPatterns {
   }
 }
 
-interface Sides {
-  readonly across: number;
-  readonly along: number;
+export interface StripPattern {
+  readonly worth: number;
+  readonly pattern: PatternNode;
 }
 
 /** A sheet with the last places inside it. */
@@ -289,24 +289,4 @@ interface Placed extends Sides {
 interface LyingBlank extends Placed {
   readonly type: number;
   readonly size: number;
-}
-
-function sidesOf({ width, length }: Pick<PreparedKind, 'width' | 'length'>, isRip: boolean): Sides {
-  return isRip ? { across: width, along: length } : { across: length, along: width };
-}
-
-function evenPlaces(whole: number, most: number): Int32Array {
-  const cells = Math.min(most, whole);
-  return Int32Array.from({ length: cells + 1 }, (_, k) => Math.floor((whole * k) / cells));
-}
-
-function restsOf(places: Int32Array, sizes: readonly number[]): Int32Array {
-  const rests = new Int32Array(sizes.length * places.length).fill(NOTHING);
-  sizes.forEach((size, row) => {
-    for (let place = 0; place < places.length; place++) {
-      const rest = cell(places, place) - size;
-      if (rest >= 0) rests[row * places.length + place] = placeAtMost(places, rest);
-    }
-  });
-  return rests;
 }
