@@ -14,8 +14,10 @@ export type RowSense = 1 | -1;
 const SMALLEST_PIVOT = 1e-7;
 /** Reduced costs and values nearer to zero than this count as zero. */
 const ZERO = 1e-7;
+/** What is left in the inverse where there should be nothing. */
+const NOISE = 1e-13;
 const PIVOTS_BETWEEN_INVERSIONS = 600;
-/** Of columns that may enter. */
+/** Of columns that may enter; fewer where to look at all columns takes less time than a pivot. */
 const MOST_LISTED = 12;
 
 /** Where a program stands, to come back to. */
@@ -195,12 +197,14 @@ export class CoveringProgram {
   private listEntering(): void {
     const { entering } = this;
     entering.length = 0;
+    const entries = this.start[this.columnCount] as number;
+    const most = Math.max(1, Math.min(MOST_LISTED, Math.floor((2 * entries) / this.rows ** 2)));
     const gains: number[] = [];
     const consider = (id: number): void => {
       const gain = this.gainOf(id);
       const last = gains.length - 1;
-      if (gain <= 0 || (last + 1 === MOST_LISTED && gain <= (gains[last] as number)) || this.inBasis.has(id)) return;
-      let place = last + 1 === MOST_LISTED ? last : last + 1;
+      if (gain <= 0 || (last + 1 === most && gain <= (gains[last] as number)) || this.inBasis.has(id)) return;
+      let place = last + 1 === most ? last : last + 1;
       for (; place > 0 && gain > (gains[place - 1] as number); place -= 1) {
         gains[place] = gains[place - 1] as number;
         entering[place] = entering[place - 1] as number;
@@ -297,8 +301,12 @@ export class CoveringProgram {
     this.invert();
   }
 
-  standing(): Standing {
-    return { basis: this.basis.slice(), inverse: this.inverse.slice() };
+  /** Where it stands, written over a standing that is no longer needed if one is given. */
+  standing(over?: Standing): Standing {
+    if (over === undefined) return { basis: this.basis.slice(), inverse: this.inverse.slice() };
+    over.basis.set(this.basis);
+    over.inverse.set(this.inverse);
+    return over;
   }
 
   /** Goes back to where it stood; to be followed by `refresh` if demands or bars have changed as well. */
@@ -376,7 +384,10 @@ export class CoveringProgram {
     let filled = 0;
     for (let at = 0; at < rows; at += 1) {
       const value = inverse[from + at] as number;
-      if (value === 0) continue;
+      if (Math.abs(value) < NOISE) {
+        inverse[from + at] = 0;
+        continue;
+      }
       inverse[from + at] = value * factor;
       places[filled] = at;
       filled += 1;
@@ -384,7 +395,7 @@ export class CoveringProgram {
     const step = (level[leaving] as number) * factor;
     for (let row = 0; row < rows; row += 1) {
       const share = column[row] as number;
-      if (row === leaving || share === 0) continue;
+      if (row === leaving || Math.abs(share) < NOISE) continue;
       const to = row * rows;
       // Few places of a row are filled as a rule; to look only at those is several times as fast.
       if (filled * 2 < rows) {
@@ -393,9 +404,7 @@ export class CoveringProgram {
           inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
         }
       } else {
-        for (let at = 0; at < rows; at += 1) {
-          inverse[to + at] = (inverse[to + at] as number) - share * (inverse[from + at] as number);
-        }
+        subtract(inverse, to, from, rows, share);
       }
       level[row] = (level[row] as number) - share * step;
     }
@@ -452,6 +461,20 @@ export class CoveringProgram {
     this.refresh();
     return true;
   }
+}
+
+/** Takes a multiple of one row away from another; four at a time, which the processor does faster. */
+function subtract(array: Float64Array, to: number, from: number, count: number, share: number): void {
+  let at = 0;
+  for (; at + 3 < count; at += 4) {
+    const here = to + at;
+    const there = from + at;
+    array[here] = (array[here] as number) - share * (array[there] as number);
+    array[here + 1] = (array[here + 1] as number) - share * (array[there + 1] as number);
+    array[here + 2] = (array[here + 2] as number) - share * (array[there + 2] as number);
+    array[here + 3] = (array[here + 3] as number) - share * (array[there + 3] as number);
+  }
+  for (; at < count; at += 1) array[to + at] = (array[to + at] as number) - share * (array[from + at] as number);
 }
 
 function grown<T extends Int32Array | Float64Array | Uint8Array>(array: T): T {

@@ -4,6 +4,9 @@ import type { Filling, Sizes } from './effective-lengths.ts';
 /** In place of a stock: not a pattern but an exchange of places. */
 const EXCHANGE = -1;
 
+/** Of a piece. */
+const UNEVENNESS = 1e-5;
+
 /** One way to fill one kind of stock. */
 export interface Pattern {
   readonly stock: number;
@@ -62,6 +65,34 @@ export class PatternProgram {
     this.patterns.push({ stock, filling });
     this.known.set(key, id);
     return id;
+  }
+
+  /**
+   * Asks for a little more of each size, a different part of a piece each time, or for what is really asked. Among equal
+   * demands most pivots change nothing but the basis; the prices that are the best for the one are the best for the other.
+   */
+  ask(demand: Int32Array, available: Float64Array, isUneven: boolean): void {
+    for (let index = 0; index < demand.length; index += 1) {
+      const more = isUneven && (demand[index] as number) > 0 ? UNEVENNESS * (1 + ((index * 7919) % 101) / 101) : 0;
+      this.program.setDemand(index, (demand[index] as number) + more);
+    }
+    for (let stock = 0; stock < available.length; stock += 1) {
+      const row = this.stockRow[stock] as number;
+      if (row >= 0) this.program.setDemand(row, available[stock] as number);
+    }
+    this.program.refresh();
+  }
+
+  /** What the relaxation costs for what is really asked. */
+  costOf(demand: Int32Array, available: Float64Array): number {
+    let cost = 0;
+    for (let index = 0; index < demand.length; index += 1)
+      cost += this.program.price(index) * (demand[index] as number);
+    for (let stock = 0; stock < available.length; stock += 1) {
+      const row = this.stockRow[stock] as number;
+      if (row >= 0) cost += this.program.price(row) * (available[stock] as number);
+    }
+    return cost;
   }
 
   /** Lets in every pattern again, but none of the exchanges: what counts now is plans that really cover. */

@@ -42,6 +42,10 @@ export function* planLengths(problem: LengthProblem, seed = 1): Generator<Length
 const MOST_SIZES_RELAXED = 450;
 /** Of more sizes than this plans by corrected values take longer than they are worth before there are prices. */
 const MANY_SIZES = 120;
+/** Once nothing more is proved, plans by chance: so often, and so many each time. */
+const MOST_AGAIN = 30;
+const ROUNDS_AGAIN = 24;
+const SMALL_TABLE = 400_000;
 /** Nodes of a search through whole numbers: in all, and of the first attempt. */
 const MOST_NODES = 30_000;
 const FIRST_NODES = 300;
@@ -92,7 +96,8 @@ class LengthSearch {
     const correction = new ValueCorrection(sizes, search, this.random);
     const known: BarPlan[] = [this.best];
     const areMany = sizes.size.length > MANY_SIZES;
-    const corrections = areMany ? 1 : 4;
+    // They are soon made where the table of fillings is small, and then they save the relaxation many patterns.
+    const corrections = areMany && sizes.size.length * capacity > SMALL_TABLE ? 0 : 4;
     for (let round = 0; round < corrections; round += 1) {
       const plan = correction.next(sizes.demand, available);
       known.push(plan);
@@ -119,6 +124,15 @@ class LengthSearch {
     if (this.isProved) return;
     yield* this.round(patterns, correction, 12);
     if (!this.isProved) yield* this.settle(patterns, search);
+    for (let again = 0; again < MOST_AGAIN && !this.isProved; again += 1) {
+      const { cost } = this.best;
+      patterns.clearBars();
+      patterns.ask(sizes.demand, available, false);
+      if (!patterns.program.repair(20_000)) patterns.program.restart();
+      patterns.program.cheapen(20_000);
+      yield* this.round(patterns, correction, ROUNDS_AGAIN);
+      if (this.best.cost < cost && !this.isProved) yield* this.settle(patterns, search);
+    }
   }
 
   private *round(patterns: PatternProgram, correction: ValueCorrection, rounds: number): Generator<void> {

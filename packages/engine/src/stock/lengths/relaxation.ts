@@ -46,6 +46,7 @@ export function* relax(
   let bestWorths = new Float64Array(stocks.length);
   const worths = new Float64Array(stocks.length);
   const dearest = new Float64Array(stocks.length);
+  patterns.ask(demand, available, true);
   for (let round = 0; round < 20_000; round += 1) {
     const before = program.work;
     program.cheapen(10_000);
@@ -90,13 +91,16 @@ export function* relax(
       complete = everyExact;
       break;
     }
-    const cannotRise = Math.ceil(lowest - 1e-6) >= Math.ceil(program.value - 1e-6);
+    const cannotRise = Math.ceil(lowest - 1e-6) >= Math.ceil(patterns.costOf(demand, available) - 1e-6);
     if (until === 'until the bound stands' && program.isCovered && cannotRise) break;
     if (work > WORK_PER_STEP) {
       work = 0;
+      patterns.ask(demand, available, false);
       yield;
+      patterns.ask(demand, available, true);
     }
   }
+  patterns.ask(demand, available, false);
   const bound = bestValues === undefined ? 0 : exactCostBound(sizes, search, demand, available, bestValues);
   return { bound, complete, lowest, values: bestValues ?? values, worth: bestWorths };
 }

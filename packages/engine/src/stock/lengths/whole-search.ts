@@ -59,6 +59,8 @@ export function* searchWhole(
   const waiting = demand.slice();
   const free = available.slice();
   const decisions: Decision[] = [];
+  /** Large arrays that are used again. */
+  const spare: Standing[] = [];
   let spent = 0;
   let refusals = 0;
   let isWhole = true;
@@ -94,6 +96,7 @@ export function* searchWhole(
         refusals += 1;
         program.bar(column, true);
         program.stand(standing);
+        spare.push(standing);
         if (refusals <= patience.refusals) {
           if (!program.repair(MOST_PIVOTS)) startAgain();
           return true;
@@ -135,7 +138,7 @@ export function* searchWhole(
       program.bar(column, true);
       tooDear.push(column);
     }
-    decisions.push({ column: branch, tooDear, standing: program.standing() });
+    decisions.push({ column: branch, tooDear, standing: program.standing(spare.pop()) });
     take(branch, 1);
     program.refresh();
     if (!program.repair(MOST_PIVOTS)) startAgain();
