@@ -62,6 +62,15 @@ describe('the examples', () => {
     await looksAsApproved(press, 'linen-press');
   });
 
+  it('pantry: drawers of 26-3/16 behind a pair of doors', async () => {
+    const pantry = await pieceOf('pantry');
+    // 30 less two sides of 23/32: 28-9/16; less 1-1/16 clear and a gap of 1/8 at each end: 26-3/16.
+    expect(fronts(pantry, 'drawer-front')).toEqual(['419/16 x 5', '419/16 x 7', '419/16 x 9']);
+    // 30 less two reveals of 1/16 and a gap of 1/8, in two leaves: 14-7/8.
+    expect(fronts(pantry, 'door').map((size) => size.split(' x ')[0])).toEqual(['119/8', '119/8']);
+    await looksAsApproved(pantry, 'pantry');
+  });
+
   it('wall cupboard: doors of 16-9/16 x 19-17/32 on the frame', async () => {
     const cupboard = await pieceOf('wall-cupboard');
     // Across: 36 less stiles 3-1/2 is 32-1/2; with laps of 3/8 33-1/4, less a gap of 1/8 in two: 16-9/16.

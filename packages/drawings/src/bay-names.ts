@@ -52,6 +52,7 @@ export function bayGroups({ names }: Bays): readonly Group[] {
 
 function openCells(face: LaidCell | undefined): readonly LaidCell[] {
   if (face === undefined) return [];
+  if (face.cell.kind === 'front') return [];
   return face.cell.kind === 'open' ? [face] : face.cells.flatMap(openCells);
 }
 

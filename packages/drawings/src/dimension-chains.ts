@@ -87,7 +87,10 @@ function caseChains(evaluation: Evaluation, axis: Axis): readonly PlainChain[] {
   const body = carcase.body[axis];
   const face = carcase.face[axis];
   const root = evaluation.layout.face;
-  const openings = root === undefined || alongOf(root) !== axis ? [] : root.cells.map((cell) => cell.opening[axis]);
+  const openings =
+    root === undefined || root.cell.kind === 'front' || alongOf(root) !== axis
+      ? []
+      : root.cells.map((cell) => cell.opening[axis]);
   const cuts = (spans: readonly Span[]): Length[] => spans.flatMap((span) => [span.start.length, span.end.length]);
   return distinct([
     chainThrough(`openings-${axis}`, cuts([outside, body, face, ...openings])),
@@ -131,6 +134,8 @@ function collectFrontChains(
       marks,
     ),
   );
+  // Fronts behind a door are measured where one sees them.
+  if (!isGroup) return;
   for (const inner of cell.cells) if (inner.cells.length > 0) collectFrontChains(inner, marks, chains, false);
 }
 

@@ -86,21 +86,24 @@ export function viewOfParts(evaluation: Evaluation): ViewOfParts {
   const slabs = sized.map((entry) => entry.slab);
   let hingeUnknown = 0;
   const parts = sized.map(({ part, slab }): PartInView => {
-    const edges = edgesShown(part, edgesOf(slab, slabs, TOLERANCE_MM));
     const cell = part.cell === undefined ? undefined : cells.get(part.cell);
+    const isBehindDoor = cell?.cell.behind !== undefined;
+    const edges = edgesShown(part, isBehindDoor, edgesOf(slab, slabs, TOLERANCE_MM));
     const hinge = hingeOf(part, slab, cell);
-    if (part.role === 'door' && hinge === undefined) hingeUnknown += 1;
-    const isFront = FRONTS.includes(part.role) || fillsDoor(part);
+    if (part.role === 'door' && hinge === undefined && !isBehindDoor) hingeUnknown += 1;
+    // What stands behind a door is shown as hidden things are, and has its name on the inside elevation.
+    const isFront = !isBehindDoor && (FRONTS.includes(part.role) || fillsDoor(part));
     const name = isFront ? (cell?.cell.name ?? '') : part.role.replace('-', ' ');
     const seen = isSeen(slab, slabs, TOLERANCE_MM);
     return { part, name, slab, edges, seen, isFront, ...(hinge === undefined ? {} : { hinge }) };
   });
-  return { parts, pulls: pullsOf(evaluation), withoutSize, hingeUnknown };
+  return { parts, pulls: pullsOf(evaluation, cells), withoutSize, hingeUnknown };
 }
 
-function pullsOf({ hardware }: Evaluation): readonly PullInView[] {
-  return hardware.flatMap(({ kind, id, label, outline }) => {
+function pullsOf({ hardware }: Evaluation, cells: ReadonlyMap<string, LaidCell>): readonly PullInView[] {
+  return hardware.flatMap(({ kind, id, label, outline, cell }) => {
     if ((kind !== 'pull' && kind !== 'vent') || outline === undefined) return [];
+    if (cell !== undefined && cells.get(cell)?.cell.behind !== undefined) return [];
     const { x, y, isRound } = outline;
     const slab = { x0: realMm(x.from), x1: realMm(x.to), y0: realMm(y.from), y1: realMm(y.to) };
     return Object.values(slab).every(Number.isFinite) ? [{ id, label, slab, isRound }] : [];
@@ -108,11 +111,15 @@ function pullsOf({ hardware }: Evaluation): readonly PullInView[] {
 }
 
 /** What is nearly all hidden is drawn as hidden: the slivers of it that show through gaps would only be specks. */
-function edgesShown(part: Part, { seen, hidden }: SeenEdges): SeenEdges {
+function edgesShown(part: Part, isBehindDoor: boolean, { seen, hidden }: SeenEdges): SeenEdges {
   const length = (stretches: SeenEdges['seen']): number =>
     stretches.reduce((sum, stretch) => sum + stretch.to - stretch.from, 0);
   const isSliver = length(seen) < LEAST_SEEN * (length(seen) + length(hidden));
-  return { seen: isSliver ? [] : seen, hidden: SHOWN_HIDDEN.includes(part.role) ? hidden : [] };
+  return { seen: isSliver ? [] : seen, hidden: isShownHidden(part, isBehindDoor) ? hidden : [] };
+}
+
+function isShownHidden({ role }: Part, isBehindDoor: boolean): boolean {
+  return SHOWN_HIDDEN.includes(role) || (isBehindDoor && FRONTS.includes(role));
 }
 
 /** A panel or a pane of a framed door: the door is lettered there, and the lowest shows how it swings. */

@@ -10,6 +10,7 @@ export * from './design/design.ts';
 export { explain, type TellPlace } from './design/explain.ts';
 export * from './design/figure.ts';
 export * from './design/hanging-design.ts';
+export type { DoorBefore, InsideDesign } from './design/inside-design.ts';
 export * from './design/join-design.ts';
 export * from './design/sequence-design.ts';
 export * from './design/shelf-design.ts';

@@ -25,6 +25,8 @@ describe.each([
   { name: 'sideboard', hinges: 8, pulls: 8 },
   // A pair 42" high or so on three butts each leaf; two drawers with two knobs, two leaves with one.
   { name: 'linen-press', hinges: 6, pulls: 6 },
+  // A pair 60" high or so on three cups each leaf; three drawers behind it and two leaves with a knob.
+  { name: 'pantry', hinges: 6, pulls: 5 },
   { name: 'vanity', hinges: 4, pulls: 4 },
   { name: 'wall-cupboard', hinges: 4, pulls: 2 },
   // Seven drawers with two knobs each.

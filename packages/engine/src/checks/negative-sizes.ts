@@ -2,6 +2,7 @@ import { type Finding, sizeNegative } from '@fettle/findings';
 import { rootOrigin } from '../design/derive.ts';
 import type { Cell, DrawerDesign, FrontFit, PieceDesign, ShelfDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
+import { cellsWithin, type InsideDesign } from '../design/inside-design.ts';
 import { rowDistances } from '../parts/pin-rows.ts';
 import { givenAt } from './written-sizes.ts';
 
@@ -58,13 +59,23 @@ function distancesOf({ carcase, face }: PieceDesign): readonly Distance[] {
   if (face.drawers !== undefined) found.push(...ofDrawer(face.drawers));
   const waiting: Cell[] = [face.root];
   for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
-    if (cell.kind === 'row' || cell.kind === 'stack') waiting.push(...cell.cells);
+    waiting.push(...cellsWithin(cell));
     if (cell.kind === 'open' || cell.kind === 'front') found.push(...ofShelves(cell.shelves));
     if (cell.kind !== 'front') continue;
     if (cell.fit !== undefined) found.push(...ofFit(cell.fit));
     if (cell.drawer !== undefined) found.push(...ofDrawer(cell.drawer));
+    if (cell.inside !== undefined) found.push(...ofInside(cell.inside));
   }
   return found;
+}
+
+function ofInside({ behindDoor, clear }: InsideDesign): readonly Distance[] {
+  return [
+    { words: 'distance behind the door', figure: behindDoor },
+    ...[clear.left, clear.right].flatMap((figure) =>
+      figure === undefined ? [] : [{ words: 'clearance at the side', figure }],
+    ),
+  ];
 }
 
 function ofFit(fit: FrontFit): readonly Distance[] {

@@ -3,7 +3,7 @@ import type { DrawerDesign, FaceDesign, FrontCell, OpenCell } from '../design/de
 import type { Figure } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
-import { reachBehind } from '../layout/front-thickness.ts';
+import { reachBefore, reachBehind } from '../layout/front-thickness.ts';
 import { withinInterior } from '../layout/spans.ts';
 import { compartmentSizes } from '../parts/compartments.ts';
 import { bottomUp, drawerBox } from '../parts/drawer-box.ts';
@@ -39,7 +39,7 @@ function roomOfOpening(
 ): RoomInside {
   const { cell } = laid;
   const opening = withinInterior(laid.opening, layout);
-  const reach = cell.kind === 'front' ? reachBehind(cell, face, layout) : [];
+  const reach = reachBefore(cell, face, layout) ?? [];
   const into = derive('', reach).length.isPositive() ? reach : [];
   return {
     width: opening.x.size,

@@ -16,6 +16,7 @@ import type {
 import type { HeldDesign } from './contents-design.ts';
 import type { Figure } from './figure.ts';
 import type { CatchDesign, HangingDesign, PullsDesign } from './hanging-design.ts';
+import type { DoorBefore, InsideDesign } from './inside-design.ts';
 import type { JoinDesign } from './join-design.ts';
 import type { SequenceDesign } from './sequence-design.ts';
 import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
@@ -207,6 +208,8 @@ interface CellCommon {
   readonly measured?: Figure;
   /** The real front along the parent's direction, where no opening is measured; it replaces whatever was asked. */
   readonly measuredFront?: Figure;
+  /** Of a space behind a door. */
+  readonly behind?: DoorBefore;
 }
 
 /** What was asked for along the parent's direction. `basis` says which face of it the number means. */
@@ -256,6 +259,8 @@ export interface FrontCell extends CellCommon {
   /** The word `door`, where `doors` would make a pair of it. */
   readonly singleOrigin?: Origin;
   readonly shelves?: ShelfDesign;
+  /** Spaces behind it. */
+  readonly inside?: InsideDesign;
   readonly holds?: readonly HeldDesign[];
   readonly vent?: VentDesign;
   /** Overrides the face's fit. */

@@ -64,6 +64,12 @@ export interface HingeEntry {
   readonly screwLength?: Figure;
   readonly screwsEachLeaf?: number;
   readonly cup?: CupFigures;
+  /** In degrees. */
+  readonly opens?: Rational;
+  /** How far its arm or plate stands out from the wood beside the opening. */
+  readonly standsIn?: Figure;
+  /** How far the open door stands in its own opening. */
+  readonly openDoorIn?: Figure;
   readonly price?: Price;
 }
 

@@ -44,7 +44,8 @@ function collect(laid: LaidCell, divisions: Division[]): void {
       });
     });
   }
-  for (const each of cells) collect(each, divisions);
+  // What stands behind a door is not in sight, and cannot be taken hold of.
+  if (cell.kind !== 'front') for (const each of cells) collect(each, divisions);
 }
 
 /** Where the line lies, growing from the space before to the space after it: its middle, between the two openings. */

@@ -1,5 +1,6 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { Cell } from '../design/design.ts';
+import { cellsWithin } from '../design/inside-design.ts';
 import type { CleatsDesign } from '../design/shelf-design.ts';
 import type { HardwareCase } from './fit-hardware.ts';
 import type { FittedHardware, PlacedHardware } from './placed-hardware.ts';
@@ -44,7 +45,7 @@ export function fitCleats({ design, layout, parts }: HardwareCase): FittedHardwa
 }
 
 function collect(cell: Cell, asked: Map<string, CleatsDesign>): void {
-  if (cell.kind === 'row' || cell.kind === 'stack') for (const inner of cell.cells) collect(inner, asked);
-  else if ((cell.kind === 'open' || cell.kind === 'front') && cell.shelves?.cleats !== undefined)
+  for (const inner of cellsWithin(cell)) collect(inner, asked);
+  if ((cell.kind === 'open' || cell.kind === 'front') && cell.shelves?.cleats !== undefined)
     asked.set(cell.id, cell.shelves.cleats);
 }

@@ -39,6 +39,7 @@ export function hungLeaves(face: FaceDesign, layout: CarcaseLayout, root: LaidCe
       for (const inner of laid.cells) visit(inner, cell);
       return;
     }
+    for (const inner of laid.cells) visit(inner, undefined);
     if (cell.kind !== 'front' || cell.what !== 'door') return;
     const deep = frontDeep(cell, face, layout);
     laid.leaves.forEach((leaf, at) => {

@@ -59,6 +59,7 @@ export function planPulls(
       for (const inner of laid.cells) visit(inner, cell);
       return;
     }
+    for (const inner of laid.cells) visit(inner, undefined);
     if (cell.kind !== 'front') return;
     const pulls = cell.pulls ?? (cell.what === 'false-front' ? undefined : face.pulls);
     if (pulls === undefined) return;

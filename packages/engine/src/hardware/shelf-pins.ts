@@ -3,7 +3,7 @@ import type { FrontCell, OpenCell, ShelfDesign } from '../design/design.ts';
 import type { PinRowsDesign } from '../design/shelf-design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import type { FaceOfPart, Feature } from '../joinery/feature.ts';
-import { reachBehind } from '../layout/front-thickness.ts';
+import { reachBefore } from '../layout/front-thickness.ts';
 import { toInterior } from '../layout/spans.ts';
 import type { Length } from '../length/length.ts';
 import { holesUp, holeUnder, holeUp, type RowPlace, rowPlaces } from '../parts/pin-rows.ts';
@@ -45,7 +45,7 @@ export function pinnedShelves({ design, layout, face }: Omit<HardwareCase, 'part
     if ((cell.kind !== 'open' && cell.kind !== 'front') || design.face === undefined) continue;
     const { shelves } = cell;
     if (shelves?.pins === undefined) continue;
-    const into = reachInto(cell.kind === 'front' ? reachBehind(cell, design.face, layout) : undefined);
+    const into = reachInto(reachBefore(cell, design.face, layout));
     found.push({
       cell,
       laid,

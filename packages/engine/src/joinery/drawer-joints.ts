@@ -1,6 +1,7 @@
 import { derive, plus } from '../design/derive.ts';
 import type { Cell, DrawerDesign, FaceDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
+import { cellsWithin } from '../design/inside-design.ts';
 import { groupedBy } from '../grouping.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
@@ -36,7 +37,7 @@ function drawersOf(face: FaceDesign): ReadonlyMap<string, DrawerDesign> {
   const found = new Map<string, DrawerDesign>();
   const waiting: Cell[] = [face.root];
   for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
-    if (cell.kind === 'row' || cell.kind === 'stack') waiting.push(...cell.cells);
+    waiting.push(...cellsWithin(cell));
     const drawer = cell.kind === 'front' && cell.what === 'drawer' ? (cell.drawer ?? face.drawers) : undefined;
     if (drawer !== undefined) found.set(cell.id, drawer);
   }

@@ -3,6 +3,7 @@ import type { DustPanelDesign, FramedDesign, TenonDesign } from '../design/const
 import { derive, less, plus } from '../design/derive.ts';
 import type { Cell, PieceDesign } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
+import { cellsWithin } from '../design/inside-design.ts';
 import { groupedBy } from '../grouping.ts';
 import { doorFrame } from '../layout/front-thickness.ts';
 import { leafId } from '../layout/leaf-ids.ts';
@@ -79,12 +80,12 @@ function framesOf({ carcase, face }: PieceDesign): ReadonlyMap<string, FrameJoin
       const framed = doorFrame(cell, face);
       for (let at = 0; at < cell.leaves; at++) add(leafId(cell, cell.leaves, at), framed);
     }
+    for (const inner of cellsWithin(cell)) visit(inner);
     if (cell.kind !== 'row' && cell.kind !== 'stack') return;
     for (const { id, form, tenons, dustPanel, origin } of cell.dividers) {
       if (form !== 'web-frame' || (tenons === undefined && dustPanel === undefined)) continue;
       frames.set(id, { id, ...ofWebFrame(tenons, dustPanel), origin });
     }
-    for (const inner of cell.cells) visit(inner);
   };
   if (face !== undefined) visit(face.root);
   return frames;

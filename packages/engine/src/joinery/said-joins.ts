@@ -1,5 +1,6 @@
 import type { Origin } from '@fettle/findings';
 import type { Cell, PieceDesign } from '../design/design.ts';
+import { cellsWithin } from '../design/inside-design.ts';
 import type { JoinDesign } from '../design/join-design.ts';
 
 /** Which statements say themselves how their parts are joined, by where they stand in the text. */
@@ -25,8 +26,8 @@ export function saidJoins({ carcase, face }: PieceDesign): SaidJoins {
   }
   const waiting: Cell[] = face === undefined ? [] : [face.root];
   for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
+    waiting.push(...cellsWithin(cell));
     if (cell.kind !== 'row' && cell.kind !== 'stack') continue;
-    waiting.push(...cell.cells);
     for (const divider of cell.dividers) note(divider);
   }
   return said;

@@ -1,6 +1,7 @@
 import { derive, less, plus } from '../design/derive.ts';
 import type { Cell, FaceDesign, FrontCell, FrontFit, GroupCell, LippedFit } from '../design/design.ts';
 import type { Figure } from '../design/figure.ts';
+import type { InsideDesign } from '../design/inside-design.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { Rational } from '../length/rational.ts';
 import type { AxisResult, SolvedCell } from './axis.ts';
@@ -10,7 +11,7 @@ import { edgesOfCells } from './group-axis.ts';
 import { placeAlong } from './place-along.ts';
 import type { SameCircle } from './resolve-same.ts';
 import { type SolvedAxis, solveFace } from './solve-face.ts';
-import { spanFrom, spanUpTo } from './spans.ts';
+import { lessAtEnds, spanFrom, spanUpTo } from './spans.ts';
 import { fitOf } from './touching-fronts.ts';
 
 /**
@@ -41,6 +42,8 @@ export function layOutFace(face: FaceDesign, carcase: CarcaseLayout): FaceLayout
 interface Context {
   readonly face: FaceDesign;
   readonly axes: ReadonlyMap<GroupCell, SolvedAxis>;
+  /** Behind a door: from end to end of its opening, and what of that drawers keep to. */
+  readonly ends?: { readonly whole: Span; readonly clear: Span };
 }
 
 /** The front's size along its parent's direction, as the solver derived it. */
@@ -55,9 +58,9 @@ function layOutCell(context: Context, cell: Cell, opening: Rectangle, edges: Cel
     case 'stack':
       return layOutGroup(context, cell, opening, edges);
     case 'open':
-      return { cell, opening, leaves: [], cells: [], dividers: [] };
+      return { cell, opening: fromEndToEnd(context, opening), leaves: [], cells: [], dividers: [] };
     case 'front':
-      return layOutFront(context.face, cell, opening, edges, front);
+      return layOutFront(context, cell, opening, edges, front);
     default: {
       const unknown: never = cell;
       return unknown;
@@ -90,7 +93,7 @@ function layOutGroup(context: Context, group: GroupCell, opening: Rectangle, out
   const dividers: LaidDivider[] = [];
   group.dividers.forEach((divider, index) => {
     const span = places.boundaries[index];
-    if (span !== undefined && divider.form !== 'none') dividers.push({ divider, at: at(span) });
+    if (span !== undefined && divider.form !== 'none') dividers.push({ divider, at: fromEndToEnd(context, at(span)) });
   });
   return { cell: group, opening, leaves: [], cells, dividers };
 }
@@ -104,13 +107,13 @@ function knownCells(result: AxisResult): readonly SolvedCell[] {
 }
 
 function layOutFront(
-  face: FaceDesign,
+  context: Context,
   cell: FrontCell,
   opening: Rectangle,
   edges: CellEdges,
   along: FrontAlong,
 ): LaidCell {
-  const fit = fitOf(cell, face);
+  const fit = fitOf(cell, context.face);
   const laps = {
     left: lapAt(edges.left, fit),
     right: lapAt(edges.right, fit),
@@ -137,7 +140,24 @@ function layOutFront(
   const front = { x: spanFrom(left, width), y: spanFrom(foot, height) };
   const leaves = leavesOf(cell, fit, front);
   const bodies = fit.kind === 'lipped' ? { bodies: bodiesOf(fit, opening, leaves) } : {};
-  return { cell, opening, front, leaves, ...bodies, cells: [], dividers: [] };
+  const cells = cell.inside === undefined ? [] : [layOutInside(context, cell.inside, opening)];
+  return { cell, opening, front, leaves, ...bodies, cells, dividers: [] };
+}
+
+/** Drawers behind a door keep clear of the ends of its opening; shelves and dividers reach from end to end. */
+function layOutInside(context: Context, inside: InsideDesign, opening: Rectangle): LaidCell {
+  const clear = lessAtEnds(opening.x, inside.clear);
+  const behind = { ...context, ends: { whole: opening.x, clear } };
+  return layOutCell(behind, inside.root, { ...opening, x: clear }, edgesAgainstCase({}), {});
+}
+
+function fromEndToEnd({ ends }: Context, at: Rectangle): Rectangle {
+  if (ends === undefined || ends.whole === ends.clear) return at;
+  const start = at.x.start.length.equals(ends.clear.start.length) ? ends.whole.start : at.x.start;
+  const end = at.x.end.length.equals(ends.clear.end.length) ? ends.whole.end : at.x.end;
+  if (start === at.x.start && end === at.x.end) return at;
+  const size = derive('from end to end of the opening', [plus('where it ends', end), less('where it starts', start)]);
+  return { ...at, x: { start, end, size } };
 }
 
 /** A pair meets with one gap between its leaves, which are equally wide. */

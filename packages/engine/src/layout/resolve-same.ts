@@ -1,4 +1,5 @@
-import type { Figure } from '../design/figure.ts';
+import { derive, plus } from '../design/derive.ts';
+import type { Figure, Operand } from '../design/figure.ts';
 import type { AxisCell, AxisRequest, AxisResult, SameTarget, SolvedCell } from './axis.ts';
 import { copiedFigure, faceMeant, measuredOf, solvedFrom } from './axis-plan.ts';
 import { solveAxis } from './solve-axis.ts';
@@ -13,7 +14,7 @@ export interface AxisToSolve extends Pick<AxisRequest, 'totalLabel' | 'cells' | 
   /** The space there is: known, or the opening that the cell with this id gets in an axis of these. */
   readonly total:
     | { readonly kind: 'given'; readonly figure: Figure }
-    | { readonly kind: 'opening-of'; readonly cell: string };
+    | { readonly kind: 'opening-of'; readonly cell: string; readonly less?: readonly Operand[] };
 }
 
 export interface SolvedAxes {
@@ -47,13 +48,23 @@ export function solveAxes(axes: readonly AxisToSolve[]): SolvedAxes {
   const circles = [...links.circles, ...circling.circles];
   const results = new Map<string, AxisResult>();
   for (const axis of [...order, ...stuck]) {
-    const total = axis.total.kind === 'given' ? axis.total.figure : solved.get(axis.total.cell)?.opening;
+    const total = totalOf(axis.total, solved);
     if (total === undefined) continue;
     const result = solveAxis({ ...axis, total, sameAs: (id) => links.targetOf(id, solved, circling.axes) });
     results.set(axis.id, result);
     for (const cell of result.kind === 'solved' ? result.cells : result.known) solved.set(cell.id, cell);
   }
   return { results, circles };
+}
+
+export function totalOf(
+  total: AxisToSolve['total'],
+  solved: ReadonlyMap<string, Pick<SolvedCell, 'opening'>>,
+): Figure | undefined {
+  if (total.kind === 'given') return total.figure;
+  const opening = solved.get(total.cell)?.opening;
+  if (opening === undefined || total.less === undefined) return opening;
+  return derive('what the opening leaves', [plus('width of the opening', opening), ...total.less]);
 }
 
 interface Place {

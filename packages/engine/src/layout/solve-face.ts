@@ -1,9 +1,12 @@
+import { derive, less, plus } from '../design/derive.ts';
 import type { Cell, FaceDesign, GroupCell } from '../design/design.ts';
+import type { Operand } from '../design/figure.ts';
+import type { InsideDesign } from '../design/inside-design.ts';
 import type { CarcaseLayout } from '../evaluation.ts';
 import type { AxisCell, AxisRequest, AxisResult, SameTarget, SolvedCell } from './axis.ts';
 import { type CellEdges, edgesAgainstCase } from './front-edges.ts';
 import { cellsAndBoundaries, type Direction, directionOf, edgesOfCells } from './group-axis.ts';
-import { type AxisToSolve, type SameCircle, solveAxes } from './resolve-same.ts';
+import { type AxisToSolve, type SameCircle, solveAxes, totalOf } from './resolve-same.ts';
 
 /** Asks the solver for all rows and stacks of the face at once, so that sizes can be copied from one to another. */
 
@@ -37,7 +40,7 @@ export function solveFace(
   }
   const axes = asked.flatMap(({ group, axis }): SolvedAxis[] => {
     const result = results.get(axis.id);
-    const total = axis.total.kind === 'given' ? axis.total.figure : solved.get(axis.total.cell)?.opening;
+    const total = totalOf(axis.total, solved);
     if (result === undefined || total === undefined) return [];
     const { totalLabel, cells, boundaries } = axis;
     const request = { total, totalLabel, cells, boundaries, sameAs: sameAsSolved(cells, byName) };
@@ -60,6 +63,10 @@ function collect(
   space: Readonly<Record<Direction, Giver>>,
   asked: AskedAxis[],
 ): void {
+  if (cell.kind === 'front' && cell.inside !== undefined) {
+    const { root } = cell.inside;
+    collect(face, root, edgesAgainstCase({}), { ...space, width: lessEnds(space.width, cell.inside) }, asked);
+  }
   if (cell.kind !== 'row' && cell.kind !== 'stack') return;
   const direction = directionOf(cell);
   const edges = edgesOfCells(cell, outer, face);
@@ -74,6 +81,20 @@ function collect(
     if (edge === undefined) return;
     collect(face, inner, edge, { ...space, [direction]: { kind: 'opening-of', cell: inner.id } }, asked);
   });
+}
+
+/** Drawers behind a door may have to keep clear of the ends of its opening. */
+function lessEnds(giver: Giver, { clear }: InsideDesign): Giver {
+  const ends: readonly Operand[] = [
+    ...(clear.left === undefined ? [] : [less('clear at left', clear.left)]),
+    ...(clear.right === undefined ? [] : [less('clear at right', clear.right)]),
+  ];
+  if (ends.length === 0) return giver;
+  if (giver.kind === 'opening-of') return { ...giver, less: [...(giver.less ?? []), ...ends] };
+  return {
+    kind: 'given',
+    figure: derive('what the opening leaves', [plus('width of the opening', giver.figure), ...ends]),
+  };
 }
 
 function sameAsSolved(

@@ -46,3 +46,22 @@ function clamped(span: Span, inside: Span): Span {
 export function spanUpTo(end: Figure, size: Figure): Span {
   return { start: derive('where it starts', [plus('where it ends', end), less('its size', size)]), size, end };
 }
+
+/** What is left of a stretch that something keeps clear of at its ends; the stretch itself where nothing does. */
+export function lessAtEnds(span: Span, clear: { readonly left?: Figure; readonly right?: Figure }): Span {
+  const { left, right } = clear;
+  if (left === undefined && right === undefined) return span;
+  const at = (words: string, figure: Figure | undefined) => (figure === undefined ? [] : [less(words, figure)]);
+  const start =
+    left === undefined
+      ? span.start
+      : derive('clear of the left end', [plus('where the opening begins', span.start), plus('clear at left', left)]);
+  return spanFrom(
+    start,
+    derive('what the opening leaves', [
+      plus('width of the opening', span.size),
+      ...at('clear at left', left),
+      ...at('clear at right', right),
+    ]),
+  );
+}

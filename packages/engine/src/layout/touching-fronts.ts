@@ -4,7 +4,7 @@ import type { Cell, Divider, FaceDesign, FrontCell, FrontFit, GroupCell } from '
 
 export type Side = 'left' | 'right' | 'top' | 'bottom';
 
-export function fitOf(cell: FrontCell, face: Pick<FaceDesign, 'fit'>): FrontFit {
+export function fitOf(cell: Pick<FrontCell, 'fit'>, face: Pick<FaceDesign, 'fit'>): FrontFit {
   return cell.fit ?? face.fit;
 }
 

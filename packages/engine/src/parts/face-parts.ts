@@ -3,7 +3,15 @@ import type { FaceDesign, FrontCell, GroupCell } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { CarcaseLayout, LaidCell, LaidDivider, Rectangle, Span } from '../evaluation.ts';
 import { turned } from '../layout/front-edges.ts';
-import { doorFrame, frontDeep, frontMaterial, reachBehind, thickestFront } from '../layout/front-thickness.ts';
+import {
+  doorFrame,
+  frontDeep,
+  frontMaterial,
+  reachBefore,
+  reachBehind,
+  reachBehindDoor,
+  thickestFront,
+} from '../layout/front-thickness.ts';
 import { leafId } from '../layout/leaf-ids.ts';
 import { spanFrom, toInterior } from '../layout/spans.ts';
 import { frontsAtDivider, isBehindFronts, placeOf } from '../layout/touching-fronts.ts';
@@ -48,7 +56,8 @@ function collect(
       for (const inner of laid.cells) collect(face, layout, inner, inSequence, parts);
       return;
     case 'open':
-      if (cell.shelves !== undefined) parts.push(...shelfParts(cell, cell.shelves, undefined, layout, laid.opening));
+      if (cell.shelves !== undefined)
+        parts.push(...shelfParts(cell, cell.shelves, reachBefore(cell, face, layout), layout, laid.opening));
       return;
     case 'front': {
       parts.push(...frontParts(face, cell, layout, laid.leaves, inSequence));
@@ -63,6 +72,7 @@ function collect(
       if (cell.shelves !== undefined) {
         parts.push(...shelfParts(cell, cell.shelves, reachBehind(cell, face, layout), layout, laid.opening));
       }
+      for (const inner of laid.cells) collect(face, layout, inner, inSequence, parts);
       return;
     }
     default: {
@@ -160,10 +170,9 @@ function dividerParts(
   neighbours: readonly LaidCell[],
 ): readonly UnmarkedPart[] {
   const { divider, at } = laid;
-  const inside = layout.inside.z;
   const covering = coveringFronts(group, placeOf(divider, group), face);
   const front = thickestFront(covering, face);
-  const z = front === undefined ? inside : behindFronts(front, layout);
+  const z = dividerDeep(group, front, face, layout);
   const thin = group.kind === 'row' ? 'x' : 'y';
   const run = group.kind === 'row' ? 'y' : 'x';
   const whole = { ...at, [run]: toInterior(at[run], run, layout) };
@@ -183,7 +192,7 @@ function dividerParts(
   const between = neighbourWords(neighbours);
   const { frame } = layout;
   const member =
-    frame === undefined || covering.length > 0
+    frame === undefined || covering.length > 0 || group.behind !== undefined
       ? []
       : [
           slab({
@@ -231,6 +240,21 @@ function coveringFronts(group: GroupCell, at: number, face: FaceDesign): readonl
   if (!isBehindFronts(group, at, face)) return [];
   const { before, after } = frontsAtDivider(group, at);
   return [...before, ...after];
+}
+
+/** Behind a door: from its back, or from the back of the fronts behind it. */
+function dividerDeep(group: GroupCell, front: Figure | undefined, face: FaceDesign, layout: CarcaseLayout): Span {
+  const inside = layout.inside.z;
+  if (group.behind === undefined) return front === undefined ? inside : behindFronts(front, layout);
+  const reach = [
+    ...reachBehindDoor(group.behind, face, layout),
+    ...(front === undefined ? [] : [plus('thickness of the fronts', front)]),
+  ];
+  if (!derive('', reach).length.isPositive()) return inside;
+  return spanFrom(
+    derive('behind the door', [plus('the front of the body', inside.start), ...reach]),
+    derive('from the door to the back', [plus('depth inside', inside.size), ...turned(reach)]),
+  );
 }
 
 /** From the back of the fronts, or from the front of the body where a frame is thicker than they are, to the back. */

@@ -48,6 +48,7 @@ function collect(
     for (const inner of laid.cells) collect(face, layout, inner, cell, drawers);
     return;
   }
+  for (const inner of laid.cells) collect(face, layout, inner, undefined, drawers);
   if (cell.kind !== 'front' || cell.what !== 'drawer') return;
   const drawer = cell.drawer ?? face.drawers;
   const { x, y } = laid.opening;

@@ -159,6 +159,14 @@ export const SHELF_SHY = pair(
   '1.5 mm',
   (size) => `adjustable shelves are ${size} shy at each end`,
 );
+export const INSIDE_BEHIND_DOOR = pair(
+  inch(1, 8),
+  '1/8 inch',
+  mm(3),
+  '3 mm',
+  (size) => `fronts behind a door stand ${size} behind it, common practice`,
+);
+
 export const SHELF_CLEAR = pair(
   inch(1, 8),
   '1/8 inch',

@@ -62,6 +62,9 @@ import { hingesNotPlaced } from './hinges-not-placed.ts';
 import { hungCaseNotJoined } from './hung-case-not-joined.ts';
 import { hungWithBase } from './hung-with-base.ts';
 import { hungWithoutNailer } from './hung-without-nailer.ts';
+import { insideDrawerMeetsDoor } from './inside-drawer-meets-door.ts';
+import { insideDrawerMeetsHinge } from './inside-drawer-meets-hinge.ts';
+import { insidePullMeetsDoor } from './inside-pull-meets-door.ts';
 import { jointBreaksThrough } from './joint-breaks-through.ts';
 import { jointNotThere } from './joint-not-there.ts';
 import { jointThroughEdging } from './joint-through-edging.ts';
@@ -258,6 +261,9 @@ const kinds: readonly AnyKind[] = [
   footCannotTaper,
   hungWithBase,
   hungWithoutNailer,
+  insideDrawerMeetsDoor,
+  insideDrawerMeetsHinge,
+  insidePullMeetsDoor,
   mitreWithoutCorner,
   nailerTooSmall,
   nailerWithoutRoom,

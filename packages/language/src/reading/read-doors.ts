@@ -107,6 +107,9 @@ export function readHinge(statement: Statement, documents: LangiumDocuments): Hi
     ...optional('screwLength', figure('screws <length> long')),
     ...optional('screwsEachLeaf', reader.count('<count> screws in each leaf')),
     ...optional('cup', readCup(reader, statement)),
+    ...optional('opens', reader.number('opens <number> degrees')),
+    ...optional('standsIn', figure('stands <length> into opening')),
+    ...optional('openDoorIn', figure('open door <length> into opening')),
     ...optional('price', priceOf('each', reader.number('costs <number> each'))),
   };
   entries.set(statement, entry);

@@ -1,6 +1,7 @@
 import {
   type Cell,
   type Divider,
+  type DoorBefore,
   type FaceDesign,
   FRONT_THICKNESS,
   type FrontCell,
@@ -10,7 +11,7 @@ import {
   type SizeAsked,
   usual,
 } from '@fettle/engine';
-import { type Origin, saidTwice, shareNotPositive, valueNotUnderstood } from '@fettle/findings';
+import { cannotBeBoth, type Origin, saidTwice, shareNotPositive, valueNotUnderstood } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/face.ts';
@@ -20,6 +21,7 @@ import { readCatches, readHingeSide, readHinges } from './read-doors.ts';
 import { type DrawerSaid, drawerFrom, hasDrawerStatements, readDrawer } from './read-drawer.ts';
 import { type FitMeasures, readFaceFit, readOwnFit } from './read-fits.ts';
 import { readFrontPanel } from './read-fronts.ts';
+import { readInside } from './read-inside.ts';
 import { readPulls } from './read-pulls.ts';
 import { readShelves } from './read-shelves.ts';
 import { readVent } from './read-vent.ts';
@@ -40,6 +42,8 @@ export interface FaceReading {
   readonly measures: FitMeasures;
   /** What is said of all drawers. */
   readonly drawers: DrawerSaid | undefined;
+  /** Of spaces behind a door. */
+  readonly behind?: DoorBefore;
 }
 
 export function readFace(
@@ -97,6 +101,7 @@ function nameCells(group: Statement, path: string, ids: Map<Statement, string>):
   const taken = new Map<string, number>();
   for (const statement of group.statements) {
     const { word } = specOf(statement).spec;
+    if (word === 'inside') nameCells(statement, `${path}/inside`, ids);
     if (!cellWords.has(word)) continue;
     const wanted = statement.name ?? word;
     const count = (taken.get(wanted) ?? 0) + 1;
@@ -109,7 +114,7 @@ function nameCells(group: Statement, path: string, ids: Map<Statement, string>):
 
 type CellBasics = Pick<
   GroupCell,
-  'id' | 'origin' | 'sizeOrigin' | 'along' | 'name' | 'atLeast' | 'atMost' | 'measured' | 'measuredFront'
+  'id' | 'origin' | 'sizeOrigin' | 'along' | 'name' | 'atLeast' | 'atMost' | 'measured' | 'measuredFront' | 'behind'
 >;
 
 function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 'stack'): Cell {
@@ -135,7 +140,10 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         word === 'drawer' && hasDrawerStatements(statement)
           ? drawerFrom(readDrawer(context, statement), reading.drawers, context.units.unit)
           : undefined;
-      const fit = readOwnFit(new Reader(statement, vocabulary.drawer, context), reading.measures);
+      const fit = readFit(reading, statement);
+      const shelves = readShelves(context, statement, reading.sides);
+      // Of the two only one can be, which is told where that is read.
+      const hasInside = bodyStatements(statement, 'inside').length > 0;
       const pair =
         word === 'doors'
           ? bodyStatements(statement, 'single').length === 0
@@ -152,7 +160,8 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         ...(word === 'drawer' || word === 'false-front' ? {} : readHinges(context, statement)),
         ...readCatches(context, statement),
         ...readPulls(context, statement),
-        ...readShelves(context, statement, reading.sides),
+        ...(hasInside ? {} : shelves),
+        ...readWithin(reading, statement, { ...basics, ...(front && { front }), ...(fit && { fit }) }),
         ...readContents(context, statement),
         ...readVent(context, statement),
         ...(fit === undefined ? {} : { fit }),
@@ -161,6 +170,35 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
       };
     }
   }
+}
+
+/** Of a front behind a door only one can be. */
+function readFit(reading: FaceReading, statement: Statement): FrontFit | undefined {
+  const { context } = reading;
+  const own = readOwnFit(new Reader(statement, vocabulary.drawer, context), reading.measures);
+  if (reading.behind === undefined) return own;
+  if (own !== undefined && own.kind !== 'inset') {
+    context.findings.push(
+      cannotBeBoth.at(headOrigin(context, statement), {
+        words: own.kind,
+        other: 'inside',
+        place: 'a front behind a door',
+      }),
+    );
+  }
+  return reading.fit;
+}
+
+/** Fronts behind a door lie inside the case, whatever the door does. */
+function readWithin(
+  reading: FaceReading,
+  statement: Statement,
+  door: Parameters<typeof readInside>[2],
+): Pick<FrontCell, 'inside'> {
+  const fit: FrontFit = { kind: 'inset', gap: reading.fit.gap };
+  return readInside(reading.context, statement, door, reading.fit, (found, behind, basics) =>
+    readGroup({ ...reading, fit, behind }, found, 'stack', basics),
+  );
 }
 
 function readMadeAsOne(context: ReadContext, statement: Statement): Pick<FrontCell, 'madeAsOne'> {
@@ -207,6 +245,7 @@ function readBasics(reading: FaceReading, statement: Statement, parent: 'row' | 
     origin: reader.origin,
     sizeOrigin: asked.origin ?? reader.origin,
     along: asked.along,
+    ...(reading.behind === undefined ? {} : { behind: reading.behind }),
     ...(atLeast === undefined ? {} : { atLeast }),
     ...(atMost === undefined ? {} : { atMost }),
     ...(measured === undefined ? {} : { measured }),

@@ -47,6 +47,15 @@ const ownFront = statement('fronts', 'The stock of this front, where it differs 
   phrases: { ...fromStock, ...framedPhrase },
   body: () => frontsBody,
 });
+const inside = statement('inside', 'What stands behind the door, from top to bottom: drawers, shelves, open spaces.', {
+  phrases: {
+    '<length> behind door': 'From the back of the closed door to the fronts in here: room for their pulls.',
+    '<length> clear each side': 'Drawers in here stay away from both ends of the opening, past hinges and open doors.',
+    '<length> clear at left': 'They stay away from its left end.',
+    '<length> clear at right': 'They stay away from its right end.',
+  },
+  body: () => groupNoun('stack'),
+});
 const doorBody = noun('doors', 'A door or a pair of doors.', [
   pair,
   single,
@@ -55,6 +64,7 @@ const doorBody = noun('doors', 'A door or a pair of doors.', [
   stop,
   pulls,
   shelves,
+  inside,
   holds,
   vent,
   ownFront,
@@ -308,4 +318,4 @@ export const drawerSpecs = {
   clear,
 };
 export const compartmentSpec = compartment;
-export const frontSpecs = { shelves, holds, hinges, pair, single, ownFront };
+export const frontSpecs = { shelves, inside, holds, hinges, pair, single, ownFront };

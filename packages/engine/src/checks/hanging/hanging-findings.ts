@@ -3,6 +3,7 @@ import type { TradeCase } from '../trade/case-facts.ts';
 import { catchFindings } from './catch-findings.ts';
 import { glassFindings } from './glass-findings.ts';
 import { hingeFindings } from './hinge-findings.ts';
+import { insideDoorFindings } from './inside-doors.ts';
 import { openDoorFindings } from './open-doors.ts';
 import { pullFindings } from './pull-findings.ts';
 
@@ -12,6 +13,7 @@ export function hangingFindings(one: TradeCase): readonly Finding[] {
     ...hingeFindings(one),
     ...pullFindings(one),
     ...openDoorFindings(one),
+    ...insideDoorFindings(one),
     ...glassFindings(one),
     ...catchFindings(one),
   ];

@@ -20,8 +20,8 @@ export function cellsIn(root: LaidCell): readonly NamedCell[] {
     const group = within.at(-1);
     found.push({ laid, within, ...(group === undefined ? {} : { group }) });
     const { cell } = laid;
-    if (cell.kind !== 'row' && cell.kind !== 'stack') return;
-    for (const inner of laid.cells) visit(inner, [...within, cell]);
+    const around = cell.kind === 'row' || cell.kind === 'stack' ? [...within, cell] : within;
+    for (const inner of laid.cells) visit(inner, around);
   };
   visit(root, []);
   return found;

@@ -1,5 +1,6 @@
 import { type Finding, gapUnusual } from '@fettle/findings';
 import type { Cell } from '../../design/design.ts';
+import { cellsWithin } from '../../design/inside-design.ts';
 import { limitIn, NARROWEST_GAP, USUAL_GAP, WIDEST_GAP } from '../../tables/trade-limits.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
@@ -31,7 +32,7 @@ export function gapFindings({ design, face }: TradeCase): readonly Finding[] {
 
 /** Whether each row and stack has something that takes the rest, so that another gap breaks no sum. */
 function canGive(cell: Cell): boolean {
-  if (cell.kind !== 'row' && cell.kind !== 'stack') return true;
+  if (cell.kind !== 'row' && cell.kind !== 'stack') return cellsWithin(cell).every(canGive);
   const gives = cell.cells.some(
     ({ along, atLeast, atMost, measured }) =>
       (along.kind === 'rest' || along.kind === 'share') &&

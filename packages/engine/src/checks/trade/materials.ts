@@ -1,5 +1,6 @@
 import type { Origin } from '@fettle/findings';
 import type { Cell, DrawerDesign, Material, PieceDesign } from '../../design/design.ts';
+import { cellsWithin } from '../../design/inside-design.ts';
 
 /** Every material a design names, with the statement that names it. Things that borrow another's material are left out. */
 export interface NamedMaterial {
@@ -42,6 +43,7 @@ export function materialsOf(design: PieceDesign): readonly NamedMaterial[] {
         add(cell.shelves?.material, cell.shelves?.origin);
         add(cell.front, cell.front?.origin);
         addDrawer(cell.drawer);
+        for (const inner of cellsWithin(cell)) visit(inner);
         return;
       default: {
         const unknown: never = cell;

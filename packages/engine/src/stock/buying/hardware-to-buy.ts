@@ -1,4 +1,5 @@
 import type { Cell } from '../../design/design.ts';
+import { cellsWithin } from '../../design/inside-design.ts';
 import type { Price } from '../../design/shop.ts';
 import type { Evaluation, LaidCell } from '../../evaluation.ts';
 import type { HardwareKind, PlacedHardware } from '../../hardware/placed-hardware.ts';
@@ -123,7 +124,7 @@ function entriesOf(face: Evaluation['design']['face']): ReadonlyMap<string, Know
     if (entry !== undefined) entries.set(entry.name, entry);
   };
   const visit = (cell: Cell): void => {
-    if (cell.kind === 'row' || cell.kind === 'stack') for (const inner of cell.cells) visit(inner);
+    for (const inner of cellsWithin(cell)) visit(inner);
     if (cell.kind === 'front') {
       note(cell.hinges);
       note(cell.pulls?.entry);
