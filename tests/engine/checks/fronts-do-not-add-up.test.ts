@@ -47,9 +47,11 @@ describe('a stack of written fronts', () => {
     expect(finding.origin).toEqual(stackOfDrawers.cells[3]?.sizeOrigin);
     expect(relatedSentences(finding)).toEqual([
       'the height there is, 229/8", follows from here',
+      '"blankets" takes 11"',
       '"maps" takes 7"',
       '"dice" takes 6"',
       '"cards" takes 5"',
+      '5 gaps of 3/32" take 15/32"',
     ]);
     const height = design.size.height?.reason;
     expect(height?.kind === 'given' && finding.related[0]?.origin).toEqual(height?.kind === 'given' && height.origin);
@@ -93,6 +95,16 @@ describe('other sums', () => {
     const root = row('row', rest, [open('a', opening('10')), open('b', opening('10'))], [partition('p', '3/4')]);
     const finding = findingOf(caseWithFace('20', '10', root));
     expect(sentence(finding)).toBe('openings and dividers need 83/4", there is 20" of width: 3/4" too much');
+  });
+
+  it('every term of a row of openings has its place, the partition too', () => {
+    const root = row('row', rest, [open('a', opening('10')), open('b', opening('10'))], [partition('p', '3/4')]);
+    expect(relatedSentences(findingOf(caseWithFace('20', '10', root)))).toEqual([
+      'the width there is, 20", follows from here',
+      '"a" takes 10"',
+      '"b" takes 10"',
+      'the partition seen here takes 3/4"',
+    ]);
   });
 
   it('a measured opening is never asked to give', () => {

@@ -121,10 +121,52 @@ function differenceFinding(
       ...shownBetween(axis),
     },
     {
-      related: [...totalRelated(axis, failure.available, laps), ...fixedRelated(axis, failure.blame, blamed)],
+      related: [
+        ...totalRelated(axis, failure.available, laps),
+        ...fixedRelated(axis, failure.blame, undefined),
+        ...dividersRelated(axis),
+        ...gapsRelated(axis, failure, laps),
+      ],
       mends: sumMends(axis, failure, mark),
     },
   );
+}
+
+/** Each divider that is seen between the spaces. */
+function dividersRelated(axis: SolvedAxis): readonly Related[] {
+  if (shownBetween(axis).between === undefined) return [];
+  return axis.group.dividers
+    .filter(({ form, mode }) => form !== 'none' && mode === 'shown')
+    .map(({ origin, material }) => {
+      const words = axis.group.kind === 'row' ? 'partition' : 'divider';
+      return { role: 'divider', values: { words, size: material.thickness.length }, origin };
+    });
+}
+
+/** What is left of the sum beside fronts and what is seen between them. Openings without fronts have no gaps. */
+function gapsRelated(
+  axis: SolvedAxis,
+  { needed, blame }: Extract<AxisFailure, { kind: 'difference' }>,
+  laps: Length,
+): readonly Related[] {
+  const { cells } = axis.request;
+  const deltas = cells.flatMap(({ deltaStart, deltaEnd }) => [...deltaStart, ...deltaEnd]);
+  const gap = deltas.find(({ sign, label }) => sign === '-' && label === 'gap')?.figure;
+  const origin = gap && rootOrigin(gap);
+  if (gap === undefined || origin === undefined || !cells.every(({ hasFront }) => hasFront)) return [];
+  const fronts = cells.flatMap(({ id, deltaStart, deltaEnd }) => {
+    const size = blame.find((one) => one.id === id);
+    if (size === undefined) return [];
+    const { basis, figure } = size;
+    return [basis === 'front' ? figure.length : derive('', [...deltaStart, ...deltaEnd]).length.plus(figure.length)];
+  });
+  if (fronts.length < cells.length) return [];
+  const between = shownBetween(axis).between?.total ?? Length.zero;
+  const size = needed.length.plus(laps).minus(Length.sum(fronts)).minus(between);
+  if (!size.isPositive()) return [];
+  const count = gap.length.isPositive() ? size.ratioTo(gap.length) : undefined;
+  const counted = count?.isWhole() === true ? { count: count.toNumber(), each: gap.length } : {};
+  return [{ role: 'gaps', values: { size, ...counted }, origin }];
 }
 
 /** The wood that is seen between the spaces; of what fronts lap only some is seen, and it counts among the gaps. */

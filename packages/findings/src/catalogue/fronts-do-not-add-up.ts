@@ -38,6 +38,9 @@ export const frontsDoNotAddUp = defineFinding<{
     total: (values, say) =>
       `the ${String(values['axis'])} there is, ${say.length(values['available'] as Measure)}, follows from here`,
     fixed: (values, say) => `${subject(values, say)} takes ${say.length(values['size'] as Measure)}`,
+    divider: (values, say) => `the ${String(values['words'])} seen here takes ${say.length(values['size'] as Measure)}`,
+    gaps: (values, say) =>
+      `${values['count'] === undefined ? 'the gaps' : `${String(values['count'])} gaps of ${say.length(values['each'] as Measure)}`} take ${say.length(values['size'] as Measure)}`,
   },
   mends: {
     resize: (values, say) =>
