@@ -1,5 +1,6 @@
 import { evaluateDocument } from '@fettle/language';
 import { describe, expect, it } from 'vitest';
+import { hardwareToBuy } from '../../packages/engine/src/stock/buying/hardware-to-buy.ts';
 import { checkFixes, findingsIn } from '../findings/applying-fixes.ts';
 import { drawerChest } from '../findings/drawer-mistakes.ts';
 import { readFixture } from './harness/fixture.ts';
@@ -48,6 +49,32 @@ describe('a packer beside a rail', () => {
       '15/8',
       '13/8',
     ]);
+  });
+});
+
+describe('what packers are fastened with', () => {
+  const packed = 'slides "plain 14", 1 above lower edge of front   packers of "maple"';
+  const rails = 'top-rail 2 wide   bottom-rail 1-1/2 wide';
+  const bought = async (panel: string) => {
+    const evaluation = await pieceIn(framed(rails, panel, packed));
+    return {
+      packers: evaluation.parts.filter(({ role }) => role === 'packer').length,
+      screws: hardwareToBuy(evaluation).flatMap(({ usualFor, quantity }) =>
+        usualFor?.includes('packers') ? [quantity] : [],
+      ),
+    };
+  };
+
+  it('is counted, two screws to each, where it lies on plywood', async () => {
+    const { packers, screws } = await bought('panel "thin" in groove 3/8 deep');
+    expect(packers).toBeGreaterThan(0);
+    expect(screws).toEqual([2 * packers]);
+  });
+
+  it('is nothing that would pin a solid panel', async () => {
+    const { packers, screws } = await bought('panel "maple" thick 1/4, in groove 3/8 deep, float 1/16 each side');
+    expect(packers).toBeGreaterThan(0);
+    expect(screws).toEqual([]);
   });
 });
 

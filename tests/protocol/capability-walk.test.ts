@@ -128,7 +128,7 @@ const cases: Readonly<Record<string, Case>> = {
   signatureHelpProvider: async (walker) => {
     const position = { ...walker.at('in groove', 'in groove 1/4 deep') };
     const help = await walker.ask<SignatureHelp>('signatureHelp', { position });
-    expect(help.signatures.map(({ label }) => label)).toContain('in groove length deep');
+    expect(help.signatures.map(({ label }) => label)).toContain('in groove ⟨depth⟩ deep');
     // Of the marks that are announced a blank asks within a phrase, and a comma goes on asking behind one.
     const { triggerCharacters, retriggerCharacters } = walker.announced.signatureHelpProvider ?? {};
     expect([triggerCharacters, retriggerCharacters]).toEqual([[' '], [',']]);
@@ -140,8 +140,8 @@ const cases: Readonly<Record<string, Case>> = {
       });
       return more?.signatures.map(({ label }) => label) ?? [];
     };
-    expect(await typed('plinth 3 high, set ', ' ')).toContain('set back length');
-    expect(await typed('plinth 3 high,', ',')).toContain('set back length');
+    expect(await typed('plinth 3 high, set ', ' ')).toContain('set back ⟨length⟩');
+    expect(await typed('plinth 3 high,', ',')).toContain('set back ⟨length⟩');
   },
   definitionProvider: async (walker) => {
     const [found] = await walker.ask<LocationLink[]>('definition', {

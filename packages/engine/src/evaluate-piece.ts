@@ -117,6 +117,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
     joints: joined.joints,
     hardware: hardware.placed,
     machines: shop.machines ?? [],
+    screws: shop.screws ?? [],
     findings: [
       ...(isCause ? absurd.map((finding) => ({ ...finding, severity: 'error' as const })) : [...absurd, ...followed]),
       ...written,

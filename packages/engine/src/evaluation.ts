@@ -1,7 +1,7 @@
 import type { Finding } from '@fettle/findings';
 import type { Cell, Divider, FrameDesign, PieceDesign } from './design/design.ts';
 import type { Figure } from './design/figure.ts';
-import type { MachineEntry } from './design/shop.ts';
+import type { MachineEntry, ScrewEntry } from './design/shop.ts';
 import type { PlacedHardware } from './hardware/placed-hardware.ts';
 import type { Joint } from './joinery/joint.ts';
 import type { LengthUnit } from './length/length.ts';
@@ -87,5 +87,7 @@ export interface Evaluation {
   readonly hardware: readonly PlacedHardware[];
   /** Of the shop the piece is made in; absent while the piece has no case. */
   readonly machines?: readonly MachineEntry[];
+  /** Those that the shop has, for what is screwed and names none; absent while the piece has no case. */
+  readonly screws?: readonly ScrewEntry[];
   readonly findings: readonly Finding[];
 }

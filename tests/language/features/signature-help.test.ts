@@ -28,17 +28,28 @@ const blankTyped = { triggerKind: 2, triggerCharacter: ' ', isRetrigger: false }
 
 describe('help inside a statement', () => {
   test('a phrase that has begun tells what comes next', async () => {
-    expect(await phrases('piece "a" { size 60 <|> }')).toEqual(['length [wide]', 'length [high]', 'length [deep]']);
-    expect(await phrases('piece "a" { case { back in groove <|> } }')).toEqual(['in groove [length] deep']);
+    expect(await phrases('piece "a" { size 60 <|> }')).toEqual(['⟨width⟩ [wide]', '⟨height⟩ [high]', '⟨depth⟩ [deep]']);
+    expect(await phrases('piece "a" { case { back in groove <|> } }')).toEqual(['in groove [⟨depth⟩] deep']);
   });
 
   test('a number or a word that is still being typed has not been said yet', async () => {
-    expect(await phrases('piece "a" { case { back in groove 1/<|> } }')).toEqual(['in groove [length] deep']);
-    expect(await phrases('piece "a" { case { back in gro<|> } }')).toContain('in [groove] length deep');
+    expect(await phrases('piece "a" { case { back in groove 1/<|> } }')).toEqual(['in groove [⟨depth⟩] deep']);
+    expect(await phrases('piece "a" { case { back in gro<|> } }')).toContain('in [groove] ⟨depth⟩ deep');
+  });
+
+  test('what is to be put in is called by what it measures, and names by what they are names of', async () => {
+    expect(await phrases('piece "a" { face inset { drawer "d" front <|> } }')).toEqual([
+      'front [⟨height⟩] high',
+      'front [⟨width⟩] wide',
+    ]);
+    const slides = await phrases('piece "a" { face inset { drawers { slides <|> } } }');
+    expect(slides).toContain('["⟨slide⟩"]');
+    expect(slides).toContain('[⟨height⟩] above lower edge of front');
+    expect(await phrases('piece "a" { face inset { open "d" { shelves <|> } } }')).toContain('[⟨how many⟩] adjustable');
   });
 
   test('what is said already is not offered again', async () => {
-    expect(await phrases('piece "a" { size 60 wide, <|> }')).toEqual(['[length] high', '[length] deep']);
+    expect(await phrases('piece "a" { size 60 wide, <|> }')).toEqual(['[⟨height⟩] high', '[⟨depth⟩] deep']);
   });
 
   test('typing a blank shows it only inside a phrase, asking for it always', async () => {

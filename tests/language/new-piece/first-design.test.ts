@@ -47,7 +47,7 @@ function designOf(answers: NewPieceAnswers): FirstDesign {
 
 const contents = ['papers', 'clothes', 'boxes', 'books'] as const;
 const subsets = Array.from({ length: 15 }, (_, index) => contents.filter((_each, bit) => ((index + 1) >> bit) & 1));
-const rulers = ['inches-32', 'inches-16', 'mm-1', 'mm-half'] as const;
+const rulers = ['inches-32', 'inches-64', 'inches-16', 'mm-1', 'mm-half'] as const;
 const households = ['adults', 'children', 'seated'] as const;
 const statures = ['low', 'side', 'chest', 'tall', 'full'] as const;
 
@@ -94,6 +94,20 @@ async function expectSound(given: NewPieceAnswers) {
   expect(labels.includes('drawer front'), made.piece.text).toBe(holds.includes('papers') || holds.includes('clothes'));
   expect(labels.includes('door'), made.piece.text).toBe(holds.includes('boxes'));
   expect(made.piece.text.includes('open "'), made.piece.text).toBe(holds.includes('books'));
+  // Drawers run on something, and whatever opens has what it hangs on and what it is opened by.
+  const { hardware, parts } = piece.evaluation;
+  const kindsOn = (id: string) => new Set(hardware.flatMap(({ kind, on }) => (on.includes(id) ? [kind] : [])));
+  for (const { id, role, label, cell } of parts) {
+    const kinds = kindsOn(id);
+    if (role === 'door')
+      expect([label, kinds.has('hinge'), kinds.has('pull')], made.piece.text).toEqual([label, true, true]);
+    if (role === 'drawer-front') expect([label, kinds.has('pull')], made.piece.text).toEqual([label, true]);
+    if (role === 'drawer-side')
+      expect([label, hardware.some((each) => each.kind === 'slide' && each.cell === cell)], made.piece.text).toEqual([
+        label,
+        true,
+      ]);
+  }
   // Real sizes, read back from the parts: nothing stands out of the place.
   for (const part of piece.evaluation.parts) {
     for (const [axis, room] of [
@@ -182,7 +196,11 @@ piece "Hall cupboard" {
 
   face overlay full, gap 1/8 {
     row {
-      doors "left doors" share 1 { pair   shelves 2 adjustable of "birch ply 3/4" }
+      doors "left doors" share 1 {
+        pair
+        hinges "half cup", "full cup" at left
+        shelves 2 adjustable of "birch ply 3/4"
+      }
       partition "birch ply 3/4", behind fronts
       stack share 1 {
         drawer "right drawer 1" front 5-3/4 high
@@ -199,8 +217,12 @@ piece "Hall cupboard" {
       corners rabbet
       slides "side mount 14"
     }
+    pulls "knob 1-1/4"
   }
 }
 `);
+    // A shop file has every name that the piece asks of it, and each can be changed there.
+    for (const [, named] of piece.text.matchAll(/(?:hinges|at left|slides|pulls) "([^"]+)"/g))
+      expect(shop?.text).toContain(`"${named}"`);
   });
 });

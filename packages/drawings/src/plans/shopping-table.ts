@@ -126,7 +126,7 @@ function hardwareRow(row: HardwareRow, units: Units): TableRow {
     : [
         usualFor === undefined
           ? 'counted at what is usual: the shop does not say enough to place them'
-          : `${usualFor}, as many as is usual; no longer than this`,
+          : `${usualFor}, as many as is usual${entry === undefined ? '; no longer than this' : ''}`,
       ];
   const least = what === 'anchor' && size !== undefined ? ['at least this long, to reach into studs or masonry'] : [];
   const notes = [...(inPairs ? ['pairs'] : []), ...least, ...counted, ...screwWords].join('; ');

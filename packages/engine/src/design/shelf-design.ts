@@ -1,7 +1,7 @@
 import type { Origin } from '@fettle/findings';
 import type { Material } from './design.ts';
 import type { Figure } from './figure.ts';
-import type { ScrewEntry } from './shop.ts';
+import type { Price, ScrewEntry } from './shop.ts';
 
 /** What carries shelves, and where they lie when that is not left to even spreading. */
 
@@ -24,6 +24,8 @@ export interface PinRowsDesign {
   readonly highest?: Figure;
   /** They keep to the pitch of the 32 mm system, from front to back too. */
   readonly isSystem: boolean;
+  /** Of one pin. */
+  readonly price?: Price;
 }
 
 /** Strips on both ends of the opening that the ends of a shelf lie on. */

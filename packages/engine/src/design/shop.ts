@@ -180,4 +180,5 @@ export interface ShopOffer {
   readonly cutters?: readonly CutterEntry[];
   readonly machines?: readonly MachineEntry[];
   readonly stocks?: readonly Stock[];
+  readonly screws?: readonly ScrewEntry[];
 }

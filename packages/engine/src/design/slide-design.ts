@@ -53,6 +53,8 @@ export interface SlideScrews {
   readonly diameter: Figure;
   /** Into the side of the box, where those are others. */
   readonly inBox?: Figure;
+  /** Of one, where they do not come with the slide. */
+  readonly price?: Price;
 }
 
 /** The line of a slide that is set, and what it is measured from; the same for every drawer that it is said of. */

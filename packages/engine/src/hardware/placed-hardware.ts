@@ -29,6 +29,8 @@ export interface PlacedHardware {
   readonly packing?: Packing;
   /** The statement after which packers may be asked for; absent where they are of no use. */
   readonly packersAfter?: Origin;
+  /** Of one, where no entry of a shop file tells it. */
+  readonly price?: Price;
   /** The statement that asked for it. */
   readonly origin: Origin;
 }

@@ -169,6 +169,7 @@ function pinsOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readonl
             on: [part.id],
             set: [{ words: 'from the lower edge of the opening', figure: up }, row.set],
             screws: [],
+            ...(pins.price === undefined ? {} : { price: pins.price }),
             origin: pins.origin,
           },
         ];

@@ -55,17 +55,36 @@ const triggeredByCharacter = 2;
 
 function signature({ phrase, next }: Continuation): SignatureInformation {
   let label = '';
-  const parameters = phrase.items.map((item) => {
+  const parameters = phrase.items.map((item, at) => {
     if (label !== '') label += ' ';
     const start = label.length;
-    label += itemWords(item);
+    label += itemWords(item, phrase.items[at - 1], phrase.items[at + 1]);
     return { label: [start, label.length] as [number, number] };
   });
   const later = phrase.checked ? '' : ' Understood, and not checked yet.';
   return { label, documentation: `${phrase.doc}${later}`, parameters, activeParameter: next };
 }
 
-function itemWords(item: PhraseItem): string {
+/** What is to be put in stands in brackets of its own, so that nobody takes it for a word to be typed. */
+function itemWords(item: PhraseItem, before: PhraseItem | undefined, after: PhraseItem | undefined): string {
   if (item.kind === 'word') return item.word;
-  return item.refers || item.slot === 'path' ? `"${item.slot}"` : item.slot;
+  if (item.refers || item.slot === 'path') return `"⟨${item.slot}⟩"`;
+  if (item.slot === 'count') return '⟨how many⟩';
+  if (item.slot !== 'length') return `⟨${item.slot}⟩`;
+  const beside = [after, before].flatMap((each) => (each?.kind === 'word' ? (measureNames[each.word] ?? []) : []));
+  return `⟨${beside[0] ?? 'length'}⟩`;
 }
+
+/** What one calls the measure that such a word stands beside. */
+const measureNames: Readonly<Record<string, string>> = {
+  wide: 'width',
+  high: 'height',
+  deep: 'depth',
+  thick: 'thickness',
+  up: 'height',
+  apart: 'distance',
+  from: 'distance',
+  in: 'distance',
+  above: 'height',
+  behind: 'distance',
+};

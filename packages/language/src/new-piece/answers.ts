@@ -5,7 +5,7 @@ import { Length, type LengthUnit, parseTradeLength, Rational } from '@fettle/eng
  * process; knows nothing of how they are asked.
  */
 
-export const rulers = ['inches-32', 'inches-16', 'mm-1', 'mm-half'] as const;
+export const rulers = ['inches-32', 'inches-64', 'inches-16', 'mm-1', 'mm-half'] as const;
 export type Ruler = (typeof rulers)[number];
 export const contents = ['papers', 'clothes', 'boxes', 'books'] as const;
 export type Content = (typeof contents)[number];
@@ -37,9 +37,10 @@ export interface System {
 }
 
 export function systemOf(ruler: Ruler): System {
-  const inches = ruler === 'inches-32' || ruler === 'inches-16';
+  const inches = ruler.startsWith('inches');
   const words = {
     'inches-32': 'inches to 1/32',
+    'inches-64': 'inches to 1/64',
     'inches-16': 'inches to 1/16',
     'mm-1': 'mm to 1',
     'mm-half': 'mm to 0.5',

@@ -2,7 +2,7 @@ import { URI } from 'langium';
 import { createFettleServices } from '../fettle-module.ts';
 import { systemOf } from './answers.ts';
 import { writeShop } from './starter-shop.ts';
-import { cautions, type FirstDesign, writePiece } from './write-piece.ts';
+import { cautions, type FirstDesign, hangings, writePiece } from './write-piece.ts';
 
 /**
  * From everything there is to know to files: the text of the piece, and a shop file beside it where none of those that
@@ -28,11 +28,13 @@ export async function makeNewPiece(design: FirstDesign, beside: ReadonlyMap<stri
   const name = unusedName(fileStem(design.name), taken);
   const told = { cautions: cautions(design) };
   for (const shop of shopNames()) {
-    const text = writePiece(design, shop);
     const standing = beside.get(shop);
-    if (standing !== undefined && (await isClean(text, shop, standing))) return { piece: { name, text }, ...told };
+    const known = standing === undefined ? undefined : await cleanText(design, shop, standing);
+    if (known !== undefined) return { piece: { name, text: known }, ...told };
     if (!taken.has(shop)) {
-      return { piece: { name, text }, shop: { name: shop, text: writeShop(systemOf(design.ruler)) }, ...told };
+      const own = writeShop(systemOf(design.ruler));
+      const text = (await cleanText(design, shop, own)) ?? writePiece(design, shop);
+      return { piece: { name, text }, shop: { name: shop, text: own }, ...told };
     }
   }
   throw new Error('every name for a shop file is taken');
@@ -43,6 +45,16 @@ function* shopNames(): Generator<string> {
   yield 'shop.fettle';
   for (let number = 1; number < 1000; number++)
     yield number === 1 ? 'first-shop.fettle' : `first-shop-${number}.fettle`;
+}
+
+/** The first way to hang its doors that is sound with that shop file; undefined where none is. */
+async function cleanText(design: FirstDesign, shopName: string, shop: string): Promise<string | undefined> {
+  const ways = design.holds.includes('boxes') ? hangings : hangings.slice(0, 1);
+  for (const hanging of ways) {
+    const text = writePiece(design, shopName, hanging);
+    if (await isClean(text, shopName, shop)) return text;
+  }
+  return undefined;
 }
 
 /** Neither an error nor a warning against the piece when it uses that shop file. */

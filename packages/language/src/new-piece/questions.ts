@@ -150,6 +150,7 @@ function rulerQuestion(usual: Ruler): Question {
     prompt: 'What do you measure with?',
     options: [
       { id: 'inches-32', label: 'Inches, to 1/32"', detail: 'Bare numbers are inches; the finest mark is 1/32"' },
+      { id: 'inches-64', label: 'Inches, to 1/64"', detail: 'Bare numbers are inches; the finest mark is 1/64"' },
       { id: 'inches-16', label: 'Inches, to 1/16"', detail: 'Bare numbers are inches; the finest mark is 1/16"' },
       { id: 'mm-1', label: 'Millimetres', detail: 'Bare numbers are millimetres; the finest mark is 1 mm' },
       {

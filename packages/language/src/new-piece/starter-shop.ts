@@ -2,7 +2,7 @@ import { Length } from '@fettle/engine';
 import type { System } from './answers.ts';
 
 /**
- * A first shop file, for whoever has none: the stock and slides a first design is made of. The real thicknesses are what
+ * A first shop file, for whoever has none: the stock and the hardware a first design is made of. The real thicknesses are what
  * such plywood usually measures (common practice, no source); one's own caliper knows better.
  */
 
@@ -13,7 +13,11 @@ export interface StockNames {
   readonly thin: string;
   /** For a back that a wall fastening holds. */
   readonly backing: string;
+  readonly pull: string;
 }
+
+/** By what a hinge is fixed to: a side that its door lies on, a partition that two doors share, or wood beside an inset door. */
+export const hingeNames = { side: 'full cup', partition: 'half cup', inset: 'inset cup' } as const;
 
 export function stockNames(system: System): StockNames {
   return system.unit === 'in'
@@ -23,6 +27,7 @@ export function stockNames(system: System): StockNames {
         box: 'birch ply 1/2',
         thin: 'birch ply 1/4',
         backing: 'backing ply 3/4',
+        pull: 'knob 1-1/4',
       }
     : {
         panel: 'birch ply 18',
@@ -30,6 +35,7 @@ export function stockNames(system: System): StockNames {
         box: 'birch ply 12',
         thin: 'birch ply 9',
         backing: 'backing ply 18',
+        pull: 'knob 30',
       };
 }
 
@@ -50,8 +56,29 @@ export function writeShop(system: System): string {
   return system.unit === 'in' ? inInches : inMillimetres;
 }
 
-const remark = `// Stock and hardware of the shop. Put in what your caliper reads and what your slides' sheet says: fits use it.
+const remark = `// Stock and hardware of the shop. Put in what your caliper reads and what the sheets of your slides, hinges and pulls
+// say: fits use it. Screws of hinges on both faces of a partition are so short that they do not meet in it.
 `;
+/** Figures that such hinges and knobs usually have (common practice, no source): the data sheet of one's own knows better. */
+const hardwareInInches = `
+hinge "full cup" concealed, cup 35mm wide, cup 12mm deep, cup 1/8" to 1/4" from edge, overlay 7/16" more than cup distance,
+    plate 37mm from front, screws 1/2" long, for overlay doors
+hinge "half cup" concealed, cup 35mm wide, cup 12mm deep, cup 1/8" to 1/4" from edge, overlay 1/8" more than cup distance,
+    plate 37mm from front, screws 5/16" long, for overlay doors
+hinge "inset cup" concealed, cup 35mm wide, cup 12mm deep, cup 1/8" to 1/4" from edge, gap and cup distance 9/32" together,
+    plate 37mm from front, screws 5/16" long, for inset doors
+pull "knob 1-1/4" 1-1/4" wide, round, stands out 1-1/8", thread 3/8" deep
+`;
+const hardwareInMillimetres = `
+hinge "full cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance,
+    plate 37mm from front, screws 13mm long, for overlay doors
+hinge "half cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 3mm more than cup distance,
+    plate 37mm from front, screws 8mm long, for overlay doors
+hinge "inset cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, gap and cup distance 6.5mm together,
+    plate 37mm from front, screws 8mm long, for inset doors
+pull "knob 30" 30mm wide, round, stands out 28mm, thread 10mm deep
+`;
+
 const inInches = `${remark}units inches to 1/32
 
 sheet "birch ply 3/4" nominal 3/4", actual 23/32", 96" long, 48" wide
@@ -60,7 +87,7 @@ sheet "birch ply 1/4" nominal 1/4", actual 1/4", 96" long, 48" wide, no grain
 sheet "backing ply 3/4" nominal 3/4", actual 23/32", 96" long, 48" wide, no grain
 
 ${slidesInInches.map((each) => `slide "side mount ${each}" side mount, ${each}" long, 1-3/4" high, takes 1/2" each side`).join('\n')}
-`;
+${hardwareInInches}`;
 const inMillimetres = `${remark}units mm to 0.5
 
 sheet "birch ply 18" nominal 18mm, actual 17.5mm, 2440mm long, 1220mm wide
@@ -69,4 +96,4 @@ sheet "birch ply 9"  nominal 9mm, actual 8.8mm, 2440mm long, 1220mm wide, no gra
 sheet "backing ply 18" nominal 18mm, actual 17.5mm, 2440mm long, 1220mm wide, no grain
 
 ${slidesInMillimetres.map((each) => `slide "side mount ${each}" side mount, ${each}mm long, 45mm high, takes 12.7mm each side`).join('\n')}
-`;
+${hardwareInMillimetres}`;

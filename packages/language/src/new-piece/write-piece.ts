@@ -10,7 +10,7 @@ import {
   wholeNumberOf,
 } from './answers.ts';
 import { columnsFor, hasDrawers, type Kind, type Place, plinthHeight, widestThatGoesIn } from './place.ts';
-import { type StockNames, slideFor, stockNames } from './starter-shop.ts';
+import { hingeNames, type StockNames, slideFor, stockNames } from './starter-shop.ts';
 
 /** Writes the first design of a piece as its maker would: short, every number chosen, nothing computed that follows. */
 
@@ -31,15 +31,25 @@ interface Writing {
   readonly inset: boolean;
   /** Height of the face: between bottom and top. */
   readonly face: Length;
+  readonly hanging: Hanging;
 }
 
+/** How its doors hang, where more than one way does. */
+export interface Hanging {
+  /** Hinges to each door; absent: as many as its height and weight ask for. */
+  readonly count?: number;
+}
+
+/** The usual one first. Others move the hinges between the ends, where they would meet what the partition holds. */
+export const hangings: readonly Hanging[] = [{}, { count: 2 }, { count: 4 }, { count: 3 }, { count: 5 }];
+
 /** `shop` is the file it uses, as the text names it. */
-export function writePiece(design: FirstDesign, shop: string): string {
+export function writePiece(design: FirstDesign, shop: string, hanging: Hanging = {}): string {
   const system = systemOf(design.ruler);
   const stock = stockNames(system);
   const face = design.size.height.minus(plinthHeight(system)).minus(stock.panelThickness.times(2));
   // Beside an open shelf a front looks right flush with the case; without one it is simpler to lay it on.
-  const writing = { system, stock, design, face, inset: design.holds.includes('books') };
+  const writing = { system, stock, design, face, inset: design.holds.includes('books'), hanging };
   const { place, size } = design;
   const lines = [
     ...remarks(writing),
@@ -143,6 +153,7 @@ function faceLines(writing: Writing): readonly string[] {
           '}',
         ]
       : []),
+    ...(hasFronts ? [`pulls "${stock.pull}"`] : []),
   ];
   return [`  face ${fit} {`, ...indented(indented([...cells, ...common])), '  }'];
 }
@@ -164,7 +175,7 @@ function columnLines(writing: Writing, kinds: readonly Kind[], index: number, co
   const share = count === 1 ? '' : ' share 1';
   const [only] = kinds;
   if (kinds.length === 1 && only !== 'drawers') {
-    return only === undefined ? [] : spaceLines(writing, only, where, share, writing.face, count);
+    return only === undefined ? [] : spaceLines(writing, only, where, share, writing.face, index, count);
   }
   if (kinds.length === 1) return [`stack${share} {`, ...indented(drawerStack(writing, where)), '}'];
 
@@ -175,7 +186,15 @@ function columnLines(writing: Writing, kinds: readonly Kind[], index: number, co
   const left = writing.face.minus(Length.sum(drawers));
   const between = `divider panel of "${stock.panel}", ${inset ? 'shown' : 'behind fronts'}`;
   const zones = others.map((kind) =>
-    spaceLines(writing, kind, where, others.length === 1 ? ' rest' : ' share 1', left.dividedBy(others.length), count),
+    spaceLines(
+      writing,
+      kind,
+      where,
+      others.length === 1 ? ' rest' : ' share 1',
+      left.dividedBy(others.length),
+      index,
+      count,
+    ),
   );
   if (drawers.length > 0) {
     zones.push(drawers.map((front, at) => `drawer "${where}drawer ${at + 1}" front ${high(writing, front)}`));
@@ -190,6 +209,7 @@ function spaceLines(
   where: string,
   size: string,
   height: Length,
+  index: number,
   columns: number,
 ): readonly string[] {
   const { design, stock, system } = writing;
@@ -200,8 +220,34 @@ function spaceLines(
   // One door wider than this swings far into the room and pulls hard at its hinges; wider than high, it sags.
   const widestDoor = system.of(Length.inches(22), 560).min(height.minus(system.of(Length.inches(1), 25)));
   const isPair = design.size.width.dividedBy(columns).compare(widestDoor) > 0;
-  if (!isPair) return [`door "${where}door"${size}${body(inside)}`];
-  return [`doors "${where}doors"${size}${body(inside === '' ? 'pair' : `pair   ${inside}`)}`];
+  // A single door hangs on the side of the case, away from what stands beside its column.
+  const hanging = index === columns - 1 && columns > 1 ? 'right' : 'left';
+  const head = isPair ? `doors "${where}doors"${size}` : `door "${where}door"${size} hinged ${hanging}`;
+  const within = [
+    ...(isPair ? ['pair'] : []),
+    hingeWords(writing, index, columns, isPair ? 'both' : hanging),
+    ...(inside === '' ? [] : [inside]),
+  ];
+  return [`${head} {`, ...indented(within), '}'];
+}
+
+/** A door laps a side of the case by nearly all of it, and a partition that the next front shares by less than half. */
+function hingeWords(
+  { hanging, inset }: Writing,
+  index: number,
+  columns: number,
+  on: 'left' | 'right' | 'both',
+): string {
+  const left = index === 0 ? hingeNames.side : hingeNames.partition;
+  const right = index === columns - 1 ? hingeNames.side : hingeNames.partition;
+  const one = on === 'left' ? left : right;
+  const names = inset
+    ? `"${hingeNames.inset}"`
+    : on === 'both' && left !== right
+      ? `"${right}", "${left}" at left`
+      : `"${one}"`;
+  const count = hanging.count === undefined ? '' : `, ${hanging.count} to each door`;
+  return `hinges ${names}${count}`;
 }
 
 /** About how high a front is for what goes behind it. */

@@ -28,7 +28,7 @@ import * as vocabulary from '../schema/shelves.ts';
 import { withEdging } from './read-construction.ts';
 import { readScrew } from './read-joints.ts';
 import { readMaterial } from './read-material.ts';
-import { optional } from './read-shop.ts';
+import { optional, priceOf } from './read-shop.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** The shelves of one opening, what carries them and where they lie. */
@@ -134,6 +134,7 @@ function readPins(context: ReadContext, statement: Statement, isAdjustable: bool
     ...optional('fromBack', fromBack ?? (isSystem ? undefined : usual(PINS_FROM_EDGE, unit))),
     ...optional('lowest', reader.length('lowest <length> up')),
     ...optional('highest', reader.length('highest <length> up')),
+    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
     isSystem,
   };
 }

@@ -128,7 +128,10 @@ function readSlideScrews(slide: Statement, context: ReadContext): SlideScrews | 
   const length = shopFigure(reader?.length('<length> long'), slide);
   const diameter = shopFigure(reader?.length('<length> thick'), slide);
   const inBox = shopFigure(reader?.length('<length> long in box'), slide);
-  return length === undefined || diameter === undefined ? undefined : { length, diameter, ...optional('inBox', inBox) };
+  const price = priceOf('each', reader?.number('costs <number> each'));
+  return length === undefined || diameter === undefined
+    ? undefined
+    : { length, diameter, ...optional('inBox', inBox), ...optional('price', price) };
 }
 
 /** Undefined while the entry does not say what it cuts. */

@@ -4,6 +4,7 @@ import type { Statement } from '../generated/ast.ts';
 import { fileDeclarations, specOf } from '../names/declarations.ts';
 import type { NameKind } from '../schema/index.ts';
 import { readHinge } from './read-doors.ts';
+import { readScrew } from './read-joints.ts';
 import { readCutter, readMachine, readSlide, readStock } from './read-shop.ts';
 
 /**
@@ -42,6 +43,9 @@ export class ShopInReach {
       get stocks() {
         return entries('stocks');
       },
+      get screws() {
+        return entries('screws');
+      },
     };
   }
 
@@ -77,13 +81,21 @@ const kinds: Readonly<Record<OfferList, NameKind>> = {
   cutters: 'tool',
   machines: 'tool',
   stocks: 'stock',
+  screws: 'screw',
 };
 const readers: {
   readonly [List in OfferList]: (
     statement: Statement,
     documents: LangiumDocuments,
   ) => Entries<List>[number] | undefined;
-} = { slides: readSlide, hinges: readHinge, cutters: readCutter, machines: readMachine, stocks: readStock };
+} = {
+  slides: readSlide,
+  hinges: readHinge,
+  cutters: readCutter,
+  machines: readMachine,
+  stocks: readStock,
+  screws: readScrew,
+};
 
 function statementsOf(file: LangiumDocument, list: OfferList): readonly Statement[] {
   const all = [...(fileDeclarations(file).get(kinds[list])?.values() ?? [])].map(({ statement }) => statement);

@@ -13,7 +13,7 @@ board "walnut" nominal 4/4, actual 13/16, 8 wide, 120 long, costs 14 a board foo
 board "elm" any thickness, 8 wide, 120 long { offcut 30 long, 5 wide, 1 thick }
 veneer "walnut burl" actual 1/42, 96 long, 9 wide
 slide "soft 21" side mount, 21 long, takes 1/2 each side, 1-3/4 high, 1/4 free behind, carries 100 lb, costs 31 each {
-  hole 1-1/2 from front, 7/8 up   hole 18 from front, 7/8 up   screws 5/8 long, 1/8 thick
+  hole 1-1/2 from front, 7/8 up   hole 18 from front, 7/8 up   screws 5/8 long, 1/8 thick, costs 0.06 each
 }
 slide "single 18" centre mount, 18 long, 1/2 high { hole 1-1/2 from front   hole 17 from front   screws 1/2 long, 1/8 thick }
 slide "hidden 18" under mount, 18 long, takes 3/16 each side, takes 9/16 below, sides at most 5/8 thick, lifts in 1/4
@@ -74,11 +74,11 @@ piece "Shelf unit" {
       open "books" share 2 {
         shelves 2 adjustable of "MDF", shy 1/16 {
           shelf underside 6-1/8 up   shelf upper face 14-7/8 up
-          pins holes 1/4 wide, 3/8 deep, 1 apart, 1-1/2 from front, 1-1/2 from back, lowest 3 up, highest 20 up
+          pins holes 1/4 wide, 3/8 deep, costs 0.15 each, 1 apart, 1-1/2 from front, 1-1/2 from back, lowest 3 up, highest 20 up
         }
       }
       divider panel of "MDF", shown
-      open "boxes" share 1 { shelves 1 on cleats { cleats of "walnut" thick 3/4, 1 high, set back 1/2, by screws "No. 6" } }
+      open "boxes" share 1 { shelves 1 on cleats { cleats of "walnut" thick 1/2, 1 high, set back 1/2, by screws "No. 6" } }
     }
   }
 }

@@ -20,6 +20,7 @@ export const pins = statement(
         'By the 32 mm system: holes of 5 mm, 32 mm apart, 37 mm from the front, the back row whole pitches behind.',
       'holes <length> wide': 'Their diameter, which is that of the pins.',
       '<length> deep': 'How deep they are bored.',
+      'costs <number> each': 'Price of one pin.',
       '<length> apart': 'From the middle of one hole to the next above it.',
       '<length> from front': 'From the front edge, or from the back of an inset front, to the middle of the front row.',
       '<length> from back': 'From the front of the back to the middle of the back row.',

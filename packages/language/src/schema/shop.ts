@@ -61,6 +61,7 @@ export const slideScrews = statement('screws', 'What the slide is fastened with.
     '<length> long': 'How far they reach into the wood behind the slide.',
     '<length> long in box': 'How far those of the box reach into its side, where they are others.',
     '<length> thick': 'Their diameter.',
+    'costs <number> each': 'Price of one, where they do not come with the slide.',
   },
 });
 const slideBody = noun('slide', 'A pair of drawer slides.', [slideHole, slideScrews]);

@@ -61,6 +61,45 @@ test('drawer fronts are screwed on from inside: four each, as long as both allow
   ]);
 });
 
+test('a screw of the shop that suits is taken and paid where the text names none', async () => {
+  const rows = async (screws: string) => {
+    const piece = await pieceOfText(`${screws}\n${chest(slide, hinge)}`);
+    return shoppingList(piece, planned(piece)).rows.flatMap((row) =>
+      row.kind === 'hardware' && row.what === 'screw' ? [[row.entry, row.quantity, row.cost?.toString()]] : [],
+    );
+  };
+  const screw = (long: string) => `screw "${long}" ${long} long, pilot 1/8, clearance 3/16, costs 0.1 each`;
+  // 3/4 of the box are passed, 1/4 has to hold, and no more than 1-1/4 may go in.
+  expect(await rows([screw('3/4'), screw('1'), screw('1-1/8'), screw('1-3/8')].join('\n'))).toEqual([
+    ['1-1/8', 8, '4/5'],
+  ]);
+  expect(await rows(screw('7/8'))).toEqual([[undefined, 8, undefined]]);
+});
+
+test('screws of slides are paid by themselves where they have a price, and are told with the slides where not', async () => {
+  const holes = (costs: string) =>
+    `${slide} { hole 1 from front   hole 14 from front   screws 1/2 long, 1/8 thick${costs} }`;
+  const paid = await hardware(chest(holes(', costs 0.05 each'), hinge));
+  // Two drawers, two slides each, two screws in each.
+  expect(paid.rows).toContainEqual(['screw', undefined, 8, '2/5']);
+  const piece = await pieceOfText(chest(holes(''), hinge));
+  const { rows } = shoppingList(piece, planned(piece));
+  const told = rows.find((row) => row.kind === 'hardware' && row.what === 'slide');
+  expect(told?.kind === 'hardware' && told.screws.map(({ count }) => count)).toEqual([8]);
+});
+
+test('shelf pins are paid where their rows say what one costs; a vent is an opening, and nothing of it is bought', async () => {
+  const shelves = (costs: string) =>
+    chest(slide, hinge).replace(
+      'hinges "butt"',
+      `hinges "butt"   vent 4 wide, 1 high, 3 up   shelves 1 adjustable { pins 3/8 deep${costs} }`,
+    );
+  expect((await hardware(shelves(', costs 0.25 each'))).rows).toContainEqual(['shelf-pin', undefined, 4, '1']);
+  const { rows } = await hardware(shelves(''));
+  expect(rows).toContainEqual(['shelf-pin', undefined, 4, undefined]);
+  expect(rows.map(([what]) => what)).not.toContain('vent');
+});
+
 const fastened = (join: string, more = '') => `units inches to 1/32
 sheet "ply" actual 3/4, 96 long, 48 wide, costs 80 each
 board "poplar" any thickness, 8 wide, 96 long, costs 4 a board foot

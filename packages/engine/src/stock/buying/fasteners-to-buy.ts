@@ -6,7 +6,7 @@ import type { Fasteners } from '../../joinery/joint.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import type { Part } from '../../parts/part.ts';
-import { limitIn, type TradeLimit } from '../../tables/trade-limits.ts';
+import { LEAST_SCREW_HOLD, limitIn, type TradeLimit } from '../../tables/trade-limits.ts';
 import type { HardwareToBuy } from './hardware-to-buy.ts';
 
 /**
@@ -22,18 +22,21 @@ interface Wanted {
   readonly thickness?: Length;
   readonly price?: Price;
   readonly usualFor?: string;
+  /** Of a screw that no text names: what it passes before it holds. */
+  readonly through?: Length;
   readonly parts: readonly string[];
 }
 
 export function fastenersToBuy(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'parts' | 'joints'>,
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'parts' | 'joints' | 'screws'>,
 ): readonly HardwareToBuy[] {
   const wanted = [
     ...ofJoints(evaluation),
     ...ofWoodenHardware(evaluation),
     ...ofTop(evaluation),
     ...ofDrawerFronts(evaluation),
-  ];
+    ...ofPackers(evaluation),
+  ].map((each) => fromTheShop(each, evaluation));
   const alike = groupAlike(wanted, ({ what, entry, length, thickness, usualFor }) => [
     what,
     entry,
@@ -102,7 +105,8 @@ function ofTop({ design, parts }: Pick<Evaluation, 'design' | 'parts'>): readonl
       const between = stretcher.length.length.minus(limitIn(FIRST, unit).times(2)).max(Length.zero);
       const spaces = between.ratioTo(limitIn(APART, unit)).negated().floor().negated().toNumber();
       const usualFor = 'through the stretchers into the top';
-      return [{ what: 'screw', count: spaces + 1, length, usualFor, parts: [stretcher.id, wood.id] }];
+      const through = stretcher.thickness.length;
+      return [{ what: 'screw', count: spaces + 1, length, usualFor, through, parts: [stretcher.id, wood.id] }];
     });
 }
 
@@ -117,8 +121,57 @@ function ofDrawerFronts({ design, parts }: Pick<Evaluation, 'design' | 'parts'>)
       const length = end === undefined ? undefined : reachInto(front, end, design.units.unit);
       if (end === undefined || length === undefined) return [];
       const usualFor = 'through the boxes into the drawer fronts';
-      return [{ what: 'screw', count: SCREWS_OF_A_FRONT, length, usualFor, parts: [end.id, front.id] }];
+      const through = end.thickness.length;
+      return [{ what: 'screw', count: SCREWS_OF_A_FRONT, length, usualFor, through, parts: [end.id, front.id] }];
     });
+}
+
+/** A packer is screwed to what stands back behind it near either end. Common practice, no source. */
+const SCREWS_OF_A_PACKER = 2;
+
+function ofPackers({ design, parts }: Pick<Evaluation, 'design' | 'parts'>): readonly Wanted[] {
+  return parts
+    .filter(({ role }) => role === 'packer')
+    .flatMap((packer): readonly Wanted[] => {
+      const wood = parts.find((part) => part !== packer && isBeside(packer, part));
+      const length = wood === undefined ? undefined : reachInto(wood, packer, design.units.unit);
+      // A solid panel floats: what is screwed to it would pin it.
+      const isFloating = wood?.role === 'panel' && wood.stock?.form === 'board';
+      if (wood === undefined || length === undefined || isFloating) return [];
+      const usualFor = 'through the packers into what stands behind them';
+      const through = packer.thickness.length;
+      return [{ what: 'screw', count: SCREWS_OF_A_PACKER, length, usualFor, through, parts: [packer.id, wood.id] }];
+    });
+}
+
+/** Whether the middle of the packer lies on a face of it. */
+function isBeside({ box, cell }: Part, other: Part): boolean {
+  if (other.cell !== undefined && other.cell === cell) return false;
+  const meets = other.box.x.end.length.equals(box.x.start.length) || other.box.x.start.length.equals(box.x.end.length);
+  return (
+    (['y', 'z'] as const).every((axis) => {
+      const middle = box[axis].start.length.plus(box[axis].size.length.dividedBy(2));
+      const { start, end } = other.box[axis];
+      return start.length.compare(middle) <= 0 && end.length.compare(middle) >= 0;
+    }) && meets
+  );
+}
+
+/** The longest that the shop has of those that are not too long, and that hold in what they are to hold. */
+function fromTheShop(wanted: Wanted, { design, screws }: Pick<Evaluation, 'design' | 'screws'>): Wanted {
+  const { through, length } = wanted;
+  if (wanted.entry !== undefined || through === undefined) return wanted;
+  const least = through.plus(limitIn(LEAST_SCREW_HOLD, design.units.unit));
+  const [own] = (screws ?? [])
+    .filter((each) => each.length.length.compare(length) <= 0 && each.length.length.compare(least) >= 0)
+    .sort((a, b) => b.length.length.compare(a.length.length));
+  if (own === undefined) return wanted;
+  return {
+    ...wanted,
+    entry: own.name,
+    length: own.length.length,
+    ...(own.price === undefined ? {} : { price: own.price }),
+  };
 }
 
 /** Lengths that screws are sold in. Common practice, no source. */

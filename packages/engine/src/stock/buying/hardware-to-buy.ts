@@ -33,7 +33,7 @@ export interface HardwareToBuy {
 const HINGES_EACH = 2;
 
 export function hardwareToBuy(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints'>,
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints' | 'screws'>,
 ): readonly HardwareToBuy[] {
   const { design, hardware, layout } = evaluation;
   const entries = entriesOf(design.face);
@@ -41,7 +41,9 @@ export function hardwareToBuy(
   for (const placed of hardware) {
     // These are made of wood, and stand among the parts.
     if (isWooden(placed)) continue;
-    const key = JSON.stringify([placed.kind, placed.entry]);
+    // A vent is an opening: there is nothing of it to be bought.
+    if (placed.kind === 'vent') continue;
+    const key = JSON.stringify([placed.kind, placed.entry, placed.price?.amount.toString()]);
     groups.set(key, [...(groups.get(key) ?? []), placed]);
   }
   const placed = [...groups.values()].flatMap((group): readonly HardwareToBuy[] => {
@@ -50,6 +52,9 @@ export function hardwareToBuy(
     const { kind, entry } = first;
     const known = entry === undefined ? undefined : entries.get(entry);
     const inPairs = kind === 'slide' && known?.mounting !== 'centre';
+    const price = known?.price ?? first.price;
+    const screwPrice = known?.screws?.price;
+    const parts = [...new Set(group.flatMap(({ on }) => on))];
     return [
       {
         what: kind,
@@ -57,11 +62,25 @@ export function hardwareToBuy(
         quantity: inPairs ? Math.ceil(group.length / 2) : group.length,
         inPairs,
         isPlaced: true,
-        ...(known?.price === undefined ? {} : { price: known.price }),
+        ...(price === undefined ? {} : { price }),
         ...(kind === 'anchor' ? leastLength(group) : {}),
-        screws: screwsOf(group),
-        parts: [...new Set(group.flatMap(({ on }) => on))],
+        screws: screwPrice === undefined ? screwsOf(group) : [],
+        parts,
       },
+      ...(screwPrice === undefined
+        ? []
+        : screwsOf(group).map(
+            ({ length, diameter, count }): HardwareToBuy => ({
+              what: 'screw',
+              quantity: count,
+              inPairs: false,
+              isPlaced: true,
+              price: screwPrice,
+              size: { length, thickness: diameter },
+              screws: [],
+              parts,
+            }),
+          )),
     ];
   });
   return [...placed, ...hingesWithoutPlace(hardware, layout.face), ...fastenersToBuy(evaluation)];
@@ -115,6 +134,7 @@ interface KnownEntry {
   readonly name: string;
   readonly price?: Price;
   readonly mounting?: 'side' | 'under' | 'centre';
+  readonly screws?: { readonly price?: Price };
 }
 
 /** What a face names of the shop, by its name. */

@@ -56,7 +56,7 @@ export interface EdgingRow extends EdgingToCut {
 }
 
 export function shoppingList(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints'>,
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints' | 'screws'>,
   plan: BuyingPlan,
 ): ShoppingList {
   const rows: readonly ShoppingRow[] = [
@@ -143,7 +143,7 @@ function costOf(isOnHand: boolean, cost: Rational | undefined): { readonly cost?
 }
 
 function hardwareRows(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints'>,
+  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints' | 'screws'>,
 ): readonly HardwareRow[] {
   return hardwareToBuy(evaluation).map(({ price: said, ...each }): HardwareRow => {
     const price = usablePrice(said);
