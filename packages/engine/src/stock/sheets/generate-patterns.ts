@@ -48,6 +48,9 @@ const WORTH_A_PLAN = 0.97;
 /** Of each filling of the strips' tables, for each kind of sheet. */
 const PATTERNS_OF_STRIPS = 8;
 
+/** As many sums as it takes to read a pattern of strips out of its tables. */
+const WORK_OF_A_PATTERN = 20_000;
+
 /** So many sums between two pauses. */
 const WORK_PER_STEP = 600_000;
 
@@ -127,11 +130,13 @@ export class PatternGeneration {
     let center: Float64Array | undefined;
     let highest = 0;
     let smoothing = MOST_SMOOTHING;
-    let before = Number.POSITIVE_INFINITY;
+    let valueBefore = Number.POSITIVE_INFINITY;
     let planned = Number.POSITIVE_INFINITY;
     const steady = new Float64Array(asked.length);
     for (let round = 0; this.pool.length < MOST_PATTERNS; ) {
+      const before = program.work;
       program.cheapen(MOST_PIVOTS);
+      this.work += (program.work - before) * program.rows ** 2 + program.columns * asked.length;
       this.readPrices(standing, asked, prices);
       if (this.work > WORK_PER_STEP) {
         this.work = 0;
@@ -142,11 +147,11 @@ export class PatternGeneration {
         // A plan from half of the patterns is better than none while the others are sought.
         if (isForBound && stripRounds % ROUNDS_BETWEEN_LOOKS === 0) {
           const { value } = program;
-          if (value > SLOW * before && value < WORTH_A_PLAN * planned) {
+          if (value > SLOW * valueBefore && value < WORTH_A_PLAN * planned) {
             yield planOf(standing);
             planned = value;
           }
-          before = value;
+          valueBefore = value;
         }
         continue;
       }
@@ -260,6 +265,7 @@ export class PatternGeneration {
         const moreThan = WORTH_A_LOOK * this.limitOf(standing, kind);
         const found = new Set<string>();
         for (const { pattern } of strips.bestOn(kind, moreThan, PATTERNS_OF_STRIPS)) {
+          this.work += WORK_OF_A_PATTERN;
           const counts = countBlanks(pattern, this.problem.types.length);
           const key = counts.join();
           if (found.has(key) || !this.isWorthIt(standing, kind, counts)) continue;
