@@ -88,12 +88,12 @@ const answer: KeepOffcutsAnswer = {
   files: [
     {
       uri: 'sheets',
-      characters: sheets.length,
+      text: sheets,
       edits: [{ span: { start: 0, end: 22 }, text: 'sheet "ply" actual 3/4 {\n  offcut 20 long, 10 wide\n}' }],
     },
     {
       uri: 'boards',
-      characters: boards.length,
+      text: boards,
       edits: [
         { span: { start: 0, end: 25 }, text: 'board "ash" any thickness {\n  offcut 40 long, 3 wide\n}' },
         { span: { start: 26, end: 53 }, text: 'board "maple" any thickness {\n  offcut 30 long, 4 wide\n}' },
@@ -142,10 +142,13 @@ describe('what is left over', () => {
   });
 
   test('is written nowhere where the last of the files has moved on', async () => {
-    editor.texts.set('boards', `${boards}board "oak" any thickness\n`);
-    expect(await keep(answer)).toContain('has changed meanwhile');
-    expect(editor.edits).toBe(0);
-    expect(editor.texts.get('sheets')).toBe(sheets);
+    // A line more, and as many characters as before but other ones.
+    for (const text of [`${boards}board "oak" any thickness\n`, boards.replace('maple', 'beech')]) {
+      editor.texts.set('boards', text);
+      expect(await keep(answer)).toContain('has changed meanwhile');
+      expect(editor.edits).toBe(0);
+      expect(editor.texts.get('sheets')).toBe(sheets);
+    }
   });
 
   test('is written nowhere where one of them is gone, or may not be changed', async () => {

@@ -121,7 +121,7 @@ piece "box" {
     if (answer.kind === 'refused') throw new Error(answer.sentence);
     const [file, ...others] = answer.files;
     expect(others).toEqual([]);
-    expect([file?.uri, file?.characters]).toEqual([editor.uri('shop.fettle'), texts['shop.fettle'].length]);
+    expect([file?.uri, file?.text]).toEqual([editor.uri('shop.fettle'), texts['shop.fettle']]);
     const [edit] = file?.edits ?? [];
     // Three of the four parts come from the offcuts, so that all of them are gone; the small one stays.
     expect(edit?.text).toMatch(

@@ -72,8 +72,8 @@ export interface KeepOffcuts {
 
 export interface ChangedFile {
   readonly uri: string;
-  /** Of the text that the edits are of: a file of another length has moved on. */
-  readonly characters: number;
+  /** The whole text that the edits are of: a file that says anything else by then has moved on. */
+  readonly text: string;
   readonly edits: readonly { readonly span: TextSpan; readonly text: string }[];
 }
 

@@ -44,9 +44,9 @@ export async function keepOffcuts(panels: PreviewPanels, host: OffcutsHost): Pro
 /** None of the edits where one of the files has moved on, or may not be changed. */
 async function written({ files, sentence }: Extract<KeepOffcutsAnswer, { kind: 'edits' }>): Promise<string> {
   const change = new vscode.WorkspaceEdit();
-  for (const { uri, characters, edits } of files) {
+  for (const { uri, text: before, edits } of files) {
     const document = await vscode.workspace.openTextDocument(vscode.Uri.parse(uri));
-    if (document.getText().length !== characters) return 'Nothing was written: the shop file has changed meanwhile';
+    if (document.getText() !== before) return 'Nothing was written: the shop file has changed meanwhile';
     for (const { span, text } of edits) {
       change.replace(
         document.uri,

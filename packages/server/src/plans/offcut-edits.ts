@@ -30,7 +30,7 @@ export function offcutEdits(
         span: at?.uri === entry.uri ? statementAround(document, at.start) : undefined,
       };
     });
-    const file = files.get(entry.uri) ?? { uri: entry.uri, characters: text.length, edits: [] };
+    const file = files.get(entry.uri) ?? { uri: entry.uri, text, edits: [] };
     files.set(entry.uri, file);
     file.edits.push({ span, text: entryAfter(text, span, places, change, (length) => exactSource(length, unit)) });
     kept += change.kept.reduce((sum, { count }) => sum + count, 0);
