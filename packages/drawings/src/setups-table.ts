@@ -43,7 +43,7 @@ export function setupsTable(evaluation: Evaluation): Table {
           size(depth),
           first ?? '',
           from,
-          others.join('; '),
+          others.map((each) => `then ${each}`).join('; '),
         ]);
       }),
       ...setups.rows.map((each) =>
@@ -73,7 +73,7 @@ export function setupsTable(evaluation: Evaluation): Table {
       ...(spacers?.settings ?? []).map(({ height, slides, parts: ids }, index) =>
         row(ids, [
           index === 0 ? 'spacer board under slides' : 'spacer board, cut down',
-          size(height.length),
+          '',
           '',
           size(height.length),
           'the bottom of the case',
@@ -95,11 +95,11 @@ export function setupsTable(evaluation: Evaluation): Table {
       ...setups.diagonals.map(({ what, parts: ids, width, height, mark, decimal }) =>
         row(ids, [
           `square ${cleanName(what)}`,
-          size(width),
-          size(height),
+          '',
+          '',
           size(mark),
           'corner to corner',
-          `about ${decimal}`,
+          `${size(width)} × ${size(height)}, about ${decimal}`,
         ]),
       ),
     ],

@@ -33,6 +33,29 @@ export function cutWords({ frame, same }: AlikeParts, evaluation: Evaluation): r
   });
 }
 
+/**
+ * What holds a top that lies on the case: no place of its screws is drawn, for they go where the stretchers leave room; of
+ * the stretcher that they have play in, its slots.
+ */
+export function fixingWords({ same }: AlikeParts, { design, parts }: Evaluation): readonly string[] {
+  const { top } = design.carcase;
+  const [part] = same;
+  if (part === undefined || top?.placement !== 'over' || top.fixing === undefined) return [];
+  const { fixing } = top;
+  const wood = parts.find(({ role }) => role === 'top');
+  const stretchers = parts.filter(({ role }) => role === 'stretcher');
+  if (part === wood) {
+    if (fixing.kind === 'glued') return ['glued down'];
+    const through =
+      stretchers.length === 0 ? '' : ` through ${stretchers.map(({ mark }) => cleanName(mark)).join(', ')}`;
+    return [`screwed on from below${through}, with slots ${fixing.where}: free to move`];
+  }
+  if (part.role !== 'stretcher' || wood === undefined || fixing.kind === 'glued') return [];
+  const isBehind = stretchers.some(({ box }) => box.z.start.length.compare(part.box.z.start.length) < 0);
+  const what = isBehind === (fixing.where === 'behind') ? 'slots' : 'holes';
+  return [`${what} for the screws of ${cleanName(wood.mark)}`];
+}
+
 /** In which end, or in both; empty for what is in no end. */
 function endsWords(cuts: readonly PlacedCut[], frame: PartFrame): string {
   const ends = [...new Set(cuts.flatMap(({ feature }) => (isInEnd(feature, frame) ? [feature.entry] : [])))];

@@ -23,7 +23,7 @@ import { onPaper } from '../views/on-paper.ts';
 import { type ViewedPart, viewedParts } from '../views/viewed-parts.ts';
 import type { AlikeParts } from './alike-parts.ts';
 import { boreLines } from './bore-lines.ts';
-import { cutWords, edgingWords, headWords, sizeWords } from './cut-words.ts';
+import { cutWords, edgingWords, fixingWords, headWords, sizeWords } from './cut-words.ts';
 import { edgeDirection, faceDirection, type PartFrame } from './part-frame.ts';
 import { placesAlong, RUNNING_PITCH, runningBelow, runningFigures, runningLeft } from './running-dimensions.ts';
 
@@ -52,7 +52,11 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
   const { units } = evaluation.design;
   const { part } = frame;
   const edging = edgingWords(frame, units);
-  const rows = [...cutWords(alike, evaluation), ...(edging === undefined ? [] : [edging])];
+  const rows = [
+    ...cutWords(alike, evaluation),
+    ...fixingWords(alike, evaluation),
+    ...(edging === undefined ? [] : [edging]),
+  ];
   const along = placesAlong(frame, 'along');
   const across = placesAlong(frame, 'across');
   const figures = { along: runningFigures(along, units), across: runningFigures(across, units) };

@@ -18,7 +18,7 @@ import {
 import { isInch, NEARLY, nearlyWords, unitWords } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
 import { type AlikeParts, alikeParts } from './alike-parts.ts';
-import { cutWords, headWords, sizeWords } from './cut-words.ts';
+import { cutWords, fixingWords, headWords, sizeWords } from './cut-words.ts';
 import { partBlock } from './part-block.ts';
 
 /**
@@ -116,7 +116,12 @@ function roomOf(all: Box, at: number): Box {
 function described(evaluation: Evaluation, shown: readonly AlikeParts[]): string {
   const piece = cleanName(evaluation.design.name);
   const parts = shown.map((alike) =>
-    [headWords(alike), sizeWords(alike.frame, evaluation.design.units), ...cutWords(alike, evaluation)].join(', '),
+    [
+      headWords(alike),
+      sizeWords(alike.frame, evaluation.design.units),
+      ...cutWords(alike, evaluation),
+      ...fixingWords(alike, evaluation),
+    ].join(', '),
   );
   const sentences = [`Parts of ${piece === '' ? 'a piece without a name' : piece}`, ...parts];
   return `${sentences.join('. ')}.`;

@@ -6,7 +6,7 @@ import { setWords } from './set-words.ts';
 
 /** The leaves of doors and the lids of a piece as a table: what each is made to, how it hangs, and where its hinges are. */
 
-const COLUMNS = ['Mark', 'Door', 'Size', 'Hangs', 'Weight', 'Hinges', 'Set', 'Pulls'] as const;
+const COLUMNS = ['Mark', 'Door', 'Size', 'Hangs', 'Weight', 'Hinges', 'Setting out', 'Pulls'] as const;
 
 export function doorTable(evaluation: Evaluation): Table {
   const { design } = evaluation;

@@ -6,7 +6,7 @@ import { setWords } from './set-words.ts';
 
 /** The drawers of a piece as a table: what each is made to, and where its slides are set. */
 
-const COLUMNS = ['Mark', 'Drawer', 'Opening', 'Front', 'Box', 'Slides', 'Set', 'Holds'] as const;
+const COLUMNS = ['Mark', 'Drawer', 'Opening', 'Front', 'Box', 'Runs on', 'Setting out', 'Holds'] as const;
 
 export function drawerTable(evaluation: Evaluation): Table {
   const { design } = evaluation;
@@ -23,12 +23,20 @@ export function drawerTable(evaluation: Evaluation): Table {
         sizes(opening.width, opening.height),
         front === undefined ? '' : sizes(front.box.x.size, front.box.y.size, front.thickness),
         box === undefined ? '' : sizes(box.width, box.height, box.depth),
-        [...new Set(slides.flatMap(({ entry }) => entry ?? []))].map(cleanName).join(', '),
+        runsOn(slides),
         settings(slides, evaluation),
         holds.map(({ count, thing }) => `${count} × ${cleanName(thing)}`).join('; '),
       ],
     })),
   };
+}
+
+/** The name of its slides; wooden runners have none, and a drawer without either lies on the frame below it. */
+function runsOn(slides: ScheduledDrawer['slides']): string {
+  const [first] = slides;
+  if (first === undefined) return 'no slides';
+  const names = [...new Set(slides.flatMap(({ entry }) => entry ?? []))].map(cleanName);
+  return names.length > 0 ? names.join(', ') : first.kind === 'runner' ? 'wooden runners' : first.kind;
 }
 
 /** Both slides of a pair are set alike; where they are not, each is said. */

@@ -1,4 +1,4 @@
-import { derive, plus } from '../design/derive.ts';
+import { derive, less, plus } from '../design/derive.ts';
 import type { FrontCell, OpenCell, ShelfDesign } from '../design/design.ts';
 import type { PinRowsDesign } from '../design/shelf-design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
@@ -144,6 +144,19 @@ function holesOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readon
   });
 }
 
+/**
+ * The same place from the edge of the wood itself, where the maker's datum is another: by it the fence of the drill is set,
+ * and set-ups and sheets of parts tell it.
+ */
+function fromEdge({ at, middle, set }: RowPlace, { box }: UnmarkedPart): PlacedHardware['set'] {
+  const isFront = at === 'front';
+  const words = `from the ${at} edge of the wood`;
+  const figure = isFront
+    ? derive(words, [plus('middle of the row', middle), less('its front edge', box.z.start)])
+    : derive(words, [plus('its back edge', box.z.end), less('middle of the row', middle)]);
+  return figure.length.equals(set.figure.length) ? [] : [{ words, figure }];
+}
+
 /** Four to a shelf, each in the hole that the shelf lies on. */
 function pinsOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readonly PlacedHardware[] {
   const { cell, laid, shelves, pins, rows, ends } = pinned;
@@ -167,7 +180,7 @@ function pinsOf(pinned: PinnedShelves, { layout, parts }: HardwareCase): readonl
             label: `${end.side} ${row.at} pin of shelf ${at + 1}${of}`,
             cell: cell.id,
             on: [part.id],
-            set: [{ words: 'from the lower edge of the opening', figure: up }, row.set],
+            set: [{ words: 'from the lower edge of the opening', figure: up }, row.set, ...fromEdge(row, part)],
             screws: [],
             ...(pins.price === undefined ? {} : { price: pins.price }),
             origin: pins.origin,
