@@ -51,6 +51,19 @@ describe('cutting plans drawn', () => {
     for (const { id } of sideboard.parts) expect([id, (drawn.get(id) ?? 0) > 0]).toEqual([id, true]);
   });
 
+  it('the arrow of the grain stands beside the words over a board, however short it is', () => {
+    planPages(plan).forEach((_, at) => {
+      const { content, width } = planDrawing(sideboard, plan, at + 1);
+      for (const { children } of groupsOf(content, 'stock')) {
+        const arrow = children.find((each) => each.kind === 'arrow');
+        const head = children.find((each) => each.kind === 'text' && each.role === 'name');
+        if (arrow?.kind !== 'arrow' || head?.kind !== 'text') throw new Error('a board without arrow or words');
+        expect(arrow.from.x).toBeGreaterThan(textBox(head).right + 1);
+        expect(arrow.to.x).toBeLessThan(width - 10);
+      }
+    });
+  });
+
   it('what is drawn stays on its page', () => {
     planPages(plan).forEach((_, at) => {
       const { content, width, height } = planDrawing(sideboard, plan, at + 1);

@@ -15,6 +15,8 @@ const HEIGHT = LETTER_HEIGHTS_MM.small;
 const LINE = 4;
 const RADIUS = 2.6;
 const GRAIN_LONG = 22;
+/** Above a short board the arrow stands beside the words, not on them. */
+const BESIDE_HEAD = 4;
 /** How far the outline of a blank lies outside it, so that it is seen beside the edges of its pieces. */
 const RUN_OUTLINE = 0.35;
 
@@ -55,11 +57,12 @@ export function stockBlock(laid: LaidStock, cuts: readonly NumberedCut[], units:
   const offcuts = laid.offcuts.flatMap((offcut) => offcutMarks(offcut, onPaper(offcut), units));
   const runs = laid.runs.map((run) => runOutline(run, onPaper(run), `${laid.number}-${run.name}`));
   const head = heading(laid, units, place, whole);
-  const grain = grainArrow(whole, place.top);
+  const grainTo = Math.max(whole.right, textBox(head).right + BESIDE_HEAD + GRAIN_LONG);
+  const grain = grainArrow(grainTo, place.top);
   const taken = [...pieces.flatMap(({ children }) => children), ...offcuts, head].flatMap((each) =>
     each.kind === 'text' ? [textBox(each)] : [],
   );
-  taken.push({ left: whole.right - GRAIN_LONG, top: place.top + 3, right: whole.right, bottom: place.top + 6 });
+  taken.push({ left: grainTo - GRAIN_LONG, top: place.top + 3, right: grainTo, bottom: place.top + 6 });
   const named = new Set(laid.parted.map(({ name }) => name));
   const marked = cuts.map((each) => cutMark(each, named, onPaper, taken));
   const group: Group = {
@@ -82,7 +85,7 @@ export function stockBlock(laid: LaidStock, cuts: readonly NumberedCut[], units:
     pieces: unsized,
     runs: laid.runs,
   };
-  return { group, box: { ...whole, top: place.top, bottom: whole.bottom + BLOCK_FOOT }, unsaid };
+  return { group, box: { ...whole, right: grainTo, top: place.top, bottom: whole.bottom + BLOCK_FOOT }, unsaid };
 }
 
 /** What is cut out as one is drawn round once more, and followed by its pieces. */
@@ -131,7 +134,7 @@ function heading(laid: LaidStock, units: Units, { left, top }: Place, whole: Box
   };
 }
 
-function grainArrow({ right }: Box, top: number): Primitive {
+function grainArrow(right: number, top: number): Primitive {
   return {
     kind: 'arrow',
     role: 'grain',
