@@ -99,7 +99,10 @@ describe('the words beside a part, in a drawing full of figures', () => {
 
   test('cover neither the part nor a dimension, and can be walked to across other parts', async () => {
     open = await opener.open();
-    await show(picture(1, { pieces: [dimensioned()] }));
+    const derivation =
+      'Length 80": written\nWidth 20": 90" less 70"\n  90": written in line 4\n    70": written in line 5';
+    const { parts, ...rest } = dimensioned();
+    await show(picture(1, { pieces: [{ ...rest, parts: parts.map((each) => ({ ...each, derivation })) }] }));
     await part('dice').hover({ position: { x: 10, y: 10 } });
     await open.page.locator('#tip').waitFor();
     const tip = await boxOf('#tip');
@@ -107,6 +110,10 @@ describe('the words beside a part, in a drawing full of figures', () => {
     for (const line of await open.page.locator('.measure > *').all()) {
       expect(overlap(tip, (await line.boundingBox()) as Box)).toBe(false);
     }
+    // What its sizes are made of, and no more: the rest stands below once it is chosen.
+    expect(await open.page.locator('#tip .derivation').textContent()).toBe(
+      'Length 80": written\nWidth 20": 90" less 70"',
+    );
     // Slowly, and not by the shortest way: what lies between takes nothing away.
     const from = await boxOf('[data-part="front/dice"] rect');
     const [x, y] = [from.x + 10, from.y + 10];
@@ -117,6 +124,29 @@ describe('the words beside a part, in a drawing full of figures', () => {
     }
     await open.page.waitForTimeout(600);
     expect(await open.page.locator('#tip strong').textContent()).toContain('"dice"');
+  });
+});
+
+describe('the words beside a part, where the drawing leaves no room', () => {
+  test('lie below it instead of on its figures', async () => {
+    open = await opener.open();
+    // A figure in every corner of the paper.
+    const figures = [-70, -35, 0, 35, 70, 105, 140].flatMap((x) =>
+      [-5, 10, 25, 40, 55, 70, 85, 100, 115].map(
+        (y) => `<text class="spread" x="${x}" y="${y}" font-size="4" fill="var(--fettle-ink)">12-3/4</text>`,
+      ),
+    );
+    const piece = redrawn(chest(), (svg) =>
+      svg.replace('viewBox="0 0 100 120"', 'viewBox="-75 -10 240 130"').replace('</svg>', `${figures.join('')}</svg>`),
+    );
+    await show(picture(1, { pieces: [piece] }));
+    await part('dice').hover();
+    await open.page.locator('#tip').waitFor();
+    const tip = await boxOf('#tip');
+    for (const figure of await open.page.locator('.spread').all()) {
+      expect(overlap(tip, (await figure.boundingBox()) as Box)).toBe(false);
+    }
+    expect(tip.y + tip.height).toBeLessThanOrEqual(700);
   });
 });
 

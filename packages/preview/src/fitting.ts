@@ -25,9 +25,9 @@ export interface Fit {
 const margin = 0.03;
 /** What is looked at may shrink to this share of its frame before the frame follows. */
 const slack = 0.8;
-/** Notes and paper are shown along where the drawing keeps this share of its size. */
+/** Notes and paper are shown along where the drawing keeps this share of its size and its lettering can be read. */
 const keptBesideNotes = 0.85;
-/** Lettering on a sheet of several things: smaller than this, in pixels, and one looks at them one after the other. */
+/** Lettering smaller than this, in pixels, is not read: of several things one looks at one after the other then. */
 const leastLetters = 9;
 /** A thing that is looked at alone is not made larger than this makes its lettering. */
 const mostLetters = 16;
@@ -82,7 +82,8 @@ export function fitFor(sheet: Room, svg: SVGSVGElement, before: Fit | undefined)
   if (items.length > 0 && letters !== undefined && pixelsPerUnit * letters < leastLetters) {
     return { frame, isRead: true, ...beginning(sheet, frame, items, letters) };
   }
-  const shown = surroundings(svg, frame).find((wider) => scaleTo(sheet, wider) >= keptBesideNotes * pixelsPerUnit);
+  const least = Math.max(keptBesideNotes * pixelsPerUnit, leastLetters / (letters ?? Number.POSITIVE_INFINITY));
+  const shown = surroundings(svg, frame).find((wider) => scaleTo(sheet, wider) >= least);
   return { frame, shown: shown ?? frame, pixelsPerUnit: scaleTo(sheet, shown ?? frame), isRead: false };
 }
 

@@ -211,9 +211,9 @@ function buildPartNote(state: PageState, isDrawing: boolean): Node | undefined {
       'div',
       { class: 'heading' },
       build('h2', {}, part.label),
+      build('p', { class: 'material' }, part.material === '' ? 'material not chosen' : part.material),
       isDrawing ? actionButton('zoom-part', 'Zoom to it', 'z', 'Zoom to it') : undefined,
     ),
-    build('p', { class: 'material' }, part.material === '' ? 'material not chosen' : part.material),
     part.derivation === '' ? undefined : build('p', { class: 'derivation' }, part.derivation),
   );
 }

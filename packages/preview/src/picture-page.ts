@@ -435,9 +435,11 @@ export class PicturePage implements PageActions {
     const view = partView(this.#state, part);
     if (view === undefined) return undefined;
     const wrong = graveFindings(this.#state).filter(({ finding }) => finding.parts.includes(part));
+    // What the sizes are made of; what that is made of in its turn stands below once the part is chosen.
+    const sizes = view.derivation.split('\n').filter((line) => !/^\s/.test(line));
     const lines = [
       ...wrong.map(({ finding, number }) => `${severityWords[finding.severity]} ${number}: ${finding.sentence}`),
-      view.derivation,
+      ...sizes,
     ];
     return { title: view.label, lines: lines.filter(Boolean).join('\n') };
   }

@@ -9,7 +9,7 @@ const distance = 8;
 const tried = 12;
 
 /** What it costs to cover something, or to lie far away. */
-const costs = { part: 100, writing: 4, dimension: 3, otherPart: 0.3, outsideSheet: 6, farAway: 1 / 120 } as const;
+const costs = { part: 100, writing: 4, dimension: 3, otherPart: 0.3, outsideSheet: 2, farAway: 1 / 120 } as const;
 
 interface Size {
   readonly width: number;
@@ -73,7 +73,7 @@ function thingsToCover(anchor: Element): readonly Covers[] {
   ];
 }
 
-/** Around the part, and all over the sheet. */
+/** Around the part, below the sheet, and all over it. */
 function* places(part: Box, { width, height }: Size, sheet: Box): Generator<Place> {
   for (const top of [part.bottom + distance, part.top - distance - height]) {
     for (const left of [part.left, (part.left + part.right - width) / 2, part.right - width]) yield { left, top };
@@ -81,6 +81,9 @@ function* places(part: Box, { width, height }: Size, sheet: Box): Generator<Plac
   for (const left of [part.right + distance, part.left - distance - width]) {
     for (const top of [part.top, (part.top + part.bottom - height) / 2, part.bottom - height]) yield { left, top };
   }
+  // Below the sheet, where no drawing is covered.
+  const middle = (part.left + part.right - width) / 2;
+  for (const left of [middle, sheet.left, sheet.right - width]) yield { left, top: window.innerHeight - height };
   for (let down = 0; down <= tried; down++) {
     for (let across = 0; across <= tried; across++) {
       yield {
