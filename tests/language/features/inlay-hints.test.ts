@@ -39,6 +39,15 @@ describe('computed sizes', () => {
     ]);
   });
 
+  test('a face frame of which nothing is said: two of its habits beside the words, all of them where one points', async () => {
+    const source = chest('drawer "a"').replace('case {', 'case { frame thick 3/4   ');
+    expect(source).toContain('frame thick');
+    const { hints } = await hinted(source);
+    const hint = hints.find(({ label }) => String(label).includes('stiles'));
+    expect(String(hint?.label)).toMatch(/^assumed: stiles \S+, top rail \S+ and 1 more$/);
+    expect((hint?.tooltip as MarkupContent).value).toContain('bottom rail');
+  });
+
   test('each front of a graded stack', async () => {
     // 30 − 3/4 is 29-1/4 inside; less three gaps of 1/8 leaves 28-7/8 = 2u + 1.
     const { lines } = await hinted(chest('stack graded by 1 {\ndrawer "a"\ndrawer "b"\n}'));

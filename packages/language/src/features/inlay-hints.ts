@@ -110,6 +110,9 @@ function addComputed(group: LaidCell, found: Unsaid[]): void {
   }
 }
 
+/** More would push the words of the line out of sight; the rest is told where one points at the hint. */
+const MOST_SAID = 2;
+
 /** One hint for all that a statement leaves to habit. */
 function addAssumed(behind: Origin, figures: readonly (readonly [string, Figure])[], found: Unsaid[]): void {
   const taken = figures.filter(([, figure]) => figure.reason.kind === 'assumed');
@@ -117,6 +120,10 @@ function addAssumed(behind: Origin, figures: readonly (readonly [string, Figure]
   found.push({
     behind,
     figures: taken.map(([label, figure]) => ({ label, axis: 'wide', figure })),
-    words: ({ say }) => `assumed: ${taken.map(([label, { length }]) => `${label} ${say.length(length)}`).join(', ')}`,
+    words: ({ say }) => {
+      const said = taken.slice(0, MOST_SAID).map(([label, { length }]) => `${label} ${say.length(length)}`);
+      const more = taken.length - said.length;
+      return `assumed: ${said.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+    },
   });
 }
