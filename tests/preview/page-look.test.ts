@@ -257,8 +257,10 @@ describe('while the text is ahead of the picture', () => {
     await open.give({ kind: 'edited', uri, version: 2 });
     expect(await verdict.textContent()).toBe('fits');
     await verdict.filter({ hasText: 'Checking' }).waitFor();
+    expect(await open.page.locator('.page[data-checking]').count()).toBe(1);
     await show(picture(2));
     expect(await verdict.textContent()).toBe('fits');
+    expect(await open.page.locator('.page[data-checking]').count()).toBe(0);
     await open.give({ kind: 'edited', uri, version: 3 });
     await show(picture(3));
     await open.page.waitForTimeout(600);

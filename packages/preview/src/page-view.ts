@@ -263,6 +263,7 @@ export function buildPage(state: PageState): HTMLElement {
     'div',
     {
       class: state.tall ? 'page tall' : 'page',
+      'data-checking': state.checking ? 'true' : undefined,
       'data-stale': stale === undefined ? undefined : 'true',
       'data-version': picture?.version,
     },
