@@ -15,6 +15,7 @@ import { circleIsToldIn } from '../names/circles-of-values.ts';
 import { specOf } from '../names/declarations.ts';
 import { findName, nameKindOfSlot } from '../names/visible-names.ts';
 import type { NameKind, StatementSpec } from '../schema/index.ts';
+import { saysWhatHoldsIt } from './inside-braces.ts';
 import { expressionIn, type ReadPhrase, readParts } from './phrases.ts';
 import { asLength, evaluateExpression, type Value, type ValueProblem } from './values.ts';
 
@@ -200,7 +201,11 @@ export function slotKind(read: ReadPhrase | undefined, part: Part): NameKind {
 
 /** Statements of a body by their vocabulary word; a misspelt word counts as the one it was taken for. */
 export function bodyStatements(statement: Statement | undefined, word: string): Statement[] {
-  return statement?.statements.filter((each) => specOf(each).spec.word === word) ?? [];
+  const isMeant = (each: Statement): boolean => {
+    const { spec, exact } = specOf(each);
+    return spec.word === word && (exact || !saysWhatHoldsIt(each));
+  };
+  return statement?.statements.filter(isMeant) ?? [];
 }
 
 /** The one statement of this word; a second one is said to count for nothing. */

@@ -14,6 +14,7 @@ import { usesMissingFile } from '../names/used-files.ts';
 import { findName, nameKindWords, visibleNames } from '../names/visible-names.ts';
 import { bodyOf, fileNoun, type PhraseItem, type StatementSpec } from '../schema/index.ts';
 import { homesOfPhrase, homesOfStatement } from '../schema/where-words-belong.ts';
+import { saysWhatHoldsIt } from './inside-braces.ts';
 import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
 import { headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
@@ -62,17 +63,12 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
 
 /** Words of the thing itself, such as `hinged left` of a door, that stand inside its braces instead of before them. */
 function isOfWhatHoldsIt(context: ReadContext, statement: Statement): boolean {
-  const { $container: holder } = statement;
-  if (holder.$type !== 'Statement' || statement.statements.length > 0) return false;
-  const { spec } = specOf(holder as Statement);
+  if (!saysWhatHoldsIt(statement)) return false;
+  const holder = statement.$container as Statement;
+  const { spec } = specOf(holder);
   const words = statement.$cstNode?.text.trim() ?? '';
-  const isPhrase = spec.phrases.some(
-    ({ items, checked, pattern }) =>
-      checked && items.every((item) => item.kind === 'word') && pattern === words.toLowerCase(),
-  );
-  if (!isPhrase) return false;
   const at = originOf(context, statement);
-  const after = headEnd(context, holder as Statement);
+  const after = headEnd(context, holder);
   const remove = { kind: 'remove', at } as const;
   context.findings.push(
     saidInsideBraces.at(
