@@ -14,7 +14,7 @@ import {
   toSvg,
   verticalSection,
 } from '@fettle/drawings';
-import type { Evaluation } from '@fettle/engine';
+import { type Evaluation, piecesTogether } from '@fettle/engine';
 import { notCheckedYet } from '@fettle/findings';
 import type { EvaluatedPiece } from '@fettle/language';
 import { buyingFiles } from './buying-files.ts';
@@ -70,8 +70,15 @@ export async function make(named: NamedText, options: MakeOptions, terminal: Ter
     return exit.errors;
   }
 
-  const names = fileNames(pieces.map((piece) => piece.name));
-  const files = pieces.flatMap((piece, at) => filesOfPiece(piece, names[at] ?? '', text, reporter));
+  const names = fileNames([...pieces.map((piece) => piece.name), ALL_PIECES]);
+  const files = [
+    ...pieces.flatMap((piece, at) => filesOfPiece(piece, names[at] ?? '', text, reporter)),
+    ...filesOfAll(
+      pieces.map(({ evaluation }) => evaluation),
+      names.at(-1) ?? '',
+      findings,
+    ),
+  ];
   const written = writeWhole(options.out, files);
   switch (written.kind) {
     case 'refused':
@@ -111,6 +118,18 @@ function filesOfPiece(
     ...scheduleFiles(evaluation, name, (each) => warned(each, findings)),
     ...buyingFiles(evaluation, name, (each) => warned(each, findings)),
   ];
+}
+
+const ALL_PIECES = 'All pieces';
+
+/** What several pieces take when they are bought and cut together; none for a text of one. */
+function filesOfAll(
+  evaluations: readonly Evaluation[],
+  name: string,
+  findings: readonly FindingJson[],
+): readonly FileToWrite[] {
+  const together = piecesTogether(ALL_PIECES, evaluations);
+  return together === undefined ? [] : buyingFiles(together, name, (each) => warned(each, findings));
 }
 
 /** A piece without parts has its elevation alone, which says what is missing. */

@@ -1,4 +1,4 @@
-import type { Evaluation } from '@fettle/engine';
+import { type Evaluation, isTogether } from '@fettle/engine';
 import { cleanName } from './lettering.ts';
 import { PEN_GROUPS } from './line-types.ts';
 import type { Drawing, Group } from './primitives.ts';
@@ -62,6 +62,7 @@ export function commonWords(evaluation: Evaluation, name: DrawingName) {
 }
 
 export function overallWords(evaluation: Evaluation): string {
+  if (isTogether(evaluation)) return `${evaluation.pieces.length} pieces`;
   const { width, height, depth } = evaluation.design.size;
   const { units } = evaluation.design;
   const sizes = [width, height, depth].map((figure) =>

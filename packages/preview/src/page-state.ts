@@ -110,6 +110,12 @@ export function withCaret(
 ): PageState {
   const shown = state.picture;
   if (shown === undefined || shown.uri !== caret.uri || shown.version !== caret.version) return state;
+  const onShown = shownPiece(state);
+  if (onShown?.together === true && state.only === '') {
+    // Whoever looks at all pieces goes on doing so; the part is one of theirs.
+    const ids = new Set(caret.parts.map((part) => `${caret.piece + 1}/${part}`));
+    return { ...state, lit: onShown.parts.flatMap(({ id }) => (ids.has(id) ? [id] : [])) };
+  }
   const follows = caret.parts.length === 0 ? undefined : shown.pieces[caret.piece]?.key;
   if (state.only !== '' && follows !== undefined && follows !== state.only) return { ...state, lit: [] };
   return { ...state, lit: caret.parts, piece: follows ?? state.piece };

@@ -12,6 +12,7 @@ export interface PieceFrame {
   readonly name: string;
   readonly span: TextSpan;
   readonly stale?: boolean;
+  readonly together?: true;
   readonly planning?: number;
   readonly parts?: readonly PartView[];
   /** All sheets in their order; a text instead of a sheet: the one with this id is as it was. */
@@ -60,12 +61,13 @@ export function frameOf(picture: Picture, before: FrameState | undefined): Pictu
 }
 
 function pieceFrame(piece: PieceView, before: PieceView | undefined): PieceFrame {
-  const { key, name, span, stale, planning, parts, sheets } = piece;
+  const { key, name, span, stale, together, planning, parts, sheets } = piece;
   return {
     key,
     name,
     span,
     ...(stale === true ? { stale } : {}),
+    ...(together === true ? { together } : {}),
     ...(planning === undefined ? {} : { planning }),
     ...(before?.parts === parts ? {} : { parts }),
     ...(before?.sheets === sheets ? {} : { sheets: sheets.map((sheet) => sheetFrame(sheet, before)) }),
@@ -96,13 +98,14 @@ export function withFrame(before: FrameState | undefined, frame: PictureFrame): 
 }
 
 function pieceAfter(before: PieceView | undefined, frame: PieceFrame): PieceView | undefined {
-  const { key, name, span, stale, planning } = frame;
+  const { key, name, span, stale, together, planning } = frame;
   const parts = frame.parts ?? before?.parts;
   const sheets = frame.sheets === undefined ? before?.sheets : sheetsAfter(before, frame.sheets);
   if (parts === undefined || sheets === undefined) return undefined;
   return {
     ...{ key, name, span, parts, sheets },
     ...(stale === true ? { stale } : {}),
+    ...(together === true ? { together } : {}),
     ...(planning === undefined ? {} : { planning }),
   };
 }

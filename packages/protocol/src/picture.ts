@@ -118,6 +118,8 @@ export interface PieceView {
   readonly parts: readonly PartView[];
   /** The last good state of a piece that cannot be worked out just now. */
   readonly stale?: boolean;
+  /** All pieces of the text as one. The ids of its parts begin with the turn of their piece: `12/case/top`. */
+  readonly together?: true;
   /** How far the search for cutting plans is, 0 to 1; absent while nothing is searched for. */
   readonly planning?: number;
 }

@@ -102,6 +102,7 @@ function isPieceFrame(value: unknown): boolean {
   return (
     isPieceHead(piece) &&
     (piece['stale'] === undefined || piece['stale'] === true) &&
+    (piece['together'] === undefined || piece['together'] === true) &&
     (piece['planning'] === undefined || isShare(piece['planning'])) &&
     (piece['parts'] === undefined || isListOf(piece['parts'], isPart)) &&
     (piece['sheets'] === undefined || isListOf(piece['sheets'], isSheetOrId))

@@ -1,4 +1,4 @@
-import { type BuyingPlan, type Evaluation, explain, type Part, type TellPlace } from '@fettle/engine';
+import { type BuyingPlan, type Evaluation, explain, isTogether, type Part, type TellPlace } from '@fettle/engine';
 import type { EvaluatedPiece } from '@fettle/language';
 import type { PartView, PieceView, SheetView, TextSpan } from '@fettle/protocol';
 import { URI, UriUtils } from 'langium';
@@ -11,6 +11,8 @@ import type { SheetMaker } from './sheets/sheet-maker.ts';
  * change is not drawn again, and stays the same object, so that nobody sends it twice. Bounded by the evaluations that
  * the language keeps.
  */
+
+const noParts: readonly PartView[] = [];
 
 /** The whole statement around an offset of the document. */
 export type StatementAround = (offset: number) => TextSpan | undefined;
@@ -63,6 +65,8 @@ export class DrawnPieces {
   ): Pick<PieceView, 'parts' | 'sheets' | 'planning'> {
     const { evaluation } = piece;
     const { uri, statementAround } = text;
+    // All pieces as one are as many parts again: told only to whoever looks at them.
+    if (isTogether(evaluation) && shown.size === 0) return { parts: noParts, sheets: this.#tabs(piece) };
     let kept = this.#kept.get(evaluation);
     if (kept === undefined) {
       const { parts, roaming } = placedParts(piece, uri, statementAround);
@@ -120,7 +124,8 @@ export class DrawnPieces {
   #tabs(piece: EvaluatedPiece): readonly SheetView[] {
     const known = this.#come.get(piece.evaluation);
     if (known !== undefined) return known;
-    const tabs = this.#makers.flatMap((maker) => {
+    const makers = isTogether(piece.evaluation) ? this.#makers.filter(({ needs }) => needs === 'plan') : this.#makers;
+    const tabs = makers.flatMap((maker) => {
       try {
         return sheetsToCome(maker, piece);
       } catch (error) {

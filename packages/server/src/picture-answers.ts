@@ -1,3 +1,4 @@
+import { isTogether } from '@fettle/engine';
 import { type EvaluatedPiece, evaluateDocument, type FettleServices } from '@fettle/language';
 import {
   type DivisionAnswer,
@@ -19,6 +20,7 @@ import { divisionAnswer } from './division-edits.ts';
 import { describeError } from './guarded-connection.ts';
 import { pieceKeys } from './picture-of-document.ts';
 import { builtVersion } from './pictures.ts';
+import { piecesToShow } from './pieces-to-show.ts';
 import { offcutEdits } from './plans/offcut-edits.ts';
 import type { PiecePlans } from './plans/piece-plans.ts';
 import { sheetMakers } from './sheets/index.ts';
@@ -82,7 +84,7 @@ export class PictureAnswers {
   }
 
   #pieces(document: LangiumDocument): ReadonlyMap<string, EvaluatedPiece> {
-    const { pieces } = evaluateDocument(this.#services, document);
+    const pieces = piecesToShow(evaluateDocument(this.#services, document));
     const keys = pieceKeys(pieces.map(({ name }) => name));
     return new Map(pieces.map((piece, at) => [keys[at] ?? piece.name, piece]));
   }
@@ -133,7 +135,7 @@ export class PictureAnswers {
   async #pieceAt({ uri, offset }: PieceAt, token: CancellationToken): Promise<string | null> {
     const document = await this.#document(uri, token);
     if (document === undefined) return null;
-    const pieces = [...this.#pieces(document)];
+    const pieces = [...this.#pieces(document)].filter(([, { evaluation }]) => !isTogether(evaluation));
     const [first] = pieces;
     return (pieces.findLast(([, piece]) => piece.range.start <= offset) ?? first)?.[0] ?? null;
   }

@@ -1,3 +1,4 @@
+import { isTogether } from '@fettle/engine';
 import {
   type EvaluatedDocument,
   type EvaluatedPiece,
@@ -7,6 +8,7 @@ import {
 } from '@fettle/language';
 import { type Picture, type PictureFinding, type PieceView, standsInFor } from '@fettle/protocol';
 import type { DrawnPieces, WrittenText } from './drawn-pieces.ts';
+import { piecesToShow } from './pieces-to-show.ts';
 
 /** Turns what the engine found in a document into the picture that crosses to the page. */
 
@@ -60,8 +62,9 @@ export function piecesToPlan(
   drawn: DrawnPieces,
   shown: ShownSheets,
 ): readonly EvaluatedPiece[] {
-  const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
-  return evaluated.pieces.filter((piece, at) =>
+  const pieces = piecesToShow(evaluated);
+  const keys = pieceKeys(pieces.map(({ name }) => name));
+  return pieces.filter((piece, at) =>
     drawn.showsPlans(shownOf(keys[at] ?? piece.name, at, keys, shown, drawn.tabsOf(piece))),
   );
 }
@@ -73,12 +76,15 @@ export function pictureOfDocument(
   shown: ShownSheets,
 ): Picture {
   const { uri, version } = document;
-  const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
-  const pieces = evaluated.pieces.map((piece, at): PieceView => {
+  const toShow = piecesToShow(evaluated);
+  const keys = pieceKeys(toShow.map(({ name }) => name));
+  const pieces = toShow.map((piece, at): PieceView => {
     const key = keys[at] ?? piece.name;
     const tabs = drawn.tabsOf(piece);
     const content = drawn.contentOf(piece, shownOf(key, at, keys, shown, tabs), document);
-    return { key, name: piece.name, span: { start: piece.range.start, end: piece.range.end }, ...content };
+    const span = { start: piece.range.start, end: piece.range.end };
+    const together = isTogether(piece.evaluation) ? { together: true as const } : {};
+    return { key, name: piece.name, span, ...together, ...content };
   });
   const findings = whereverTheyHold(evaluated.findings)
     .filter((finding) => finding.uri === uri)
@@ -88,7 +94,7 @@ export function pictureOfDocument(
         severity: finding.severity,
         sentence: finding.sentence,
         span: { start: finding.start, end: finding.end },
-        ...concerned(finding, pieces),
+        ...concerned(finding, pieces.slice(0, evaluated.pieces.length)),
       }),
     );
   const { readable } = evaluated;

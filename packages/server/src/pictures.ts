@@ -18,6 +18,7 @@ import { CancellationToken as Token } from 'vscode-languageserver';
 import { DrawnPieces } from './drawn-pieces.ts';
 import { describeError } from './guarded-connection.ts';
 import { pictureOfDocument, pieceKeys, piecesToPlan, type ShownSheets } from './picture-of-document.ts';
+import { piecesToShow } from './pieces-to-show.ts';
 import type { PiecePlans } from './plans/piece-plans.ts';
 import { sheetMakers } from './sheets/index.ts';
 import { verdictOn } from './verdict.ts';
@@ -57,7 +58,7 @@ export class Pictures {
   #stopPlanning({ uri, piece }: StopPlanning): void {
     const document = this.#services.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri));
     if (document?.state !== DocumentState.Validated) return;
-    const { pieces } = evaluateDocument(this.#services, document);
+    const pieces = piecesToShow(evaluateDocument(this.#services, document));
     const at = pieceKeys(pieces.map(({ name }) => name)).indexOf(piece);
     const evaluation = pieces[at]?.evaluation;
     if (evaluation !== undefined) this.#plans.stop(evaluation);
@@ -68,7 +69,7 @@ export class Pictures {
     for (const uri of this.#watched.keys()) {
       const document = this.#services.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri));
       if (document?.state !== DocumentState.Validated) continue;
-      const { pieces } = evaluateDocument(this.#services, document);
+      const pieces = piecesToShow(evaluateDocument(this.#services, document));
       if (pieces.some((piece) => piece.evaluation === evaluation)) void this.#publish(document, Token.None, false);
     }
   }
@@ -123,7 +124,7 @@ export class Pictures {
         lineAt: (offset: number) => document.textDocument.positionAt(offset).line + 1,
       };
       const before = this.#sent.get(uri);
-      const keys = pieceKeys(evaluated.pieces.map(({ name }) => name));
+      const keys = pieceKeys(piecesToShow(evaluated).map(({ name }) => name));
       const shown = followRenames(wish.shown, before?.picture.pieces.map(({ key }) => key) ?? [], keys);
       this.#watched.set(uri, { ...wish, shown });
       this.#plans.want(

@@ -3,6 +3,7 @@ import {
   cutSequence,
   type Evaluation,
   groupedBy,
+  isTogether,
   type LaidStock,
   Length,
   laidOut,
@@ -101,6 +102,7 @@ function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly Laid
       }`,
       'Numbers in circles: the order of the cuts, beside them what comes off and is cut further; double arrow: direction of grain; dashed: left over.',
       ...roughWords(page, units),
+      ...(isTogether(evaluation) ? ['Marks begin with the number of their piece, which the shopping list names.'] : []),
     ],
     warnings: errors === undefined ? [] : [`${capital(errors)}.`],
   };

@@ -4,8 +4,10 @@ import {
   type Evaluation,
   type HardwareRow,
   inPounds,
+  isTogether,
   type Length,
   laidOut,
+  type PiecesTogether,
   pieceWeight,
   Rational,
   reservesFor,
@@ -58,6 +60,7 @@ export function shoppingTable(evaluation: Evaluation, plan: BuyingPlan): Table {
       ...below('Spare wood, not in the total: buy it only if a part is spoiled', reserveRows(plan, units)),
       ...below('Left over and worth keeping', keptRows(plan, units)),
       ...below('What the list rests on', [
+        ...(isTogether(evaluation) ? [piecesRow(evaluation)] : []),
         weightRow(evaluation),
         {
           parts: [],
@@ -247,6 +250,12 @@ function unplannedRow({ piece, why, needs, most }: UnplannedPiece, units: Units)
       notes: `${why}${sizes}`,
     }),
   };
+}
+
+function piecesRow({ pieces }: PiecesTogether): TableRow {
+  const names = pieces.map(({ design }, at) => `${at + 1} ${cleanName(design.name)}`);
+  const notes = `marks begin with the number of their piece: ${names.join(', ')}`;
+  return { parts: [], cells: cells({ buy: 'Pieces', quantity: `${pieces.length}`, notes }) };
 }
 
 function weightRow({ parts, design }: Evaluation): TableRow {

@@ -13,7 +13,6 @@ import {
   PINS_APART,
   PINS_FROM_EDGE,
   type PinRowsDesign,
-  type ScrewEntry,
   SHELF_SHY,
   type ShelfDesign,
   type ShelfHeight,

@@ -2,11 +2,13 @@ import type { Cell } from '../../design/design.ts';
 import { cellsWithin } from '../../design/inside-design.ts';
 import type { Price } from '../../design/shop.ts';
 import type { Evaluation, LaidCell } from '../../evaluation.ts';
+import { groupAlike } from '../../grouping.ts';
 import type { HardwareKind, PlacedHardware } from '../../hardware/placed-hardware.ts';
 import { WALL_SCREW_LONG } from '../../hardware/wall-screws.ts';
 import type { Fasteners } from '../../joinery/joint.ts';
 import type { Length } from '../../length/length.ts';
 import { fastenersToBuy, isWooden } from './fasteners-to-buy.ts';
+import { idAmongAll } from './pieces-together.ts';
 
 /** Hardware of one entry, counted as it is sold. */
 export interface HardwareToBuy {
@@ -32,9 +34,39 @@ export interface HardwareToBuy {
 /** Without more being said a leaf hangs on a pair. */
 const HINGES_EACH = 2;
 
-export function hardwareToBuy(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints' | 'screws'>,
-): readonly HardwareToBuy[] {
+/** What a list of hardware is made from; of several pieces that are bought together each has its own. */
+export type Equipped = Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints' | 'screws'> & {
+  readonly pieces?: readonly Evaluation[];
+};
+
+export function hardwareToBuy(evaluation: Equipped): readonly HardwareToBuy[] {
+  return evaluation.pieces === undefined ? hardwareOfPiece(evaluation) : hardwareOfAll(evaluation.pieces);
+}
+
+/** Alike hardware of several pieces is one row. */
+function hardwareOfAll(pieces: readonly Evaluation[]): readonly HardwareToBuy[] {
+  const rows = pieces.flatMap((piece, at) =>
+    hardwareOfPiece(piece).map((row) => ({ ...row, parts: row.parts.map((id) => idAmongAll(id, at + 1)) })),
+  );
+  const alike = groupAlike(rows, ({ what, entry, inPairs, isPlaced, price, size, usualFor }) => [
+    what,
+    entry ?? null,
+    inPairs,
+    isPlaced,
+    price?.amount.toString() ?? null,
+    size?.length.exactInches ?? null,
+    size?.thickness?.exactInches ?? null,
+    usualFor ?? null,
+  ]);
+  return alike.map((group) => ({
+    ...group[0],
+    quantity: group.reduce((sum, { quantity }) => sum + quantity, 0),
+    screws: countedScrews(group.flatMap(({ screws }) => screws)),
+    parts: group.flatMap(({ parts }) => parts),
+  }));
+}
+
+function hardwareOfPiece(evaluation: Equipped): readonly HardwareToBuy[] {
   const { design, hardware, layout } = evaluation;
   const entries = entriesOf(design.face);
   const groups = new Map<string, PlacedHardware[]>();
@@ -120,14 +152,16 @@ function hingesWithoutPlace(hardware: readonly PlacedHardware[], face: LaidCell 
 }
 
 function screwsOf(group: readonly PlacedHardware[]): HardwareToBuy['screws'] {
-  const alike = new Map<string, { length: Length; diameter: Length; count: number }>();
-  for (const { length, diameter } of group.flatMap(({ screws }) => screws)) {
-    const key = `${length.exactInches} ${diameter.exactInches}`;
-    const known = alike.get(key) ?? { length, diameter, count: 0 };
-    known.count += 1;
-    alike.set(key, known);
-  }
-  return [...alike.values()].sort((a, b) => b.length.compare(a.length));
+  return countedScrews(group.flatMap(({ screws }) => screws.map((screw) => ({ ...screw, count: 1 }))));
+}
+
+function countedScrews(screws: HardwareToBuy['screws']): HardwareToBuy['screws'] {
+  return groupAlike(screws, ({ length, diameter }) => [length.exactInches, diameter.exactInches])
+    .map((alike) => {
+      const [{ length, diameter }] = alike;
+      return { length, diameter, count: alike.reduce((sum, { count }) => sum + count, 0) };
+    })
+    .sort((a, b) => b.length.compare(a.length));
 }
 
 interface KnownEntry {

@@ -1,12 +1,11 @@
 import type { Price, Stock } from '../../design/shop.ts';
-import type { Evaluation } from '../../evaluation.ts';
 import type { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { sizeOfBlank } from '../blank.ts';
 import { exactBoardFeet, talliedBoardFeet } from '../board-feet.ts';
 import { type BoardOrder, lengthOf, type UnplannedPiece } from './buying-request.ts';
 import type { EdgingToCut } from './edging-to-cut.ts';
-import { type HardwareToBuy, hardwareToBuy } from './hardware-to-buy.ts';
+import { type Equipped, type HardwareToBuy, hardwareToBuy } from './hardware-to-buy.ts';
 import { layOutSheets } from './lay-out-sheets.ts';
 import type { PieceToCut } from './pieces-to-cut.ts';
 import type { BuyingPlan, PlannedBoards, PlannedSheets } from './plan-buying.ts';
@@ -55,10 +54,7 @@ export interface EdgingRow extends EdgingToCut {
   readonly cost?: Rational;
 }
 
-export function shoppingList(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints' | 'screws'>,
-  plan: BuyingPlan,
-): ShoppingList {
+export function shoppingList(evaluation: Equipped, plan: BuyingPlan): ShoppingList {
   const rows: readonly ShoppingRow[] = [
     ...plan.sheets.flatMap(sheetRows),
     ...plan.boards.flatMap(boardRows),
@@ -142,9 +138,7 @@ function costOf(isOnHand: boolean, cost: Rational | undefined): { readonly cost?
   return cost === undefined ? {} : { cost };
 }
 
-function hardwareRows(
-  evaluation: Pick<Evaluation, 'design' | 'hardware' | 'layout' | 'parts' | 'joints' | 'screws'>,
-): readonly HardwareRow[] {
+function hardwareRows(evaluation: Equipped): readonly HardwareRow[] {
   return hardwareToBuy(evaluation).map(({ price: said, ...each }): HardwareRow => {
     const price = usablePrice(said);
     return {

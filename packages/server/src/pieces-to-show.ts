@@ -1,0 +1,40 @@
+import { piecesTogether } from '@fettle/engine';
+import type { EvaluatedDocument, EvaluatedPiece } from '@fettle/language';
+
+/** The pieces of a text, and behind them all of them as one where there are several: what is bought and cut together. */
+export function piecesToShow(evaluated: EvaluatedDocument): readonly EvaluatedPiece[] {
+  let shown = known.get(evaluated);
+  if (shown === undefined) {
+    const all = allPieces(evaluated.pieces);
+    shown = all === undefined ? evaluated.pieces : [...evaluated.pieces, all];
+    known.set(evaluated, shown);
+  }
+  return shown;
+}
+
+/** The same object each time it is asked, so that its plans are found again. */
+const known = new WeakMap<EvaluatedDocument, readonly EvaluatedPiece[]>();
+
+function allPieces(pieces: readonly EvaluatedPiece[]): EvaluatedPiece | undefined {
+  const [first] = pieces;
+  const name = 'All pieces';
+  const evaluation = piecesTogether(
+    name,
+    pieces.map((piece) => piece.evaluation),
+  );
+  if (first === undefined || evaluation === undefined) return undefined;
+  const ranges = pieces.map(({ range }) => range);
+  return {
+    ...first,
+    name,
+    evaluation,
+    range: { start: Math.min(...ranges.map(({ start }) => start)), end: Math.max(...ranges.map(({ end }) => end)) },
+    locate(origin) {
+      for (const piece of pieces) {
+        const place = piece.locate(origin);
+        if (place !== undefined) return place;
+      }
+      return undefined;
+    },
+  };
+}
