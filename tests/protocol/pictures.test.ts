@@ -39,7 +39,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     const kinds = (which: Picture) => which.pieces.map(({ sheets }) => sheets.map(({ kind }) => kind));
     const drawn = (which: Picture) =>
       which.pieces.map(({ sheets }) => sheets.filter(({ kind }) => kind !== 'later').map(({ id }) => id));
-    expect(drawn(picture)).toEqual([[], ['elevation']]);
+    expect(drawn(picture)).toEqual([[], ['elevation'], []]);
     // Both pieces have all their sheets in the list, drawn or not.
     const listed = picture.pieces.map(({ sheets }) => sheets.map(({ id }) => id));
     expect(listed[0]).toEqual(listed[1]);
@@ -104,7 +104,36 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(picture.pieces.map(({ key, sheets }) => [key, sheets[0]?.kind])).toEqual([
       ['Games sideboard', 'later'],
       ['Other', 'drawing'],
+      ['All pieces', 'later'],
     ]);
+  });
+
+  test('behind several pieces there is one more: all of them, bought and cut together', async () => {
+    const picture = await open(name, 'Second');
+    const all = picture.pieces[2];
+    expect([all?.name, all?.together, all?.parts]).toEqual(['All pieces', true, []]);
+    expect(all?.sheets.map(({ id }) => id.replace(/:.*/, ''))).toEqual(
+      expect.arrayContaining(['shopping', 'cutting', 'cuts']),
+    );
+    expect(all?.sheets.some(({ id }) => id === 'elevation')).toBe(false);
+    await editor.look({ name, piece: 'All pieces', sheet: 'shopping' });
+    const looked = await editor.until('the list of both', () =>
+      editor.pictures.find(({ pieces }) =>
+        pieces[2]?.sheets.some(({ id, kind }) => id === 'shopping' && kind === 'table'),
+      ),
+    );
+    const list = looked.pieces[2]?.sheets.find(({ id }) => id === 'shopping');
+    const cells = list?.kind === 'table' ? list.rows.map((row) => row.cells.join(' ')) : [];
+    expect(cells.some((row) => row.includes('1 Games sideboard, 2 Second'))).toBe(true);
+    // Each part leads to its own words, whichever piece it is of.
+    const [one, two] = looked.pieces;
+    const words = (piece: typeof one, id: string) => {
+      const part = piece?.parts.find((each) => each.id === id);
+      return part === undefined ? undefined : (piece?.span.start ?? 0) + part.span.start;
+    };
+    expect(words(looked.pieces[2], '1/case/top')).toBe(words(one, 'case/top'));
+    expect(words(looked.pieces[2], '2/case/top')).toBe(words(two, 'case/top'));
+    expect(words(two, 'case/top')).toBeGreaterThan(0);
   });
 
   function lines(picture: Picture) {

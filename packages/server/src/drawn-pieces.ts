@@ -2,6 +2,7 @@ import { type BuyingPlan, type Evaluation, explain, isTogether, type Part, type 
 import type { EvaluatedPiece } from '@fettle/language';
 import type { PartView, PieceView, SheetView, TextSpan } from '@fettle/protocol';
 import { URI, UriUtils } from 'langium';
+import { ownerOf } from './pieces-to-show.ts';
 import type { PiecePlans } from './plans/piece-plans.ts';
 import { filledSheet, findSheet, sheetsToCome } from './sheets/sheet-ids.ts';
 import type { SheetMaker } from './sheets/sheet-maker.ts';
@@ -78,10 +79,11 @@ export class DrawnPieces {
     const line = text.lineAt(piece.range.start);
     if (shown.size > 0 && kept.explainedFrom !== line) {
       const { say } = piece;
-      const where = placeTeller(piece, text);
       kept.parts = kept.parts.map((view, at) => {
         const part = evaluation.parts[at];
-        return part === undefined ? view : { ...view, derivation: derivationOf(part, say, where) };
+        return part === undefined
+          ? view
+          : { ...view, derivation: derivationOf(part, say, placeTeller(ownerOf(piece, part), text)) };
       });
       kept.explainedFrom = line;
     }
@@ -156,7 +158,7 @@ function placedParts(piece: EvaluatedPiece, uri: string, statementAround: Statem
   let roaming = false;
   const { start, end } = piece.range;
   const parts = piece.evaluation.parts.map((part): PartView => {
-    const span = spanOfPart(piece, part, uri, statementAround);
+    const span = spanOfPart(ownerOf(piece, part), part, uri, statementAround);
     if (span === undefined || span.start < start || end < span.end) roaming = true;
     const at = span ?? piece.range;
     return {

@@ -1,4 +1,4 @@
-import { piecesTogether } from '@fettle/engine';
+import { type Part, piecesTogether } from '@fettle/engine';
 import type { EvaluatedDocument, EvaluatedPiece } from '@fettle/language';
 
 /** The pieces of a text, and behind them all of them as one where there are several: what is bought and cut together. */
@@ -15,6 +15,13 @@ export function piecesToShow(evaluated: EvaluatedDocument): readonly EvaluatedPi
 /** The same object each time it is asked, so that its plans are found again. */
 const known = new WeakMap<EvaluatedDocument, readonly EvaluatedPiece[]>();
 
+/** Whose words a part is written in: of all pieces as one each part is its own piece's. */
+export function ownerOf(piece: EvaluatedPiece, part: Pick<Part, 'id'>): EvaluatedPiece {
+  return owners.get(piece)?.get(part.id) ?? piece;
+}
+
+const owners = new WeakMap<EvaluatedPiece, ReadonlyMap<string, EvaluatedPiece>>();
+
 function allPieces(pieces: readonly EvaluatedPiece[]): EvaluatedPiece | undefined {
   const [first] = pieces;
   const name = 'All pieces';
@@ -24,17 +31,13 @@ function allPieces(pieces: readonly EvaluatedPiece[]): EvaluatedPiece | undefine
   );
   if (first === undefined || evaluation === undefined) return undefined;
   const ranges = pieces.map(({ range }) => range);
-  return {
+  const all: EvaluatedPiece = {
     ...first,
     name,
     evaluation,
     range: { start: Math.min(...ranges.map(({ start }) => start)), end: Math.max(...ranges.map(({ end }) => end)) },
-    locate(origin) {
-      for (const piece of pieces) {
-        const place = piece.locate(origin);
-        if (place !== undefined) return place;
-      }
-      return undefined;
-    },
   };
+  const whose = pieces.flatMap((piece) => piece.evaluation.parts.map(() => piece));
+  owners.set(all, new Map(evaluation.parts.map(({ id }, at) => [id, whose[at] ?? all])));
+  return all;
 }

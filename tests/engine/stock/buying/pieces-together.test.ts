@@ -10,7 +10,7 @@ pull "knob" 3/4 wide, round, stands out 7/8, thread 3/8 deep, costs 3 each
 `;
 const box = `${shop}
 piece "box" {
-  size 30 wide, 36 high, 12 deep
+  size 30 wide, 36 high, 11 deep
   case { sides "ply" thick 3/4   bottom "ply" thick 3/4, between sides }
 }`;
 
@@ -18,7 +18,8 @@ test('three boxes of three parts, of which each alone takes a sheet, are one she
   const piece = await pieceOfText(box);
   const all = piecesTogether('All pieces', [piece, piece, piece]);
   if (all === undefined) throw new Error('three pieces are several');
-  // Each: two sides of 36 by 12 and a bottom of 28-1/2 by 12, 1206 square inches of 4608.
+  // Each: two sides of 36 by 11 and a bottom of 28-1/2 by 11. Four strips of 11 with three kerfs are 44-3/8 of 48.
+  // Three hold two sides of 36 each, one three bottoms, 85-1/2 and two kerfs of 96.
   expect(planned(piece).sheets[0]?.plan.sheets).toHaveLength(1);
   const plan = planned(all);
   expect(plan.sheets[0]?.plan.sheets).toHaveLength(1);
