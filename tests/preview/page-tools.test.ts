@@ -391,6 +391,23 @@ describe('several pieces', () => {
     expect(await sent('look')).toEqual([{ kind: 'look', uri, piece: 'Second', sheet: 'elevation' }]);
   });
 
+  test('whoever looks at all pieces goes on doing so, whosever words the caret stands in', async () => {
+    open = await opener.open();
+    const [first, second] = two();
+    if (first === undefined || second === undefined) throw new Error('two pieces');
+    const parts = [first, second].flatMap((piece, at) =>
+      piece.parts.map((each) => ({ ...each, id: `${at + 1}/${each.id}` })),
+    );
+    const rows = parts.map(({ id }) => ({ parts: [id], cells: [id] }));
+    const sheets = [{ kind: 'table' as const, id: 'cuts', title: 'Cut order', columns: ['Part'], rows }];
+    const all = { ...first, key: 'All pieces', name: 'All pieces', together: true as const, parts, sheets };
+    await show(picture(1, { pieces: [first, second, all] }));
+    await open.page.locator('#piece').selectOption('All pieces');
+    await open.give({ kind: 'caret', uri, version: 1, piece: 1, parts: ['front/dice'] });
+    expect(await open.page.locator('#piece').inputValue()).toBe('All pieces');
+    expect(await open.page.locator('tr[aria-current="true"]').allTextContents()).toEqual(['2/front/dice']);
+  });
+
   test('a piece whose name is being typed stays the one that is shown', async () => {
     open = await opener.open();
     await show(picture(1, { pieces: two() }));
