@@ -89,6 +89,8 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
     const isWonByPatterns = isRepetitive && patterns.findsPlans;
     // Of that many turns one goes the other way; with few blanks of a size each way is as good.
     const turns = isWonByPatterns && blanks < 6 * types.length ? 2 : 8;
+    // A turn with patterns takes several times as long as one of the others, which are to have most of the time.
+    const stepsOfATurn = STEPS_OF_A_TURN * (isWonByPatterns ? (turns > 2 ? 1 : 4) : 2);
     let hasPatterns = false;
     for (let turn = 0; !done; turn++) {
       const isPatternsTurn = isWonByPatterns
@@ -98,7 +100,7 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
         const found = patterns.run();
         hasPatterns ||= found !== undefined;
         if (found !== undefined && offer(found)) improver.adopt(found);
-      } else if (improver.run(STEPS_OF_A_TURN)) offer(improver.best);
+      } else if (improver.run(stepsOfATurn)) offer(improver.best);
       raiseBound(0);
       if (!done) yield answer();
     }
