@@ -1,5 +1,6 @@
 import { costStep, roundUpCost } from '../sheets/cost-bound.ts';
-import { type PatternEffort, PatternGeneration } from '../sheets/generate-patterns.ts';
+import { PatternGeneration } from '../sheets/generate-patterns.ts';
+import type { PatternEffort } from '../sheets/pattern-columns.ts';
 import type { BoardProblem } from './board-problem.ts';
 import { boardsAsSheets } from './boards-as-sheets.ts';
 

@@ -3,19 +3,17 @@ import { BestPatterns } from './best-patterns.ts';
 import { cell, realCell } from './cells.ts';
 import { leastCost } from './cost-bound.ts';
 import { BEHIND, SIDE_BY_SIDE } from './cutting-forest.ts';
-import { type FractionalPlan, firstColumn, type PatternColumn } from './pattern-columns.ts';
+import {
+  type FractionalPlan,
+  firstColumn,
+  type PatternColumn,
+  type PatternEffort,
+  planOf,
+  type StandingPatterns,
+} from './pattern-columns.ts';
 import { countBlanks } from './pattern-nodes.ts';
 import type { PreparedSheets } from './prepare-sheets.ts';
 import { StripPatterns } from './strip-patterns.ts';
-
-/** How far a search for patterns goes, and what for. */
-export interface PatternEffort {
-  /** So often the table is filled, at most, and the strips' tables. */
-  readonly rounds: number;
-  readonly stripRounds: number;
-  /** For a bound each type may be in a pattern as often as one likes, and patterns need not be known cut by cut. */
-  readonly isForBound: boolean;
-}
 
 /** The table's prices are whole numbers of this fraction of the dearest sheet, so that its sums are exact. */
 const PRICE_UNITS = 2 ** 32;
@@ -60,17 +58,6 @@ const WORK_PER_STEP = 600_000;
  */
 const STEADINESS = 0.5;
 const WORTH_A_LOOK = 0.9;
-
-/** What is known of the linear program while it is solved. */
-interface Standing {
-  readonly program: CoveringProgram;
-  /** What the program's columns are, in its order. */
-  readonly columns: PatternColumn[];
-  /** The row of each kind of which there are only so many; -1 for the others. */
-  readonly kindRows: Int32Array;
-  /** How many of each type a column may count, at most; missing while it is the bound that is sought. */
-  readonly counted: Int32Array | undefined;
-}
 
 /**
  * Column generation: patterns that are worth more than their sheet costs enter the linear program until there are none.
@@ -166,7 +153,7 @@ export class PatternGeneration {
         center === undefined ? price : smoothing * realCell(center, type) + (1 - smoothing) * price,
       );
       const worths = between.map((price) => Math.floor(price * PRICE_UNITS));
-      yield* this.fillTable(table, worths);
+      for (const _ of table.fill(worths)) yield undefined;
       const bests = this.problem.kinds.map((_, kind) => table.worthOn(kind));
       const total = asked.reduce((sum, count, type) => sum + count * realCell(worths, type), 0);
       const bound = leastCost(total, this.problem.kinds, bests);
@@ -183,7 +170,7 @@ export class PatternGeneration {
   }
 
   /** The program for what is asked, with what is known. `forBound` lets in patterns that cannot be cut. */
-  private begin(asked: Int32Array, forBound: boolean): Standing {
+  private begin(asked: Int32Array, forBound: boolean): StandingPatterns {
     const { kinds, types } = this.problem;
     const kindRows = new Int32Array(kinds.length).fill(-1);
     let rows = types.length;
@@ -202,7 +189,7 @@ export class PatternGeneration {
     });
     const program = new CoveringProgram(demand, sense, PENALTY);
     // What is more than is asked covers nothing; but the bound's patterns hold each type as often as one likes.
-    const standing: Standing = { program, columns: [], kindRows, counted: forBound ? undefined : asked };
+    const standing: StandingPatterns = { program, columns: [], kindRows, counted: forBound ? undefined : asked };
     const basis = program.basisCopy();
     this.first.forEach((column, type) => {
       if (cell(asked, type) === 0) basis[type] = -1 - 2 * type;
@@ -215,7 +202,7 @@ export class PatternGeneration {
     return standing;
   }
 
-  private addTo({ program, columns, kindRows, counted }: Standing, column: PatternColumn): number {
+  private addTo({ program, columns, kindRows, counted }: StandingPatterns, column: PatternColumn): number {
     const entries: number[] = [];
     column.counts.forEach((count, type) => {
       const most = counted === undefined ? count : Math.min(count, cell(counted, type));
@@ -228,25 +215,25 @@ export class PatternGeneration {
   }
 
   /** What one more of each type costs, in dearest sheets, but not more than one: what is not asked is worth nothing. */
-  private readPrices({ program }: Standing, asked: Int32Array, into: Float64Array): void {
+  private readPrices({ program }: StandingPatterns, asked: Int32Array, into: Float64Array): void {
     for (let type = 0; type < into.length; type++) {
       into[type] = cell(asked, type) === 0 ? 0 : Math.min(1, Math.max(0, program.price(type)));
     }
   }
 
   /** What a sheet of this kind may hold in worth without being worth more than it costs. */
-  private limitOf({ program, kindRows }: Standing, kind: number): number {
+  private limitOf({ program, kindRows }: StandingPatterns, kind: number): number {
     const row = cell(kindRows, kind);
     return realCell(this.costs, kind) - (row < 0 ? 0 : Math.min(0, program.price(row)));
   }
 
-  private *fillTable(table: BestPatterns, worths: Float64Array): Generator<undefined, void> {
-    const filling = table.fill(worths);
-    while (filling.next().done !== true) yield undefined;
-  }
-
   /** Adds patterns of strips, at the program's own prices if steadier ones find none. Answers whether there were any. */
-  private addSteadily(standing: Standing, prices: Float64Array, steady: Float64Array, isFirst: boolean): boolean {
+  private addSteadily(
+    standing: StandingPatterns,
+    prices: Float64Array,
+    steady: Float64Array,
+    isFirst: boolean,
+  ): boolean {
     const share = isFirst ? 0 : STEADINESS;
     for (let type = 0; type < prices.length; type++) {
       steady[type] = share * realCell(steady, type) + (1 - share) * realCell(prices, type);
@@ -257,7 +244,7 @@ export class PatternGeneration {
     return this.addStripPatterns(standing, steady);
   }
 
-  private addStripPatterns(standing: Standing, prices: Float64Array): boolean {
+  private addStripPatterns(standing: StandingPatterns, prices: Float64Array): boolean {
     let added = false;
     for (const strips of this.strips) {
       strips.fill(prices);
@@ -280,7 +267,7 @@ export class PatternGeneration {
   }
 
   /** Keeps the table's best pattern for each kind where it makes the plan cheaper. Answers whether there was one. */
-  private addTablePatterns(standing: Standing, table: BestPatterns, prices: Float64Array): boolean {
+  private addTablePatterns(standing: StandingPatterns, table: BestPatterns, prices: Float64Array): boolean {
     let added = false;
     for (let kind = 0; kind < this.problem.kinds.length; kind++) {
       // The pattern may hold other blanks of the same worth, or more, than the table counts: pieces can be larger.
@@ -293,12 +280,12 @@ export class PatternGeneration {
     return added;
   }
 
-  private add(standing: Standing, column: PatternColumn): void {
+  private add(standing: StandingPatterns, column: PatternColumn): void {
     this.pool.push(column);
     this.addTo(standing, column);
   }
 
-  private isWorthIt(standing: Standing, kind: number, counts: Float64Array): boolean {
+  private isWorthIt(standing: StandingPatterns, kind: number, counts: Float64Array): boolean {
     let worth = 0;
     const { program, counted } = standing;
     for (let type = 0; type < counts.length; type++) {
@@ -308,10 +295,4 @@ export class PatternGeneration {
     }
     return worth > this.limitOf(standing, kind) + LEAST_GAIN;
   }
-}
-
-function planOf({ program, columns }: Standing): FractionalPlan {
-  const plan: { column: PatternColumn; amount: number }[] = [];
-  program.forEachUsed((column, amount) => plan.push({ column: columns[column] as PatternColumn, amount }));
-  return plan;
 }

@@ -1,6 +1,6 @@
 import { SeededRandom } from '../seeded-random.ts';
-import { type PatternEffort, PatternGeneration } from './generate-patterns.ts';
-import type { FractionalPlan } from './pattern-columns.ts';
+import { PatternGeneration } from './generate-patterns.ts';
+import type { FractionalPlan, PatternEffort } from './pattern-columns.ts';
 import type { PreparedSheets } from './prepare-sheets.ts';
 import { RoundedPlan } from './round-patterns.ts';
 import type { StateRecord } from './sheet-state.ts';
