@@ -71,6 +71,13 @@ describe('the examples', () => {
     await looksAsApproved(pantry, 'pantry');
   });
 
+  it('blanket chest: a front under the lid', async () => {
+    const chest = await pieceOf('blanket-chest');
+    // 42 less two overhangs of 3/4; 20 less the lid 7/8 and the plinth 3.
+    expect(fronts(chest, 'false-front')).toEqual(['81/2 x 129/8']);
+    await looksAsApproved(chest, 'blanket-chest');
+  });
+
   it('wall cupboard: doors of 16-9/16 x 19-17/32 on the frame', async () => {
     const cupboard = await pieceOf('wall-cupboard');
     // Across: 36 less stiles 3-1/2 is 32-1/2; with laps of 3/8 33-1/4, less a gap of 1/8 in two: 16-9/16.

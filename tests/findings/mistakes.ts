@@ -15,7 +15,18 @@ export interface Mistake {
   readonly at?: string;
 }
 
-const names = ['sideboard', 'chest', 'linen-press', 'vanity', 'wall-cupboard', 'wall', 'pantry', 'shop', 'metric-shop'];
+const names = [
+  'sideboard',
+  'chest',
+  'linen-press',
+  'vanity',
+  'wall-cupboard',
+  'wall',
+  'pantry',
+  'blanket-chest',
+  'shop',
+  'metric-shop',
+];
 
 /** All examples side by side, the changed one first. */
 export function withMistake({ into, from, to }: Mistake): { readonly files: readonly FixtureFile[] } {

@@ -93,7 +93,7 @@ export function viewOfParts(evaluation: Evaluation): ViewOfParts {
     if (part.role === 'door' && hinge === undefined && !isBehindDoor) hingeUnknown += 1;
     // What stands behind a door is shown as hidden things are, and has its name on the inside elevation.
     const isFront = !isBehindDoor && (FRONTS.includes(part.role) || fillsDoor(part));
-    const name = isFront ? (cell?.cell.name ?? '') : part.role.replace('-', ' ');
+    const name = isFront ? (cell?.cell.name ?? '') : part.role === 'top' ? part.label : part.role.replace('-', ' ');
     const seen = isSeen(slab, slabs, TOLERANCE_MM);
     return { part, name, slab, edges, seen, isFront, ...(hinge === undefined ? {} : { hinge }) };
   });

@@ -13,6 +13,7 @@ export * from './design/hanging-design.ts';
 export type { DoorBefore, InsideDesign } from './design/inside-design.ts';
 export * from './design/join-design.ts';
 export * from './design/sequence-design.ts';
+export type { LidDesign, LidSupport } from './design/lid-design.ts';
 export * from './design/shelf-design.ts';
 export * from './design/shop.ts';
 export * from './design/slide-design.ts';

@@ -8,6 +8,7 @@ export function setWords(set: PlacedHardware['set'], units: Units): string {
 
 const KINDS: Readonly<Record<string, string>> = {
   'shelf-pin': 'shelf pin',
+  'lid-support': 'lid support',
   anchor: 'wall screw',
 };
 

@@ -18,6 +18,7 @@ import type { Figure } from './figure.ts';
 import type { CatchDesign, HangingDesign, PullsDesign } from './hanging-design.ts';
 import type { DoorBefore, InsideDesign } from './inside-design.ts';
 import type { JoinDesign } from './join-design.ts';
+import type { LidDesign } from './lid-design.ts';
 import type { SequenceDesign } from './sequence-design.ts';
 import type { CleatsDesign, PinRowsDesign, ShelfHeight } from './shelf-design.ts';
 import type { HingeEntry, Stock } from './shop.ts';
@@ -112,6 +113,8 @@ export interface TopDesign extends PanelDesign {
   readonly overhangBack: Figure;
   /** Absent where nothing is said of it. */
   readonly fixing?: TopFixing;
+  /** Of a top that is a lid. */
+  readonly lid?: LidDesign;
 }
 
 export interface PlinthDesign extends PanelDesign {

@@ -6,6 +6,7 @@ import { fitCleats } from './cleats.ts';
 import { fitBevels } from './closing-bevels.ts';
 import { fitSlides } from './drawer-slides.ts';
 import { fitHinges } from './hinges.ts';
+import { fitLid } from './lid-hinges.ts';
 import { fitPanes } from './panes.ts';
 import type { FittedHardware } from './placed-hardware.ts';
 import { fitPulls } from './pulls.ts';
@@ -43,7 +44,11 @@ const fitters: readonly Fitter[] = [
  * case without a face has only what it hangs by.
  */
 export function fitHardware({ face, ...one }: HungCase & Partial<Pick<HardwareCase, 'face'>>): FittedHardware {
-  const fitted = [...(face === undefined ? [] : fitters.map((fitter) => fitter({ ...one, face }))), fitWallScrews(one)];
+  const fitted = [
+    ...(face === undefined ? [] : fitters.map((fitter) => fitter({ ...one, face }))),
+    fitLid(one),
+    fitWallScrews(one),
+  ];
   return {
     placed: fitted.flatMap(({ placed }) => placed),
     features: fitted.flatMap(({ features }) => features),

@@ -44,6 +44,7 @@ export type HardwareKind =
   | 'stop'
   | 'pull'
   | 'shelf-pin'
+  | 'lid-support'
   | 'anchor'
   | 'vent';
 

@@ -71,6 +71,10 @@ import { jointThroughEdging } from './joint-through-edging.ts';
 import { jointWithoutSize } from './joint-without-size.ts';
 import { kerfNotOfABlade } from './kerf-not-of-a-blade.ts';
 import { lapBeyondEdge } from './lap-beyond-edge.ts';
+import { lidCanFall } from './lid-can-fall.ts';
+import { lidMeetsWall } from './lid-meets-wall.ts';
+import { lidSupportTooWeak } from './lid-support-too-weak.ts';
+import { lidWithoutSupport } from './lid-without-support.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
 import { limitsDisagree } from './limits-disagree.ts';
 import { looksLikeDifference } from './looks-like-difference.ts';
@@ -264,6 +268,10 @@ const kinds: readonly AnyKind[] = [
   insideDrawerMeetsDoor,
   insideDrawerMeetsHinge,
   insidePullMeetsDoor,
+  lidMeetsWall,
+  lidWithoutSupport,
+  lidSupportTooWeak,
+  lidCanFall,
   mitreWithoutCorner,
   nailerTooSmall,
   nailerWithoutRoom,

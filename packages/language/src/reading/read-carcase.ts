@@ -3,6 +3,8 @@ import {
   type CarcaseDesign,
   FRAME_MEMBER,
   Length,
+  type LidDesign,
+  type LidSupport,
   PLINTH_HEIGHT,
   STRETCHER_WIDTH,
   type TopFixing,
@@ -22,6 +24,7 @@ import {
   readToeSpace,
   withEdging,
 } from './read-construction.ts';
+import { readHinge } from './read-doors.ts';
 import { joinOf, readJoinOf } from './read-joints.ts';
 import { readPanel } from './read-material.ts';
 import { optional } from './read-shop.ts';
@@ -34,7 +37,7 @@ export function readCarcase(context: ReadContext, statement: Statement): Carcase
     part === undefined ? {} : ({ [key]: part } as Record<Key, Part>);
   return {
     origin: headOrigin(context, statement),
-    ...present('top', readTop(context, only('top'))),
+    ...present('top', readTop(context, only('top')) ?? readLid(context, only('lid'))),
     ...present('plinth', readPlinth(context, only('plinth'))),
     ...present('sides', readSides(context, only('sides'))),
     ...present('bottom', readBottom(context, only('bottom'))),
@@ -67,6 +70,56 @@ function readTop(context: ReadContext, statement: Statement | undefined): Carcas
     overhangFront: overhang('<length> at front'),
     overhangEnds: overhang('<length> at ends'),
     overhangBack: overhang('<length> at back'),
+  };
+}
+
+/** A lid lies where a top would, and turns on its back edge. */
+function readLid(context: ReadContext, statement: Statement | undefined): CarcaseDesign['top'] {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.lid, context);
+  const panel = readPanel(reader, 'lid');
+  if (panel === undefined) return undefined;
+  const overhangs = bodyStatements(statement, 'overhang').map((each) => new Reader(each, vocabulary.overhang, context));
+  const overhang = (pattern: '<length> at front' | '<length> at ends' | '<length> at back') =>
+    overhangs.map((each) => each.length(pattern)).find((each) => each !== undefined) ??
+    assumed(Length.zero, 'no overhang is said');
+  const hinges = onlyStatement(context, statement, 'hinges');
+  const hung = hinges && new Reader(hinges, vocabulary.lidHinges, context);
+  const target = hung?.target('<hinge>');
+  if (target !== undefined) context.touched.add(target.statement);
+  const lid: LidDesign = {
+    origin: reader.origin,
+    ...(target === undefined
+      ? {}
+      : { hinges: readHinge(target.statement, context.documents), hingesOrigin: target.origin }),
+    ...optional('count', hung?.count('<count> of them')),
+    ...optional('opens', reader.number('opens <number> degrees')),
+    fromWall: reader.lengthOr(Length.zero, 'the piece stands against the wall', '<length> from wall'),
+    ...optional('support', readSupport(context, onlyStatement(context, statement, 'support'))),
+  };
+  return {
+    ...withEdging(context, statement, panel),
+    placement: 'over',
+    lid,
+    overhangFront: overhang('<length> at front'),
+    overhangEnds: overhang('<length> at ends'),
+    overhangBack: overhang('<length> at back'),
+  };
+}
+
+function readSupport(context: ReadContext, statement: Statement | undefined): LidSupport | undefined {
+  if (statement === undefined) return undefined;
+  const reader = new Reader(statement, vocabulary.support, context);
+  const unit = (['inch-pounds', 'newton-metres'] as const).find((each) => reader.has(`carries <number> ${each}`));
+  const moment = unit && reader.number(`carries <number> ${unit}`);
+  return {
+    origin: reader.origin,
+    ...optional(
+      'how',
+      (['torsion', 'stay'] as const).find((each) => reader.has(each)),
+    ),
+    count: reader.count('<count> of them') ?? 1,
+    ...(unit === undefined || moment === undefined ? {} : { carries: { moment, unit } }),
   };
 }
 

@@ -120,4 +120,17 @@ piece "Cabinet" {
   sequence "tall" grain upright { "records", "tools" }
   sequence "across" grain across, from flitch "walnut A" { "left" to "right"   matched book, centre balanced }
 }
+
+piece "Blanket chest" {
+  units inches
+  size 40 wide, 20 high, 19-1/4 deep
+  case {
+    lid "elm" thick 3/4, 3/4 from wall, opens 90 degrees {
+      overhang 1/2 at front, 1/2 at ends
+      hinges "butt 2-1/2", 3 of them
+      support torsion, 2 of them, carries 90 inch-pounds
+    }
+    sides "elm" thick 3/4   bottom "elm" thick 3/4, between sides   back "elm" thick 3/4, applied
+  }
+}
 `;

@@ -44,6 +44,30 @@ export const top = statement('top', 'The top of the piece.', {
   },
   body: () => topBody,
 });
+export const lidHinges = statement('hinges', 'The hinges along the back edge of the lid.', {
+  phrases: { '<hinge>': 'By their name in the shop file.', '<count> of them': 'How many.' },
+});
+export const support = statement('support', 'What holds the lid when it is open and keeps it from falling.', {
+  phrases: {
+    torsion: 'It holds the lid wherever that is let go.',
+    stay: 'It holds the lid open.',
+    '<count> of them': 'How many.',
+    'carries <number> inch-pounds': 'The moment that each is rated for.',
+    'carries <number> newton-metres': 'The moment that each is rated for.',
+  },
+});
+export const lid = statement('lid', 'The lid of a chest, hinged along its back edge.', {
+  outlined: true,
+  phrases: {
+    ...ofStock,
+    'opens <number> degrees': 'How far it is to open; a right angle where nothing is said.',
+    '<length> from wall':
+      'From the rearmost point of the piece to the wall behind it; against it where nothing is said.',
+  },
+  body: () => lidBody,
+});
+const lidBody = noun('lid', 'The lid of a chest.', [overhang, edging, lidHinges, support]);
+
 export const plinth = statement('plinth', 'The base the case stands on.', {
   outlined: true,
   phrases: {
@@ -118,6 +142,7 @@ export const frame = statement('frame', 'A face frame on the front edges of the 
 
 export const carcaseNoun = noun('case', 'The carcase: what holds everything.', [
   top,
+  lid,
   plinth,
   sides,
   bottom,

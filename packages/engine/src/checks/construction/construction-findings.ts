@@ -1,4 +1,5 @@
 import type { Finding } from '@fettle/findings';
+import { lidFindings } from '../hanging/lid-findings.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { baseFindings } from './base-checks.ts';
 import { caseFindings } from './case-checks.ts';
@@ -7,5 +8,5 @@ import { hungFindings } from './hung-checks.ts';
 
 /** How a case is built up: what cannot be made so, and what will not last so. */
 export function constructionFindings(one: TradeCase): readonly Finding[] {
-  return [...frameFindings(one), ...caseFindings(one), ...baseFindings(one), ...hungFindings(one)];
+  return [...frameFindings(one), ...caseFindings(one), ...baseFindings(one), ...hungFindings(one), ...lidFindings(one)];
 }

@@ -1,0 +1,120 @@
+import {
+  type Finding,
+  lidCanFall,
+  lidMeetsWall,
+  lidSupportTooWeak,
+  lidWithoutSupport,
+  type Mend,
+} from '@fettle/findings';
+import type { TopDesign } from '../../design/design.ts';
+import type { LidDesign } from '../../design/lid-design.ts';
+import { upToMark } from '../../hardware/open-door-reach.ts';
+import { weightOfParts } from '../../hardware/weight-of-parts.ts';
+import { Length, type LengthUnit } from '../../length/length.ts';
+import { Rational } from '../../length/rational.ts';
+import { exactSource } from '../../length/trade-formats.ts';
+import type { UnmarkedPart } from '../../parts/slab.ts';
+import { inPounds } from '../../stock/weights.ts';
+import { isMetric } from '../../tables/trade-limits.ts';
+import type { TradeCase } from '../trade/case-facts.ts';
+import { givenAt } from '../written-sizes.ts';
+
+/** Whether a lid finds room to open, and what keeps it from falling. A screening: what a standard asks is tested. */
+export function lidFindings({ design, layout, parts }: TradeCase): readonly Finding[] {
+  const { top } = design.carcase;
+  const part = parts.find(({ id }) => id === 'case/top');
+  if (top?.lid === undefined || part === undefined) return [];
+  const { lid } = top;
+  return [...wallFindings(top, lid, part, layout.unit), ...supportFindings(top, lid, part)];
+}
+
+const right = Rational.of(90);
+
+function wallFindings(top: TopDesign, lid: LidDesign, part: UnmarkedPart, unit: LengthUnit): readonly Finding[] {
+  const angle = lid.opens ?? right;
+  const reach = reachBehind(top, part, angle, unit);
+  const room = top.overhangBack.length.plus(lid.fromWall.length);
+  if (reach.compare(room) <= 0) return [];
+  const difference = reach.minus(room);
+  const size = lid.fromWall.length.plus(difference);
+  return [
+    lidMeetsWall.at(
+      givenAt(lid.fromWall) ?? lid.origin,
+      { angle: angle.toString(), reach, room, difference },
+      { mends: away(top, lid, size, unit) },
+    ),
+  ];
+}
+
+/**
+ * How far a lid that turns on the back edge of its underside reaches behind that: its back corner runs on a circle of
+ * the overhang o and the thickness t, o cos a + t sin a, at most the root of the sum of their squares; open farther than
+ * a right angle its front edge, d before the hinge, leans back by d cos a. Exact for a lid without overhang at a right
+ * angle, else rounded up to the next 1/32" or 1/2 mm.
+ */
+export function reachBehind(top: TopDesign, part: UnmarkedPart, angle: Rational, unit: LengthUnit): Length {
+  const over = top.overhangBack.length;
+  const thick = part.thickness.length;
+  if (over.isZero() && angle.equals(right)) return thick;
+  const before = part.box.z.size.length.minus(over);
+  const [o, t, d] = [over, thick, before].map((length) => length.approximateInches) as [number, number, number];
+  const radians = (Math.min(Math.max(angle.toNumber(), 0), 180) * Math.PI) / 180;
+  const highest = Math.atan2(t, o);
+  const corner = radians >= highest ? Math.hypot(o, t) : o * Math.cos(radians) + t * Math.sin(radians);
+  const leaning = radians > Math.PI / 2 ? -d * Math.cos(radians) + t * Math.sin(radians) : 0;
+  const inches = Length.of(Rational.of(Math.ceil(Math.max(corner, leaning) * 1e6 - 1e-3), 1e6), 'in');
+  return upToMark(inches, isMetric(unit) ? Length.millimetres(1, 2) : Length.inches(1, 32));
+}
+
+function away(top: TopDesign, lid: LidDesign, size: Length, unit: LengthUnit): readonly Mend[] {
+  const at = givenAt(lid.fromWall);
+  const after = givenAt(top.thickness);
+  if (at !== undefined) return [{ how: 'away', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
+  if (after === undefined) return [];
+  const words = `, ${exactSource(size, unit)} from wall`;
+  return [{ how: 'away', values: { size }, changes: [{ kind: 'insert-words', after, words }] }];
+}
+
+/** Lighter ones fall without harm: common practice, no source. */
+const LIGHT_POUNDS = Rational.of(2);
+
+function supportFindings(top: TopDesign, lid: LidDesign, part: UnmarkedPart): readonly Finding[] {
+  const kilograms = weightOfParts([part]);
+  const pounds = kilograms && inPounds(kilograms);
+  const arm = part.box.z.size.length.dividedBy(2).minus(top.overhangBack.length);
+  const moment = pounds?.times(arm.in('in'));
+  const facts = {
+    weight: pounds === undefined ? '' : `${tenths(pounds)} lb`,
+    moment: moment === undefined ? '' : `${whole(moment)} inch-pounds`,
+  };
+  const caution = lidCanFall.at(lid.origin, { isTorsion: lid.support?.how === 'torsion' });
+  if (lid.support === undefined)
+    return pounds !== undefined && pounds.compare(LIGHT_POUNDS) <= 0
+      ? []
+      : [lidWithoutSupport.at(lid.origin, facts), caution];
+  const { carries, count, origin } = lid.support;
+  if (carries === undefined || moment === undefined) return [caution];
+  const each = carries.unit === 'inch-pounds' ? carries.moment : carries.moment.times(INCH_POUNDS_IN_NEWTON_METRE);
+  const rated = each.times(count);
+  if (rated.compare(moment) >= 0) return [caution];
+  return [
+    lidSupportTooWeak.at(origin, {
+      ...facts,
+      count,
+      rated: `${whole(rated)} inch-pounds`,
+      missing: `${whole(moment.minus(rated))} inch-pounds`,
+    }),
+    caution,
+  ];
+}
+
+/** 1 / (0.45359237 · 9.80665 · 0.0254), exactly. */
+const INCH_POUNDS_IN_NEWTON_METRE = Rational.of(45359237n * 980665n * 254n, 10n ** 17n).inverse();
+
+function whole(value: Rational): string {
+  return value.plus(Rational.of(1, 2)).floor().toString();
+}
+
+function tenths(value: Rational): string {
+  return String(Number(value.toNumber().toFixed(1)));
+}

@@ -1,0 +1,27 @@
+import type { Origin } from '@fettle/findings';
+import type { Rational } from '../length/rational.ts';
+import type { Figure } from './figure.ts';
+import type { HingeEntry } from './shop.ts';
+
+/** How the lid of a chest is hung, as plain readonly data: part of the Design. */
+export interface LidDesign {
+  readonly origin: Origin;
+  readonly hinges?: HingeEntry;
+  readonly hingesOrigin?: Origin;
+  readonly count?: number;
+  /** In degrees; a right angle where it is absent. */
+  readonly opens?: Rational;
+  /** From the rearmost point of the piece. */
+  readonly fromWall: Figure;
+  readonly support?: LidSupport;
+}
+
+/** What holds a lid that is open, and keeps it from falling. */
+export interface LidSupport {
+  readonly origin: Origin;
+  /** `torsion`: it holds the lid wherever that is let go. `stay`: it holds the lid open. */
+  readonly how?: 'torsion' | 'stay';
+  readonly count: number;
+  /** What each is rated for. */
+  readonly carries?: { readonly moment: Rational; readonly unit: 'inch-pounds' | 'newton-metres' };
+}

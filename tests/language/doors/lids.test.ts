@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { example } from '../sideboard.ts';
+import { pieceIn } from './door-texts.ts';
+
+/** A chest's lid: its hinges, the wall behind it, and what keeps it from falling. */
+
+const [chest, shop] = [example('blanket-chest.fettle'), example('shop.fettle')].map(({ text }) => text) as [
+  string,
+  string,
+];
+const read = (from = '', to = '') =>
+  pieceIn(`${shop}\n${chest.replace('use "shop.fettle"', '').replace(from, () => to)}`);
+const withBoards = async (from: string, to: string) => (await read(from, to)).told;
+
+describe('a lid', () => {
+  it('lies where a top would, and is told of its hinges: half of the closed hinge into lid and case', async () => {
+    const { told, notes, part, hardware, setOf } = await read();
+    expect(told).toEqual([]);
+    expect(notes).toContain('lid-can-fall');
+    expect(part('case/top').label).toBe('lid');
+    expect(part('case/top').box.z.size.length.exactInches).toBe('20');
+    // 42 less two overhangs of 3/4: 40-1/2. Its own length of 3 from the end: 4-1/2, 20-1/4, 36.
+    expect(
+      [1, 2, 3].map((at) => setOf(`lid/hinge-${at}`, 'from the left end of the case to the middle of the hinge')),
+    ).toEqual(['9/2', '81/4', '36']);
+    // Closed 5/32, no gap under the lid: 5/64 each.
+    expect(setOf('lid/hinge-1', 'depth of the gains in the lid and in the case')).toBe('5/64');
+    expect(part('case/back').features?.filter(({ kind }) => kind === 'gain')).toHaveLength(3);
+    expect(hardware.filter(({ kind }) => kind === 'lid-support')).toHaveLength(2);
+  });
+
+  it('reaches its thickness behind the case at a right angle', async () => {
+    expect(await withBoards('7/8 from wall', '13/16 from wall')).toEqual([
+      'lid-meets-wall: to stand open at 90 degrees the lid reaches 7/8" behind the case, and the wall is 13/16" away: 1/16" too near',
+    ]);
+  });
+
+  it('reaches the root of two squares with an overhang behind, which itself keeps room', async () => {
+    // √(1/2² + 7/8²) = 1.00778, to the next 1/32: 1-1/32; the overhang keeps 1/2 of it, 17/32 must be free behind.
+    const back = (wall: string) => read('7/8 from wall {', `${wall} from wall {\n      overhang 1/2 at back`);
+    expect((await back('17/32')).codes).toEqual([]);
+    expect((await back('1/2')).codes).toEqual(['lid-meets-wall']);
+  });
+
+  it('leans back beyond a right angle', async () => {
+    // 20 cos 110 = 6.84040 and 7/8 sin 110 = 0.82223 make 7.66263, to the next 1/32: 7-11/16.
+    const told = await withBoards('7/8 from wall', 'opens 110 degrees, 7/8 from wall');
+    expect(told).toEqual([expect.stringContaining('reaches 7-11/16" behind the case')]);
+  });
+
+  it('needs supports for its weight at half its depth', async () => {
+    // 42 x 20 x 7/8 = 735 cubic inches of cherry, 35 lb a cubic foot: 14.9 lb; x 10" = 149 inch-pounds.
+    expect(await withBoards('carries 125', 'carries 75')).toEqual([]);
+    expect(await withBoards('carries 125', 'carries 70')).toEqual([
+      'lid-support-too-weak: the lid weighs about 14.9 lb, which at half its depth makes 149 inch-pounds; what holds it is rated for 140 inch-pounds in all: 9 inch-pounds too little',
+    ]);
+    // 149 inch-pounds are 16.8 newton-metres.
+    expect(await withBoards('carries 125 inch-pounds', 'carries 8.5 newton-metres')).toEqual([]);
+    expect(await withBoards('carries 125 inch-pounds', 'carries 8 newton-metres')).toHaveLength(1);
+  });
+});
