@@ -50,6 +50,8 @@ const texts = [
   { name: 'chest.fettle', stride: 1, findingsStride: 7 },
   { name: 'vanity.fettle', stride: 1, findingsStride: 7 },
   { name: 'wall-cupboard.fettle', stride: 1, findingsStride: 7 },
+  { name: 'pantry.fettle', stride: 5, findingsStride: 97 },
+  { name: 'blanket-chest.fettle', stride: 3, findingsStride: 41 },
   { name: 'shop.fettle', stride: 2, findingsStride: 3 },
   { name: 'metric-shop.fettle', stride: 2, findingsStride: 23 },
   { name: 'wall.fettle', stride: 7, findingsStride: 211 },
