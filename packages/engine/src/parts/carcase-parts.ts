@@ -32,7 +32,14 @@ export function carcaseParts(design: PieceDesign, layout: CarcaseLayout, face?: 
 function topParts(carcase: CarcaseDesign, layout: CarcaseLayout): readonly UnmarkedPart[] {
   const top = carcase.top;
   if (top === undefined) return [];
-  const common = { id: 'case/top', label: top.lid === undefined ? 'top' : 'lid', role: 'top', ...made(top), thin: 'y', grain: 'x' } as const;
+  const common = {
+    id: 'case/top',
+    label: top.lid === undefined ? 'top' : 'lid',
+    role: 'top',
+    ...made(top),
+    thin: 'y',
+    grain: 'x',
+  } as const;
   switch (top.placement) {
     case 'over': {
       const { x, y } = layout.outside;
