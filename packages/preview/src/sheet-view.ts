@@ -152,7 +152,11 @@ function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageSta
     const head =
       part === undefined
         ? first
-        : build('button', { type: 'button', 'aria-label': `${first}: ${partName(part, findings)}` }, first);
+        : build(
+            'button',
+            { type: 'button', class: 'of-row', 'aria-label': `${first}: ${partName(part, findings)}` },
+            first,
+          );
     return build(
       'tr',
       { 'data-part': part?.id, class: kinds.join(' ') || undefined, 'aria-current': lit ? 'true' : undefined },

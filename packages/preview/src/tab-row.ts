@@ -9,6 +9,8 @@ const peek = 28;
 export class TabRow {
   readonly #view: HTMLElement;
   #revealed = '';
+  /** Nobody has scrolled away from the tab of what is shown. */
+  #stays = true;
 
   constructor(view: HTMLElement) {
     this.#view = view;
@@ -16,7 +18,7 @@ export class TabRow {
 
   listen(): void {
     // Neither event of a row can be had before there is a row.
-    this.#view.addEventListener('scroll', (event) => event.target === this.#row && this.#mark(), { capture: true });
+    this.#view.addEventListener('scroll', (event) => event.target === this.#row && this.#scrolled(), { capture: true });
     this.#view.addEventListener(
       'wheel',
       (event) => {
@@ -49,12 +51,23 @@ export class TabRow {
   #reveal(row: HTMLElement): void {
     const tab = row.querySelector<HTMLElement>('[role=tab][aria-selected=true]');
     const now = `${tab?.id} ${row.clientWidth} ${row.scrollWidth}`;
-    if (tab === null || now === this.#revealed) return;
+    if (tab === null || (now === this.#revealed && !this.#stays)) return;
     this.#revealed = now;
+    this.#stays = true;
     const left = tab.offsetLeft - row.offsetLeft;
     const most = left - peek;
     const least = left + tab.offsetWidth + peek - row.clientWidth;
     row.scrollLeft = Math.min(Math.max(row.scrollLeft, least), most);
+  }
+
+  #scrolled(): void {
+    const row = this.#row;
+    const tab = row?.querySelector<HTMLElement>('[role=tab][aria-selected=true]');
+    if (row !== null && tab) {
+      const left = tab.offsetLeft - row.offsetLeft - row.scrollLeft;
+      this.#stays = left > -1 && left + tab.offsetWidth < row.clientWidth + 1;
+    }
+    this.#mark();
   }
 
   /** There are more tabs before, or after. */
