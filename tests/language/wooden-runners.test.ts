@@ -101,15 +101,19 @@ describe('wooden runners 3/4" high and 1/4" thick', () => {
     expect(told).toEqual([]);
   });
 
-  it('stand in the list of drawers; what is bought is their screws', async () => {
+  it('stand in the list of drawers; what is bought is their screws, and those of the front that the shop has', async () => {
     const evaluation = await pieceIn(text(said));
     expect(drawerSchedule(evaluation).map(({ slides }) => slides.map(({ label }) => label))).toEqual([
       ['left runner of "tools"', 'right runner of "tools"'],
     ]);
     expect(namedIn(evaluation).map(({ what, entry, quantity }) => [what, entry, quantity])).toEqual([
       ['screw', 'No. 6', 6],
+      ['screw', 'No. 6', 4],
     ]);
-    expect(namedIn(await pieceIn(text('runners 3/4 high, thick 1/4')))).toEqual([]);
+    const glued = namedIn(await pieceIn(text('runners 3/4 high, thick 1/4')));
+    expect(glued.map(({ usualFor, quantity }) => [usualFor, quantity])).toEqual([
+      ['through the boxes into the drawer fronts', 4],
+    ]);
   });
 });
 

@@ -22,7 +22,7 @@ describe('numbers and phrases', () => {
 
       height of the opening:
 
-      - 24-1/16" = 23-7/8" (front of "low") + 3/2 of 1/8" (gap)
+      - 24-1/16" = 23-7/8" (front of "low") + 1-1/2 × 1/8" (gap)
       `,
     ));
 

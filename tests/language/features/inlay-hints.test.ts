@@ -45,7 +45,7 @@ describe('computed sizes', () => {
     const { hints } = await hinted(source);
     const hint = hints.find(({ label }) => String(label).includes('stiles'));
     expect(String(hint?.label)).toMatch(/^assumed: stiles \S+, top rail \S+ and 1 more$/);
-    expect((hint?.tooltip as MarkupContent).value).toContain('bottom rail');
+    expect((hint?.tooltip as MarkupContent | undefined)?.value).toContain('bottom rail');
   });
 
   test('each front of a graded stack', async () => {
