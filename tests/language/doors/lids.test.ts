@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hardwareToBuy } from '../../../packages/engine/src/stock/buying/hardware-to-buy.ts';
 import { example } from '../sideboard.ts';
 import { pieceIn } from './door-texts.ts';
 
@@ -57,5 +58,21 @@ describe('a lid', () => {
     // 149 inch-pounds are 16.8 newton-metres.
     expect(await withBoards('carries 125 inch-pounds', 'carries 8.5 newton-metres')).toEqual([]);
     expect(await withBoards('carries 125 inch-pounds', 'carries 8 newton-metres')).toHaveLength(1);
+  });
+
+  it('is bought with its hinges, at the price that the shop tells', async () => {
+    const { evaluation } = await read();
+    const hinges = hardwareToBuy(evaluation).filter(({ what }) => what === 'hinge');
+    expect(
+      hinges.map(({ entry, quantity, isPlaced, price }) => [entry, quantity, isPlaced, `${price?.amount}`]),
+    ).toEqual([['lid butt 3', 3, true, '6']]);
+  });
+
+  it('is bought with hinges that could not be placed', async () => {
+    const { evaluation } = await read('5/8 wide, 5/32 closed', '5/8 wide');
+    const hinges = hardwareToBuy(evaluation).filter(({ what }) => what === 'hinge');
+    expect(hinges.map(({ quantity, isPlaced, price }) => [quantity, isPlaced, `${price?.amount}`])).toEqual([
+      [3, false, '6'],
+    ]);
   });
 });

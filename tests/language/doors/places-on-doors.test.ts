@@ -1,5 +1,6 @@
-import { bevelDegrees, boundsOf, Length, setupsOf, volumeOf } from '@fettle/engine';
+import { bevelDegrees, boundsOf, doorSchedule, Length, setupsOf, volumeOf } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
+import { hardwareToBuy } from '../../../packages/engine/src/stock/buying/hardware-to-buy.ts';
 import { checkFix } from '../harness/check-fix.ts';
 import { butt, caseWith, cup, pieceIn } from './door-texts.ts';
 
@@ -137,4 +138,44 @@ describe('a bevelled closing edge', () => {
       ['face/front/leaf-right', '-x'],
     ]);
   });
+});
+
+describe('a single door whose hinges are named for one edge', () => {
+  const door = (words: string) =>
+    caseWith(
+      `overlay full, gap 1/8, reveal 1/8 { ${words}   fronts thick 3/4 }`,
+      `${cup}, costs 5 each\n${cup.replace('"cup"', '"other"')}`,
+    );
+
+  it('hangs on that edge', async () => {
+    for (const side of ['left', 'right'] as const) {
+      for (const words of [
+        `door "front" { hinges "cup" at ${side} }`,
+        `doors "front" { single   hinges "cup" at ${side} }`,
+      ]) {
+        const { codes, notes, hardware, evaluation } = await pieceIn(door(words));
+        expect(codes).toEqual([]);
+        expect(notes).not.toContain('hinge-side-not-said');
+        expect(doorSchedule(evaluation).map(({ hangs }) => hangs)).toEqual([side]);
+        expect(hardware.filter(({ kind }) => kind === 'hinge')).toHaveLength(2);
+        expect(
+          hardwareToBuy(evaluation)
+            .filter(({ what }) => what === 'hinge')
+            .map(({ quantity, price }) => [quantity, `${price?.amount}`]),
+        ).toEqual([[2, '5']]);
+      }
+    }
+  });
+
+  it('is asked where it hangs if they are named for both', async () => {
+    const { notes } = await pieceIn(door('door "front" { hinges "cup" at left, "other" at right }'));
+    expect(notes).toContain('hinge-side-not-said');
+  });
+
+  it('gets the words that a single one of doors knows', () =>
+    checkFix(
+      door('doors <|>"front" { single   hinges "cup" }'),
+      'Hang it on its left edge',
+      door('doors "front" { single   hinges "cup" at left }'),
+    ));
 });

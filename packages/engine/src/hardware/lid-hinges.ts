@@ -36,8 +36,14 @@ const half = Rational.of(1, 2);
 /** Common practice, no source. */
 const WIDEST_ON_TWO = { inches: Length.inches(36), metric: Length.millimetres(900) };
 
+const HINGE_ID = 'case/lid/hinge-';
+
+export function isHingeOfLid(id: string): boolean {
+  return id.startsWith(HINGE_ID);
+}
+
 /** How many hinges carry a lid of this width. */
-function hingesOn(lid: LidDesign, width: Length, unit: CarcaseLayout['unit']): number {
+export function hingesOnLid(lid: LidDesign, width: Length, unit: CarcaseLayout['unit']): number {
   return lid.count ?? (width.compare(limitIn(WIDEST_ON_TWO, unit)) > 0 ? 3 : 2);
 }
 
@@ -59,7 +65,7 @@ function hingesOf(
   const plane = part.box.y.start.length;
   const rear = rearOfCase(top, part);
   const deep = intervalOf(rear.length.minus(leafWidth.length), rear.length);
-  const count = hingesOn(lid, x.size.length, layout.unit);
+  const count = hingesOnLid(lid, x.size.length, layout.unit);
   const origin = lid.hingesOrigin ?? lid.origin;
   const placed: PlacedHardware[] = [];
   const features: Feature[] = [];
@@ -76,7 +82,7 @@ function hingesOf(
         box.z.start.length.compare(deep.from) <= 0 &&
         box.z.end.length.compare(deep.from) > 0,
     );
-    const id = `case/lid/hinge-${at + 1}`;
+    const id = `${HINGE_ID}${at + 1}`;
     const gain = (on: UnmarkedPart, entry: FaceOfPart): Feature => ({
       id: `${id} gain in ${on.id}`,
       kind: 'gain',

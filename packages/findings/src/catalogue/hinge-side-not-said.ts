@@ -18,7 +18,7 @@ export const hingeSideNotSaid = defineFinding<{
   },
   help: `
 Gains, cups and screws are laid out from the edge that a door hangs on, as seen from the front. A pair hangs on its outer
-edges; a single door has to say \`hinged left\` or \`hinged right\`.
+edges; a single door has to say \`hinged left\` or \`hinged right\`, or names its hinges \`at left\` or \`at right\`.
 
 \`\`\`fettle wrong
 hinge "butt" butt, 2 long, leaf 5/8 wide, 5/32 closed

@@ -21,16 +21,27 @@ export function readHingeSide(context: ReadContext, statement: Statement): Hung 
 export function readHinges(
   context: ReadContext,
   statement: Statement,
-): Pick<FrontCell, 'hinges' | 'hingesOrigin' | 'hanging'> {
+  { isSingle, hingeSide }: { readonly isSingle: boolean } & Pick<FrontCell, 'hingeSide'>,
+): Pick<FrontCell, 'hinges' | 'hingesOrigin' | 'hanging' | 'hingeSide'> {
   const found = onlyStatement(context, statement, 'hinges');
   const reader = found && new Reader(found, vocabulary.hinges, context);
-  const target = reader?.target('<hinge>');
-  if (reader === undefined || target === undefined) return {};
-  context.touched.add(target.statement);
+  if (reader === undefined) return {};
+  const target = reader.target('<hinge>');
+  if (target !== undefined) context.touched.add(target.statement);
+  const atLeft = namedHinges(reader, '<hinge> at left');
+  const atRight = namedHinges(reader, '<hinge> at right');
+  const only =
+    target !== undefined
+      ? { entry: readHinge(target.statement, context.documents), origin: target.origin }
+      : isSingle
+        ? ((hingeSide === 'right' ? atRight : atLeft) ?? atRight ?? atLeft)
+        : undefined;
+  // A single door hangs where its hinges are, if they are said for one edge alone.
+  const side = target === undefined && (atLeft === undefined) !== (atRight === undefined);
   const hanging: HangingDesign = {
     origin: reader.origin,
-    ...optional('atLeft', namedHinges(reader, '<hinge> at left')),
-    ...optional('atRight', namedHinges(reader, '<hinge> at right')),
+    ...optional('atLeft', atLeft),
+    ...optional('atRight', atRight),
     ...optional('count', reader.count('<count> to each door')),
     ...optional('countOrigin', reader.slotOrigin('<count> to each door')),
     ...optional('fromEnds', reader.length('<length> from ends')),
@@ -40,7 +51,13 @@ export function readHinges(
     ),
     ...optional('bevel', reader.length('closing edge bevelled <length>')),
   };
-  return { hinges: readHinge(target.statement, context.documents), hingesOrigin: target.origin, hanging };
+  return {
+    ...(only === undefined ? {} : { hinges: only.entry, hingesOrigin: only.origin }),
+    hanging,
+    ...(isSingle && side && hingeSide === undefined
+      ? { hingeSide: atLeft === undefined ? ('right' as const) : ('left' as const) }
+      : {}),
+  };
 }
 
 /** What holds a door shut, and what it comes to rest on. */

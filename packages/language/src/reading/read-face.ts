@@ -148,16 +148,17 @@ function readCell(reading: FaceReading, statement: Statement, parent: 'row' | 's
         word === 'doors'
           ? bodyStatements(statement, 'single').length === 0
           : bodyStatements(statement, 'pair').length > 0;
+      const side = word === 'door' && !pair ? readHingeSide(context, statement) : {};
       return {
         ...basics,
         kind: 'front',
         what: word === 'drawer' || word === 'false-front' || word === 'lid' ? word : 'door',
         leaves: pair ? 2 : 1,
         ...(pair ? readMadeAsOne(context, statement) : {}),
-        ...(word === 'door' && !pair
-          ? { singleOrigin: wordOrigin(context, statement), ...readHingeSide(context, statement) }
-          : {}),
-        ...(word === 'drawer' || word === 'false-front' ? {} : readHinges(context, statement)),
+        ...(word === 'door' && !pair ? { singleOrigin: wordOrigin(context, statement), ...side } : {}),
+        ...(word === 'drawer' || word === 'false-front'
+          ? {}
+          : readHinges(context, statement, { isSingle: word !== 'lid' && !pair, ...side })),
         ...readCatches(context, statement),
         ...readPulls(context, statement),
         ...(hasInside ? {} : shelves),

@@ -364,12 +364,17 @@ function bevelFinding(plans: Group<HingePlan>, one: TradeCase): Finding {
 function sideFindings(leaves: readonly HungLeaf[]): readonly Finding[] {
   return leaves
     .filter(({ side, hinge }) => side === undefined && hinge?.form !== undefined)
-    .map(({ cell, group }) =>
+    .map(({ cell, group, hingesOrigin }) =>
       hingeSideNotSaid.at(cell.origin, whoIs(cell, group), {
         mends: (['left', 'right'] as const).map((side) => ({
           how: side,
           values: {},
-          changes: [{ kind: 'insert-words', after: cell.origin, words: `hinged ${side}` }],
+          changes: [
+            // 'hinged left' is a word of 'door', not of 'doors' that are a single one.
+            cell.singleOrigin === undefined && hingesOrigin !== undefined
+              ? { kind: 'insert-words', after: hingesOrigin, words: ` at ${side}` }
+              : { kind: 'insert-words', after: cell.origin, words: `hinged ${side}` },
+          ],
         })),
       }),
     );

@@ -3,6 +3,7 @@ import { cellsWithin } from '../../design/inside-design.ts';
 import type { Price } from '../../design/shop.ts';
 import type { Evaluation, LaidCell } from '../../evaluation.ts';
 import { groupAlike } from '../../grouping.ts';
+import { hingesOnLid, isHingeOfLid } from '../../hardware/lid-hinges.ts';
 import type { HardwareKind, PlacedHardware } from '../../hardware/placed-hardware.ts';
 import { WALL_SCREW_LONG } from '../../hardware/wall-screws.ts';
 import type { Fasteners } from '../../joinery/joint.ts';
@@ -68,7 +69,7 @@ function hardwareOfAll(pieces: readonly Evaluation[]): readonly HardwareToBuy[] 
 
 function hardwareOfPiece(evaluation: Equipped): readonly HardwareToBuy[] {
   const { design, hardware, layout } = evaluation;
-  const entries = entriesOf(design.face);
+  const entries = entriesOf(design);
   const groups = new Map<string, PlacedHardware[]>();
   for (const placed of hardware) {
     // These are made of wood, and stand among the parts.
@@ -115,7 +116,12 @@ function hardwareOfPiece(evaluation: Equipped): readonly HardwareToBuy[] {
           )),
     ];
   });
-  return [...placed, ...hingesWithoutPlace(hardware, layout.face), ...fastenersToBuy(evaluation)];
+  return [
+    ...placed,
+    ...hingesWithoutPlace(hardware, layout.face),
+    ...lidHingesWithoutPlace(evaluation),
+    ...fastenersToBuy(evaluation),
+  ];
 }
 
 /** Of wall screws the longest that any of them has to be, which is set with the rest of its place. */
@@ -151,6 +157,26 @@ function hingesWithoutPlace(hardware: readonly PlacedHardware[], face: LaidCell 
   return [...rows.values()];
 }
 
+/** Hinges of a lid that could not be set in their places. */
+function lidHingesWithoutPlace({ design, hardware, layout }: Equipped): readonly HardwareToBuy[] {
+  const lid = design.carcase.top?.lid;
+  if (lid?.hinges === undefined || layout.carcase === undefined) return [];
+  if (hardware.some(({ id }) => isHingeOfLid(id))) return [];
+  const { name, price } = lid.hinges;
+  return [
+    {
+      what: 'hinge',
+      entry: name,
+      quantity: hingesOnLid(lid, layout.carcase.body.x.size.length, layout.carcase.unit),
+      inPairs: false,
+      isPlaced: false,
+      ...(price === undefined ? {} : { price }),
+      screws: [],
+      parts: [],
+    },
+  ];
+}
+
 function screwsOf(group: readonly PlacedHardware[]): HardwareToBuy['screws'] {
   return countedScrews(group.flatMap(({ screws }) => screws.map((screw) => ({ ...screw, count: 1 }))));
 }
@@ -171,8 +197,8 @@ interface KnownEntry {
   readonly screws?: { readonly price?: Price };
 }
 
-/** What a face names of the shop, by its name. */
-function entriesOf(face: Evaluation['design']['face']): ReadonlyMap<string, KnownEntry> {
+/** What a face and a lid name of the shop, by its name. */
+function entriesOf({ face, carcase }: Equipped['design']): ReadonlyMap<string, KnownEntry> {
   const entries = new Map<string, KnownEntry>();
   const note = (entry: KnownEntry | undefined) => {
     if (entry !== undefined) entries.set(entry.name, entry);
@@ -180,11 +206,14 @@ function entriesOf(face: Evaluation['design']['face']): ReadonlyMap<string, Know
   const visit = (cell: Cell): void => {
     for (const inner of cellsWithin(cell)) visit(inner);
     if (cell.kind === 'front') {
+      note(cell.hanging?.atLeft?.entry);
+      note(cell.hanging?.atRight?.entry);
       note(cell.hinges);
       note(cell.pulls?.entry);
       note(cell.drawer?.slides);
     }
   };
+  note(carcase.top?.lid?.hinges);
   if (face === undefined) return entries;
   note(face.pulls?.entry);
   note(face.drawers?.slides);
