@@ -47,4 +47,11 @@ export const lidMistakes: readonly Mistake[] = [
     to: '«support» torsion, 2 of them, carries 60',
     code: 'lid-support-too-weak',
   },
+  {
+    slip: 'a top as well as a lid',
+    into: 'blanket-chest',
+    from: 'lid "cherry" thick 7/8, 7/8 from wall {',
+    to: 'top "cherry" thick 7/8, over sides { slotted behind }\n    «lid "cherry"» thick 7/8, 7/8 from wall {',
+    code: 'cannot-be-both',
+  },
 ];

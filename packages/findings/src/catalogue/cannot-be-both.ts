@@ -11,7 +11,7 @@ export const cannotBeBoth = defineFinding<{ readonly words: string; readonly oth
   mends: { remove: (values) => `Take out '${values['words']}'` },
   help: `
 A divider is shown between the fronts or lies behind them; a top lies over the sides or between them; a corner has one
-joint. Where two such things are said in one statement, one of them has to go.
+joint; a case has a top or a lid. Where two such things are said in one statement, one of them has to go.
 
 \`\`\`fettle wrong
 piece "shelf unit" {

@@ -10,7 +10,7 @@ import {
   type TopFixing,
   usual,
 } from '@fettle/engine';
-import { detailWithoutJoint } from '@fettle/findings';
+import { cannotBeBoth, detailWithoutJoint, type Mend } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
 import * as vocabulary from '../schema/carcase.ts';
 import { join } from '../schema/joints.ts';
@@ -37,7 +37,7 @@ export function readCarcase(context: ReadContext, statement: Statement): Carcase
     part === undefined ? {} : ({ [key]: part } as Record<Key, Part>);
   return {
     origin: headOrigin(context, statement),
-    ...present('top', readTop(context, only('top')) ?? readLid(context, only('lid'))),
+    ...present('top', readTopOrLid(context, only('top'), only('lid'))),
     ...present('plinth', readPlinth(context, only('plinth'))),
     ...present('sides', readSides(context, only('sides'))),
     ...present('bottom', readBottom(context, only('bottom'))),
@@ -50,6 +50,36 @@ export function readCarcase(context: ReadContext, statement: Statement): Carcase
     ...present('nailers', readNailers(context, only('nailers'))),
     ...present('join', readJoin(context, only('join'))),
   };
+}
+
+/** Of the two only one can be. Where both are said the lid is worked out, so that its hinges and supports are judged. */
+function readTopOrLid(
+  context: ReadContext,
+  top: Statement | undefined,
+  lid: Statement | undefined,
+): CarcaseDesign['top'] {
+  const [asTop, asLid] = [readTop(context, top), readLid(context, lid)];
+  if (top !== undefined && lid !== undefined) {
+    const remove = (statement: Statement, words: string): Mend => ({
+      how: 'remove',
+      values: { words },
+      changes: [{ kind: 'remove', at: originOf(context, statement) }],
+    });
+    const [earlier, later] =
+      (top.$cstNode?.offset ?? 0) < (lid.$cstNode?.offset ?? 0) ? (['top', 'lid'] as const) : (['lid', 'top'] as const);
+    const [first, second] = earlier === 'top' ? [top, lid] : [lid, top];
+    context.findings.push(
+      cannotBeBoth.at(
+        headOrigin(context, second),
+        { words: later, other: earlier, place: "a 'case'" },
+        {
+          related: [{ role: 'other', values: { words: earlier }, origin: headOrigin(context, first) }],
+          mends: [remove(second, later), remove(first, earlier)],
+        },
+      ),
+    );
+  }
+  return asLid ?? asTop;
 }
 
 function readTop(context: ReadContext, statement: Statement | undefined): CarcaseDesign['top'] {
