@@ -87,6 +87,7 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
       : [
           ...joineryFindings(design, { unit: carcase.unit, shop, parts: sound, joints: joined.joints }),
           ...hardwareFindings({
+            mark: Length.of(design.units.ruler, design.units.unit),
             unit: carcase.unit,
             shop,
             layout: carcase,

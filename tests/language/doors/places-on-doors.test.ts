@@ -179,3 +179,29 @@ describe('a single door whose hinges are named for one edge', () => {
       door('doors "front" { single   hinges "cup" at left }'),
     ));
 });
+
+describe('a screw that runs into a joint', () => {
+  it('is told of a mark of the ruler that is never too little', async () => {
+    // 1/8" thick, its middle 0.02" over the bottom: 0.0425" to go. A mark of 1/32" is 0.03125", so two of them.
+    const { told } = await pieceIn(`units inches to 1/32
+slide "plain 14" side mount, 14 long, 1-3/4 high, takes 1/2 each side {
+  hole 1-1/2 from front, 0.02 up   hole 12 from front, 0.02 up
+  screws 5/8 long, 1/8 thick
+}
+piece "box" {
+  size 20 wide, 12 high, 16 deep
+  case {
+    sides thick 3/4
+    bottom thick 3/4, between sides, in dado 1/4 deep
+    top thick 3/4, between sides
+    back thick 1/4, in groove 1/4 deep, 1/2 in from back edge
+  }
+  face inset, gap 1/8 {
+    drawer "tools"
+    fronts thick 3/4
+    drawers { sides thick 1/2   bottom thick 1/4   corners butt   slides "plain 14", 0 above lower edge of opening }
+  }
+}`);
+    expect(told).toEqual([expect.stringMatching(/^screw-meets-joint: .*: 1\/16" would clear it$/)]);
+  });
+});

@@ -1,6 +1,7 @@
 import type { Finding } from '@fettle/findings';
 import type { CarcaseLayout } from '../../evaluation.ts';
 import type { PlacedHardware } from '../../hardware/placed-hardware.ts';
+import type { Length } from '../../length/length.ts';
 import type { LaidDrawer } from '../../parts/laid-drawers.ts';
 import { runsOnTooLong } from '../drawers.ts';
 import type { JoinedCase } from '../joinery/joined-case.ts';
@@ -19,6 +20,8 @@ export interface FittedCase extends JoinedCase {
   readonly layout: CarcaseLayout;
   readonly placed: readonly PlacedHardware[];
   readonly drawers: readonly LaidDrawer[];
+  /** The finest mark of the ruler of the piece. */
+  readonly mark: Length;
 }
 
 /** Whether hardware lies where it can work, has wood to hold in, and carries no more than it may. */
@@ -31,7 +34,7 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
   return [
     ...slidePlaceFindings(drawers, layout),
     ...packerFindings(placed),
-    ...screwFindings(one, inPlace),
+    ...screwFindings(one, inPlace, one.mark),
     ...pinnedPanelFindings(one, inPlace),
     ...slideLoadFindings(drawers, parts, shop.slides),
     ...runnerGrooveFindings(drawers),

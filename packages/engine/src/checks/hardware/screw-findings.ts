@@ -11,9 +11,10 @@ import { type Group, groupAlike, groupedBy } from '../../grouping.ts';
 import { type Backing, backingsOf, holeOf } from '../../hardware/backing.ts';
 import type { PlacedHardware, Screw } from '../../hardware/placed-hardware.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
+import { upToMark } from '../../length/ruler-marks.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
-import { meets, overlapOf } from '../../solids/index.ts';
+import { meets, overlapOf, type Solid } from '../../solids/index.ts';
 import { THINNEST_FACE_FRAME } from '../../tables/construction-limits.ts';
 import { THICKEST_PACKER } from '../../tables/joinery-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
@@ -24,7 +25,7 @@ import { isSameOrigin } from '../written-sizes.ts';
  * Whether every screw of every piece of hardware lies in solid wood. One statement that is wrong in one way is one
  * finding, however many of its screws show it. What a packer of the wrong size leads to is told of the packer.
  */
-export function screwFindings(one: JoinedCase, hardware: readonly PlacedHardware[]): readonly Finding[] {
+export function screwFindings(one: JoinedCase, hardware: readonly PlacedHardware[], mark: Length): readonly Finding[] {
   const farthest = limitIn(THICKEST_PACKER, one.unit);
   const judged = hardware.flatMap((piece): readonly JudgedScrew[] => {
     if (isMispacked(piece)) return [];
@@ -37,10 +38,10 @@ export function screwFindings(one: JoinedCase, hardware: readonly PlacedHardware
   const bad = judged.flatMap(({ backing, ...each }): readonly BadScrew[] =>
     backing.kind === 'solid' || isInThinFrame(backing, one.unit) ? [] : [{ ...each, backing }],
   );
-  return [...badFindings(bad, one, farthest), ...screwsThatMeet(judged)];
+  return [...badFindings(bad, { ...one, mark }, farthest), ...screwsThatMeet(judged, mark)];
 }
 
-function badFindings(bad: readonly BadScrew[], one: JoinedCase, farthest: Length): readonly Finding[] {
+function badFindings(bad: readonly BadScrew[], one: MarkedCase, farthest: Length): readonly Finding[] {
   return groupAlike(bad, ({ piece, backing }) => [
     piece.origin,
     backing.kind,
@@ -58,11 +59,18 @@ interface BadScrew extends JudgedScrew {
   readonly backing: Exclude<Backing, { readonly kind: 'solid' }>;
 }
 
+type MarkedCase = JoinedCase & { readonly mark: Length };
+
+/** How far one has to move to be clear of the other, up to the next mark: what the ruler shows is never too little. */
+function partingOf(one: Solid, other: Solid, mark: Length): Length {
+  return upToMark(overlapOf(one, other)?.leastParting.by ?? Length.zero, mark);
+}
+
 function isMispacked({ packing }: PlacedHardware): boolean {
   return packing?.gap !== undefined && !packing.gap.equals(packing.thickness.length);
 }
 
-function findingOf(group: Group<BadScrew>, one: JoinedCase, farthest: Length): Finding {
+function findingOf(group: Group<BadScrew>, one: MarkedCase, farthest: Length): Finding {
   const [{ piece, screw, backing }, ...others] = group;
   const who = { hardware: piece.label, screw: screw.words ?? 'screw', others: others.length };
   switch (backing.kind) {
@@ -84,7 +92,7 @@ function findingOf(group: Group<BadScrew>, one: JoinedCase, farthest: Length): F
       });
     case 'meets-joint': {
       const what = featureWords(backing.feature, one);
-      const by = overlapOf(holeOf(screw), backing.feature.solid)?.leastParting.by ?? Length.zero;
+      const by = partingOf(holeOf(screw), backing.feature.solid, one.mark);
       return screwMeetsJoint.at(
         piece.origin,
         { ...who, part: backing.part.label, what, by },
@@ -114,7 +122,7 @@ function isInThinFrame(backing: Backing, unit: LengthUnit): boolean {
 }
 
 /** Two that are driven into one part from its two sides, each sound for itself. */
-function screwsThatMeet(judged: readonly JudgedScrew[]): readonly Finding[] {
+function screwsThatMeet(judged: readonly JudgedScrew[], mark: Length): readonly Finding[] {
   const held = judged.flatMap(({ piece, screw, backing }) =>
     backing.kind === 'solid' ? backing.parts.map((part) => ({ piece, screw, part })) : [],
   );
@@ -124,7 +132,7 @@ function screwsThatMeet(judged: readonly JudgedScrew[]): readonly Finding[] {
     return up.flatMap((a) =>
       down.flatMap((b) => {
         const [one, other] = [holeOf(a.screw), holeOf(b.screw)];
-        return meets(one, other) ? [{ a, b, by: overlapOf(one, other)?.leastParting.by ?? Length.zero }] : [];
+        return meets(one, other) ? [{ a, b, by: partingOf(one, other, mark) }] : [];
       }),
     );
   });
