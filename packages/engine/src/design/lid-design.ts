@@ -22,6 +22,12 @@ export interface LidSupport {
   /** `torsion`: it holds the lid wherever that is let go. `stay`: it holds the lid open. */
   readonly how?: 'torsion' | 'stay';
   readonly count: number;
-  /** What each is rated for. */
-  readonly carries?: { readonly moment: Rational; readonly unit: 'inch-pounds' | 'newton-metres' };
+  /** Where their number is said. */
+  readonly countOrigin?: Origin;
+  /** What each is rated for, and where that number is said. */
+  readonly carries?: {
+    readonly moment: Rational;
+    readonly unit: 'inch-pounds' | 'newton-metres';
+    readonly origin?: Origin;
+  };
 }

@@ -15,7 +15,10 @@ export const lidSupportTooWeak = defineFinding<{
     `${facts.rated}${facts.count > 1 ? ' in all' : ''}: ${facts.missing} too little`,
   brief: (facts) => `${facts.missing} too little to hold the lid`,
   related: {},
-  mends: {},
+  mends: {
+    stronger: (values) => `Take supports that carry ${values['each']} each`,
+    more: (values) => `Take ${values['count']} of them`,
+  },
   help: `
 The moment of a lid that stands out level is its weight times the distance of its middle from the hinges. Supports are
 rated for a moment each. Take more of them, or stronger ones. Weights are averages: leave something to spare.

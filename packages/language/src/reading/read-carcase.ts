@@ -149,7 +149,10 @@ function readSupport(context: ReadContext, statement: Statement | undefined): Li
       (['torsion', 'stay'] as const).find((each) => reader.has(each)),
     ),
     count: reader.count('<count> of them') ?? 1,
-    ...(unit === undefined || moment === undefined ? {} : { carries: { moment, unit } }),
+    ...optional('countOrigin', reader.slotOrigin('<count> of them')),
+    ...(unit === undefined || moment === undefined
+      ? {}
+      : { carries: { moment, unit, ...optional('origin', reader.slotOrigin(`carries <number> ${unit}`)) } }),
   };
 }
 

@@ -7,7 +7,7 @@ import {
   type Mend,
 } from '@fettle/findings';
 import type { TopDesign } from '../../design/design.ts';
-import type { LidDesign } from '../../design/lid-design.ts';
+import type { LidDesign, LidSupport } from '../../design/lid-design.ts';
 import { upToMark } from '../../hardware/open-door-reach.ts';
 import { weightOfParts } from '../../hardware/weight-of-parts.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
@@ -92,20 +92,63 @@ function supportFindings(top: TopDesign, lid: LidDesign, part: UnmarkedPart): re
     return pounds !== undefined && pounds.compare(LIGHT_POUNDS) <= 0
       ? []
       : [lidWithoutSupport.at(lid.origin, facts), caution];
-  const { carries, count, origin } = lid.support;
+  const { support } = lid;
+  const { carries, count, origin } = support;
   if (carries === undefined || moment === undefined) return [caution];
   const each = carries.unit === 'inch-pounds' ? carries.moment : carries.moment.times(INCH_POUNDS_IN_NEWTON_METRE);
   const rated = each.times(count);
   if (rated.compare(moment) >= 0) return [caution];
   return [
-    lidSupportTooWeak.at(origin, {
-      ...facts,
-      count,
-      rated: `${whole(rated)} inch-pounds`,
-      missing: `${whole(moment.minus(rated))} inch-pounds`,
-    }),
+    lidSupportTooWeak.at(
+      origin,
+      {
+        ...facts,
+        count,
+        rated: `${whole(rated)} inch-pounds`,
+        missing: `${whole(moment.minus(rated))} inch-pounds`,
+      },
+      { mends: [...stronger(support, moment), ...moreOf(support, moment, each)] },
+    ),
     caution,
   ];
+}
+
+/** Each rated for its share of the lid, in the unit of the maker, up to the next whole one. */
+function stronger({ carries, count }: LidSupport, moment: Rational): readonly Mend[] {
+  if (carries?.origin === undefined || count < 1) return [];
+  const share = moment.dividedBy(count);
+  const words = `${roundedUp(carries.unit === 'inch-pounds' ? share : share.dividedBy(INCH_POUNDS_IN_NEWTON_METRE))}`;
+  return [
+    {
+      how: 'stronger',
+      values: { each: `${words} ${carries.unit}` },
+      changes: [{ kind: 'set-words', at: carries.origin, words }],
+    },
+  ];
+}
+
+/** Hardly anybody puts more than these on one lid: common practice, no source. */
+const MOST_SUPPORTS = 4;
+
+function moreOf({ countOrigin, origin }: LidSupport, moment: Rational, each: Rational): readonly Mend[] {
+  if (each.compare(Rational.zero) <= 0) return [];
+  const count = roundedUp(moment.dividedBy(each)).toNumber();
+  if (count > MOST_SUPPORTS) return [];
+  return [
+    {
+      how: 'more',
+      values: { count },
+      changes: [
+        countOrigin === undefined
+          ? { kind: 'insert-words', after: origin, words: ` ${count} of them,` }
+          : { kind: 'set-words', at: countOrigin, words: `${count}` },
+      ],
+    },
+  ];
+}
+
+function roundedUp(value: Rational): Rational {
+  return value.negated().floor().negated();
 }
 
 /** 1 / (0.45359237 · 9.80665 · 0.0254), exactly. */
