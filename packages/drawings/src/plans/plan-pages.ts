@@ -8,6 +8,7 @@ import {
   Length,
   laidOut,
   type NumberedCut,
+  type PiecesTogether,
   type Units,
 } from '@fettle/engine';
 import { cleanName, textBox } from '../lettering.ts';
@@ -102,7 +103,7 @@ function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly Laid
       }`,
       'Numbers in circles: the order of the cuts, beside them what comes off and is cut further; double arrow: direction of grain; dashed: left over.',
       ...roughWords(page, units),
-      ...(isTogether(evaluation) ? ['Marks begin with the number of their piece, which the shopping list names.'] : []),
+      ...(isTogether(evaluation) ? [whoseMarks(evaluation)] : []),
     ],
     warnings: errors === undefined ? [] : [`${capital(errors)}.`],
   };
@@ -115,6 +116,16 @@ function drawnPage(evaluation: Evaluation, plan: BuyingPlan, page: readonly Laid
     ...lookedAt([...blocks.map((block) => block.box), ...list.flatMap(letteringBox)]),
     content: [...(frame === undefined ? [] : [frame]), ...blocks.map(({ group }) => group), ...list, ...rest],
   };
+}
+
+/** More names than this have no room on a sheet. */
+const MOST_NAMES = 6;
+
+function whoseMarks({ pieces }: PiecesTogether): string {
+  const names = pieces.map(({ design }, at) => `${at + 1} ${cleanName(design.name)}`).join(', ');
+  return pieces.length <= MOST_NAMES
+    ? `Marks begin with the number of their piece: ${names}.`
+    : 'Marks begin with the number of their piece, which the shopping list names.';
 }
 
 /** Boards are cut larger than the parts: said where there is one. */

@@ -254,7 +254,7 @@ function unplannedRow({ piece, why, needs, most }: UnplannedPiece, units: Units)
 
 function piecesRow({ pieces }: PiecesTogether): TableRow {
   const names = pieces.map(({ design }, at) => `${at + 1} ${cleanName(design.name)}`);
-  const notes = `marks begin with the number of their piece: ${names.join(', ')}`;
+  const notes = `marks begin with the number of their piece: ${names.join(', ')}; buy and cut by this list, or by those of the single pieces, never by both`;
   return { parts: [], cells: cells({ buy: 'Pieces', quantity: `${pieces.length}`, notes }) };
 }
 
