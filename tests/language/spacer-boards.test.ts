@@ -35,14 +35,15 @@ describe('spacers for the slides of the sideboard, 1/2" above the lower edges of
   it('stand among the set-ups, the board before the blocks', async () => {
     const table = setupsTable(await evaluated(sideboardText()));
     const rows = table.rows.map(({ cells }) => cells).filter(([what]) => /spacer|blocks/.test(what ?? ''));
-    expect(rows.map(([what, width]) => [what, width])).toEqual([
+    const distance = table.columns.indexOf('Distance');
+    expect(rows.map((cells) => [cells[0], cells[distance]])).toEqual([
       ['spacer board under slides', '24-1/32"'],
       ['spacer board, cut down', '17-15/16"'],
       ['spacer board, cut down', '10-27/32"'],
       ['spacer board, cut down', '19/32"'],
       ['or blocks under slides, piled', ''],
     ]);
-    expect(rows.at(-1)?.[5]).toBe('block 19/32"; block 10-1/4"; block 7-3/32"; block 6-3/32"');
+    expect(rows.at(-1)?.[table.columns.indexOf('Notes')]).toBe('block 19/32"; block 10-1/4"; block 7-3/32"; block 6-3/32"');
   });
 
   it('are none where nothing runs on slides', async () => {
