@@ -43,6 +43,8 @@ export interface PageState {
   readonly checking: boolean;
   /** What stands below the sheet has more room than it needs for a line or two. */
   readonly tall: boolean;
+  /** The page is too narrow for tables with long words beside their figures. */
+  readonly narrow: boolean;
 }
 
 export interface Move {
@@ -60,7 +62,7 @@ export function stateFromMemory(memory: PageMemory): PageState {
   return {
     ...(picture === undefined ? {} : { picture }),
     ...{ piece, sheet, zoom, chosen, only, lit: [], served: true, query: '', told: '', waited: false },
-    ...{ checking: false, tall },
+    ...{ checking: false, tall, narrow: false },
   };
 }
 

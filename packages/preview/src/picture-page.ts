@@ -27,6 +27,7 @@ import { patch } from './patch.ts';
 import { PngRenderer } from './png.ts';
 import { type PageActions, ReaderInput } from './reader-input.ts';
 import { placeReadout } from './readout-place.ts';
+import { bringBack, type RowInView, rowInView } from './row-in-view.ts';
 import { buildOverlay, severityWords } from './signs.ts';
 import { TabRow } from './tab-row.ts';
 import { applyZoom, centre, keepPoint, type ScreenPoint, scrollToFit, zoomFor, zoomNow } from './zooming.ts';
@@ -49,6 +50,8 @@ interface Fitted {
 const patience = 400;
 /** How long something that was done stands there to be read, in milliseconds. */
 const toldFor = 6000;
+/** On a page narrower than this long words stand below their row of a table, in pixels. */
+const narrow = 1000;
 
 export class PicturePage implements PageActions {
   readonly #host: PageHost;
@@ -65,6 +68,8 @@ export class PicturePage implements PageActions {
   #looked = '';
   /** What `fit` shows, of which sheet, in how much room, and where the sheet was scrolled to for it. */
   #fitted: Fitted | undefined;
+  /** The row of a table that the reader scrolled to. */
+  #row: RowInView | undefined;
   /** Another sheet was asked for: it begins at its beginning, or where it fits, as soon as it is there. */
   #isTurned = false;
   /** The latest version of the text that the page has heard of, and when it will have waited long enough for it. */
@@ -167,7 +172,7 @@ export class PicturePage implements PageActions {
 
   #show(wished: PageState): void {
     const isComing = shownSheet(wished)?.kind === 'later';
-    const state = isComing ? wished : { ...wished, waited: false };
+    const state = { ...wished, waited: isComing && wished.waited, narrow: this.#isNarrow() };
     this.#state = state;
     if (!isComing) this.#endWait();
     else if (!state.waited)
@@ -190,6 +195,17 @@ export class PicturePage implements PageActions {
     this.#tip.refresh(this.#view);
     this.#look();
     this.#remember();
+  }
+
+  /** Long words of tables go below their rows, or back beside the figures. */
+  #turnColumns(sheet: HTMLElement): void {
+    const row = this.#row;
+    this.#show(this.#state);
+    if (row !== undefined) bringBack(sheet, row);
+  }
+
+  #isNarrow(): boolean {
+    return this.#view.clientWidth < narrow;
   }
 
   #endWait(): void {
@@ -464,11 +480,13 @@ export class PicturePage implements PageActions {
     let timer: ReturnType<typeof setTimeout> | undefined;
     sheet.addEventListener('scroll', () => {
       this.#tip.hide();
+      this.#row = rowInView(sheet);
       if (this.#fitted !== undefined && this.drawing !== null) setAside(sheet, this.drawing, this.#isPanned());
       clearTimeout(timer);
       timer = setTimeout(() => this.#remember(), 200);
     });
     new ResizeObserver(() => {
+      if (this.#state.narrow !== this.#isNarrow()) this.#turnColumns(sheet);
       this.#tabs.layOut();
       this.#layOut();
     }).observe(sheet);

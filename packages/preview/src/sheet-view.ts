@@ -1,22 +1,17 @@
 import type { DivisionLine, PartView, SheetView } from '@fettle/protocol';
 import { build, buildSvg } from './build.ts';
 import type { NumberedFinding, PageState } from './page-state.ts';
-import { graveFindings, partView, shownPiece } from './page-state.ts';
+import { graveFindings, shownPiece } from './page-state.ts';
+import { partName } from './part-name.ts';
 import { buildPartsTable } from './parts-table.ts';
 import { readSvg } from './safe-svg.ts';
-import { severityWords } from './signs.ts';
+import { buildTable } from './table-view.ts';
 
 /** One sheet as elements: a drawing whose parts can be reached and chosen and whose lines can be moved, or a table. */
 
-/** A part's name for those who do not see the picture, with what is wrong with it. */
-function partName(part: PartView, findings: readonly NumberedFinding[]): string {
-  const concerned = findings.filter(({ finding }) => finding.parts.includes(part.id));
-  return [part.label, ...concerned.map(({ finding }) => finding.sentence)].join('. ');
-}
-
 /**
- * The same for an element of the drawing: what is written on it stands in its name as it is written, so that those who
- * speak to their machine can call it by what they see (WCAG 2.2, 2.5.3).
+ * A part's name as an element of the drawing has it: what is written on it stands in its name as it is written, so that
+ * those who speak to their machine can call it by what they see (WCAG 2.2, 2.5.3).
  */
 function drawnName(element: Element, part: PartView, findings: readonly NumberedFinding[]): string {
   const name = partName(part, findings);
@@ -129,90 +124,6 @@ function divisionLine({ moves, at, from, to, step }: DivisionLine, steps: number
   const place = at + steps * step;
   const ends = moves === 'x' ? { x1: place, y1: from, x2: place, y2: to } : { x1: from, y1: place, x2: to, y2: place };
   return buildSvg('line', { 'data-key': name, class: name, ...ends });
-}
-
-function buildTable(sheet: Extract<SheetView, { kind: 'table' }>, state: PageState): Node {
-  const findings = graveFindings(state);
-  const columns = columnsToShow(sheet);
-  const head = columns.map(({ name, isNumber }) =>
-    build('th', { scope: 'col', class: isNumber ? 'number' : undefined }, name),
-  );
-  const rows = sheet.rows.map((row) => {
-    const [first = ''] = row.cells;
-    if (row.kind === 'heading') {
-      const words = build('th', { scope: 'colgroup', colspan: columns.length }, first);
-      return build('tr', { class: 'heading' }, words);
-    }
-    const concerned = findings.filter(({ finding }) => row.parts.some((part) => finding.parts.includes(part)));
-    const seen = concerned.map(({ finding, number }) => `${severityWords[finding.severity]} ${number}`).join(', ');
-    const marks = seen === '' ? '' : ` (see ${seen})`;
-    const part = row.parts.map((id) => partView(state, id)).find((view) => view !== undefined);
-    const lit = row.parts.some((id) => state.lit.includes(id));
-    const kinds = [row.kind ?? '', lit ? 'lit' : '', row.parts.includes(state.chosen) ? 'chosen' : ''].filter(Boolean);
-    const head =
-      part === undefined
-        ? first
-        : build(
-            'button',
-            { type: 'button', class: 'of-row', 'aria-label': `${first}: ${partName(part, findings)}` },
-            first,
-          );
-    return build(
-      'tr',
-      { 'data-part': part?.id, class: kinds.join(' ') || undefined, 'aria-current': lit ? 'true' : undefined },
-      build('th', { scope: 'row', class: first.length > longestInOnePiece ? undefined : 'whole' }, head, marks),
-      ...columns.slice(1).map(({ at, isNumber }) => buildCell(row.cells[at] ?? '', isNumber)),
-    );
-  });
-  return build(
-    'table',
-    { 'data-key': `table ${sheet.id}` },
-    build('caption', {}, sheet.title),
-    build('thead', {}, build('tr', {}, ...head)),
-    build('tbody', {}, ...rows),
-  );
-}
-
-interface ShownColumn {
-  readonly at: number;
-  readonly name: string;
-  /** Nothing but figures stand in it: they are compared at their right ends. */
-  readonly isNumber: boolean;
-}
-
-/** A column in which nothing stands takes room from the others. */
-function columnsToShow({ columns, rows }: Extract<SheetView, { kind: 'table' }>): readonly ShownColumn[] {
-  return columns.flatMap((name, at): readonly ShownColumn[] => {
-    const filled = rows.flatMap(({ kind, cells }) => (kind === 'heading' || !cells[at] ? [] : [cells[at]]));
-    if (at > 0 && filled.length === 0 && rows.length > 0) return [];
-    return [{ at, name, isNumber: at > 0 && filled.length > 0 && filled.every((cell) => aFigure.test(cell)) }];
-  });
-}
-
-/** '9-7/32" + 1/64"', 'about 813.437 mm', '130 lb', '118.00'. */
-const aFigure = /^(about )?[−≈]?[\d.\-/]+( ?("|mm|cm|lb|kg))?( [+−] [\d/]+")?( \(exactly [^)]+\))?$/;
-
-/** What is longer than this may be broken into lines. */
-const longestInOnePiece = 12;
-
-/**
- * A size is read in one piece, and so is each of several that make one up. What is told one thing after the other
- * stands in a line each, in a column that is wide enough to be read.
- */
-function buildCell(cell: string, isNumber: boolean): Node {
-  if (isNumber) return build('td', { class: 'number whole' }, cell);
-  const clauses = cell.split(/(?<=; )/);
-  if (clauses.length > 1) {
-    const lines = clauses.map((clause) => build('span', { class: 'clause' }, ...sizesInOnePiece(clause)));
-    return build('td', { class: 'long' }, ...lines);
-  }
-  return build('td', { class: cell.length > 3 * longestInOnePiece ? 'long' : undefined }, ...sizesInOnePiece(cell));
-}
-
-const aSize = /(\d[\d.]*(?:-\d+)?(?:\/\d+)?(?:"| mm| cm)(?: [+−] \d+\/\d+")?(?: ×)?)/;
-
-function sizesInOnePiece(words: string): readonly (Node | string)[] {
-  return words.split(aSize).map((piece, at) => (at % 2 === 1 ? build('span', { class: 'whole' }, piece) : piece));
 }
 
 export function buildSheet(sheet: SheetView | undefined, state: PageState): readonly Node[] {
