@@ -14,7 +14,7 @@ import {
   whyStale,
 } from './page-state.ts';
 import { buildSheetChoice, buildSheetList, buildTabs, tabOf } from './sheet-tabs.ts';
-import { buildSheet } from './sheet-view.ts';
+import { buildSheet, drawsPart } from './sheet-view.ts';
 import { severityWords, signIcon } from './signs.ts';
 
 /** The whole page as a detached tree, made afresh from the state; `patch` then brings the live page to it. */
@@ -200,7 +200,7 @@ function buildKeys(): Node {
 }
 
 /** What is known of the part chosen, else of the only one whose words hold the caret. */
-function buildPartNote(state: PageState, isDrawing: boolean): Node | undefined {
+function buildPartNote(state: PageState, sheet: SheetView | undefined): Node | undefined {
   const id = state.chosen !== '' ? state.chosen : (state.lit[0] ?? '');
   const part = partView(state, id);
   if (part === undefined) return undefined;
@@ -212,10 +212,22 @@ function buildPartNote(state: PageState, isDrawing: boolean): Node | undefined {
       { class: 'heading' },
       build('h2', {}, part.label),
       build('p', { class: 'material' }, part.material === '' ? 'material not chosen' : part.material),
-      isDrawing ? actionButton('zoom-part', 'Zoom to it', 'z', 'Zoom to it') : undefined,
+      buildWayTo(id, sheet),
     ),
-    part.derivation === '' ? undefined : build('p', { class: 'derivation' }, part.derivation),
+    part.derivation === '' ? undefined : build('div', { class: 'derivation' }, ...sizesOf(part.derivation)),
   );
+}
+
+function buildWayTo(part: string, sheet: SheetView | undefined): Node | undefined {
+  if (sheet?.kind !== 'drawing') return undefined;
+  return drawsPart(sheet, part)
+    ? actionButton('zoom-part', 'Zoom to it', 'z', 'Zoom to it')
+    : build('p', { class: 'material' }, 'not on this sheet');
+}
+
+/** Each size with the indented lines that say what it is made of. */
+function sizesOf(derivation: string): readonly Node[] {
+  return derivation.split(/\n(?!\s)/).map((lines) => build('span', { class: 'size' }, lines));
 }
 
 /** Below every sheet, whatever part of it is on the screen. */
@@ -307,7 +319,7 @@ export function buildPage(state: PageState): HTMLElement {
         'div',
         { class: 'columns' },
         picture === undefined ? undefined : buildFindings(state),
-        buildPartNote(state, sheet?.kind === 'drawing'),
+        buildPartNote(state, sheet),
       ),
     ),
   );

@@ -31,20 +31,32 @@ function bareWords(words: string): string {
     .trim();
 }
 
+type Drawing = Extract<SheetView, { kind: 'drawing' }>;
+
 /** Drawings are read once and copied; null for one that cannot be read. */
 const read = new WeakMap<SheetView, Element | null>();
 
-function drawingOf(sheet: Extract<SheetView, { kind: 'drawing' }>): Element | undefined {
+function readDrawing(sheet: Drawing): Element | null {
   let svg = read.get(sheet);
   if (svg === undefined) {
     svg = readSvg(sheet.svg, document) ?? null;
     read.set(sheet, svg);
   }
-  return svg === null ? undefined : (svg.cloneNode(true) as Element);
+  return svg;
+}
+
+function drawingOf(sheet: Drawing): Element | undefined {
+  return readDrawing(sheet)?.cloneNode(true) as Element | undefined;
+}
+
+/** Whether the part can be seen on the sheet. */
+export function drawsPart(sheet: Drawing, part: string): boolean {
+  const drawn = readDrawing(sheet)?.querySelectorAll('[data-part]') ?? [];
+  return [...drawn].some((element) => element.getAttribute('data-part') === part);
 }
 
 /** The drawing: one tab stop for its parts, reached by arrow keys, and one for its lines. */
-function buildDrawing(sheet: Extract<SheetView, { kind: 'drawing' }>, state: PageState): readonly Node[] {
+function buildDrawing(sheet: Drawing, state: PageState): readonly Node[] {
   const svg = drawingOf(sheet);
   if (svg === undefined) return [build('p', { class: 'empty' }, 'This drawing cannot be shown.')];
   svg.setAttribute('data-key', `drawing ${sheet.id}`);
