@@ -51,3 +51,18 @@ describe('what is known of the part that is chosen', () => {
     expect(await open.page.locator('[data-action=zoom-part]').count()).toBe(0);
   });
 });
+
+describe('the frame of the part that is chosen', () => {
+  test('lies under the numbers of the cuts', async () => {
+    open = await opener.open();
+    const cut =
+      '<g class="stock"><circle class="symbol" cx="10" cy="14" r="3" fill="none" stroke="#777"/><text x="10" y="15" font-size="3">89</text></g>';
+    await open.give(
+      message(picture(1, { pieces: [redrawn(chest(), (svg) => svg.replace('</svg>', `${cut}</svg>`))] })),
+    );
+    await open.page.locator('#sheet svg [data-part="front/cards"]').first().click();
+    const order = await open.page.locator('.overlay > *').evaluateAll((all) => all.map(({ tagName }) => tagName));
+    expect(order).toEqual(['rect', 'circle', 'text']);
+    expect(await open.page.locator('.overlay > text').textContent()).toBe('89');
+  });
+});

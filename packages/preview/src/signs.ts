@@ -177,6 +177,15 @@ function pointer(box: Box, unit: number): SVGElement {
   });
 }
 
+/** The numbers of cuts stand on the edges of parts: once more over the frames, which would strike them through. */
+function cutNumbers(svg: SVGSVGElement): readonly Node[] {
+  return [...svg.querySelectorAll('.stock > circle.symbol, .stock > circle.symbol + text')].map((drawn) => {
+    const again = drawn.cloneNode(true) as Element;
+    if (again.tagName === 'circle') again.setAttribute('fill', 'var(--fettle-paper, none)');
+    return again;
+  });
+}
+
 export interface Marked {
   /** Those whose signs stand in the drawing. */
   readonly findings: readonly NumberedFinding[];
@@ -211,6 +220,7 @@ export function buildOverlay(svg: SVGSVGElement, marked: Marked): SVGGElement {
     const [first] = places;
     if (first !== undefined && isCurrent(part)) overlay.append(pointer(first, unitsPerPixel));
   }
+  if (overlay.hasChildNodes()) overlay.append(...cutNumbers(svg));
   const taken = marked.findings.length === 0 ? [] : [...measureLettering(svg)];
   for (const { finding, number } of marked.findings) {
     for (const part of new Set(finding.parts)) {
