@@ -177,9 +177,9 @@ function pointer(box: Box, unit: number): SVGElement {
   });
 }
 
-/** The numbers of cuts stand on the edges of parts: once more over the frames, which would strike them through. */
+/** The numbers of cuts, and words beside them, stand on the edges of parts: once more over the frames, which would strike them through. */
 function cutNumbers(svg: SVGSVGElement): readonly Node[] {
-  return [...svg.querySelectorAll('.stock > circle.symbol, .stock > circle.symbol + text')].map((drawn) => {
+  return [...svg.querySelectorAll('.stock > circle.symbol, .stock > text')].map((drawn) => {
     const again = drawn.cloneNode(true) as Element;
     if (again.tagName === 'circle') again.setAttribute('fill', 'var(--fettle-paper, none)');
     return again;
