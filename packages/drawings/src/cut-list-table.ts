@@ -1,4 +1,4 @@
-import { type CutListRow, cutList, type Evaluation, type FaceOfPart, type Units } from '@fettle/engine';
+import { byEachOther, type CutListRow, cutList, type Evaluation, type FaceOfPart, type Units } from '@fettle/engine';
 import Papa from 'papaparse';
 import { cleanName } from './lettering.ts';
 import { shown, unitWords } from './shown-lengths.ts';
@@ -59,7 +59,7 @@ export function cutListTable(evaluation: Evaluation): Table {
 }
 
 function sizeWords({ length, width }: NonNullable<CutListRow['core']>, units: Units): string {
-  return `${shown(width.length, units)} × ${shown(length.length, units)}`;
+  return byEachOther(shown(width.length, units), shown(length.length, units));
 }
 
 /** What it is sawn out as before it has its finished size; nothing where that is the size itself. */

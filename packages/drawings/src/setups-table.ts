@@ -1,4 +1,12 @@
-import { type Evaluation, type FeatureKind, type HoleRow, type Length, setupsOf, spacersOf } from '@fettle/engine';
+import {
+  byEachOther,
+  type Evaluation,
+  type FeatureKind,
+  type HoleRow,
+  type Length,
+  setupsOf,
+  spacersOf,
+} from '@fettle/engine';
 import type { Table, TableRow } from './cut-list-table.ts';
 import { cleanName } from './lettering.ts';
 import { shown, unitWords } from './shown-lengths.ts';
@@ -99,7 +107,7 @@ export function setupsTable(evaluation: Evaluation): Table {
           '',
           size(mark),
           'corner to corner',
-          `${size(width)} × ${size(height)}, about ${decimal}`,
+          `${byEachOther(size(width), size(height))}, about ${decimal}`,
         ]),
       ),
     ],

@@ -1,4 +1,4 @@
-import { type Evaluation, isTogether } from '@fettle/engine';
+import { byEachOther, type Evaluation, isTogether } from '@fettle/engine';
 import { cleanName } from './lettering.ts';
 import { PEN_GROUPS } from './line-types.ts';
 import type { Drawing, Group } from './primitives.ts';
@@ -68,7 +68,7 @@ export function overallWords(evaluation: Evaluation): string {
   const sizes = [width, height, depth].map((figure) =>
     figure === undefined ? '?' : figureOnSheet(figure.length, units),
   );
-  return `${sizes.join(' × ')}${units.unit === 'mm' ? ' mm' : ''}`;
+  return `${byEachOther(...sizes)}${units.unit === 'mm' ? ' mm' : ''}`;
 }
 
 export function missingSizes(evaluation: Evaluation): readonly string[] {

@@ -28,6 +28,7 @@ export * from './hardware/placed-hardware.ts';
 export * from './joinery/feature.ts';
 export * from './joinery/joint.ts';
 export * from './length/length.ts';
+export * from './length/products.ts';
 export * from './length/rational.ts';
 export * from './length/trade-formats.ts';
 export { type CutListRow, cutList } from './parts/cut-list.ts';

@@ -121,7 +121,7 @@ function buildBelow(name: string, cell: string): Node {
   return build('span', { class: 'of-column' }, build('b', {}, name), ' ', ...sizesInOnePiece(cell), ' ');
 }
 
-const aSize = /(\d[\d.]*(?:-\d+)?(?:\/\d+)?(?:"| mm| cm)(?: [+−] \d+\/\d+")?(?: ×)?)/;
+const aSize = /(\(?\d[\d.]*(?:-\d+)?(?:\/\d+)?(?:"| mm| cm)(?: [+−] \d+\/\d+")?\)?(?: ×)?)/;
 
 function sizesInOnePiece(words: string): readonly (Node | string)[] {
   return words.split(aSize).map((piece, at) => (at % 2 === 1 ? build('span', { class: 'whole' }, piece) : piece));

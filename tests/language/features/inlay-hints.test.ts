@@ -29,12 +29,14 @@ async function hinted(source: string): Promise<{ readonly lines: string[]; reado
 
 describe('computed sizes', () => {
   test('the sideboard, worked by hand: doors, and the drawer that takes the rest', async () => {
-    const { lines } = await hinted(sideboardWith('gap 3/32', 'gap 3/32'));
+    const { lines, hints } = await hinted(sideboardWith('gap 3/32', 'gap 3/32'));
+    // Else they would stand as close to the words as if they were written.
+    expect(hints.every(({ paddingLeft }) => paddingLeft === true)).toBe(true);
     expect(lines).toEqual([
       // Two doors of 9-15/64", which is no mark of a ruler of 1/32".
-      'doors "left" share 1[= 2 × 9-7/32" + 1/64"] {',
+      'doors "left" share 1[= 2 × (9-7/32" + 1/64")] {',
       'drawer "blankets" rest[= 10-5/32"]',
-      'doors "right" same opening as "left"[= 2 × 9-7/32" + 1/64"] { hinges "knife 2" }',
+      'doors "right" same opening as "left"[= 2 × (9-7/32" + 1/64")] { hinges "knife 2" }',
       'drawers[assumed: clear below 1/4", clear above 1/2"] {',
     ]);
   });

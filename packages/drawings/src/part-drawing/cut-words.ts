@@ -1,6 +1,7 @@
 import {
   axisOf,
   bevelDegrees,
+  byEachOther,
   type Evaluation,
   type FaceOfPart,
   type Feature,
@@ -131,7 +132,7 @@ function oneWords(cut: PlacedCut, frame: PartFrame, units: Units): string {
     solid.kind === 'cylinder' ? `⌀ ${boreWords(width, units)}` : (slopeWords(cut, figure) ?? `${figure(width)} wide`);
   if (cut.feature.kind === 'vent') {
     const shortest = figure(lengthOf(cut.along).min(lengthOf(cut.across)));
-    return `${figure(longest)} × ${shortest}, through${cornerWords(cut.feature, figure)}`;
+    return `${byEachOther(figure(longest), shortest)}, through${cornerWords(cut.feature, figure)}`;
   }
   const isThrough = cut.feature.through === true && lengthOf(cut.thin).equals(frame.size.thin) && !isOnEdge;
   return isThrough ? `${across}, through${long}` : `${across}, ${figure(depth)} deep${long}${where}`;
@@ -180,7 +181,9 @@ function partnerOf(cut: PlacedCut, evaluation: Evaluation, marks: ReadonlyMap<st
 
 /** '30-1/8" × 16-1/4" × 3/4", ash panel, grain along the length'. */
 export function sizeWords({ part }: PartFrame, units: Units): string {
-  const sizes = [part.length, part.width, part.thickness].map(({ length }) => figureOnSheet(length, units)).join(' × ');
+  const sizes = byEachOther(
+    ...[part.length, part.width, part.thickness].map(({ length }) => figureOnSheet(length, units)),
+  );
   const stock = part.stock === undefined ? 'material not chosen' : cleanName(part.stock.name);
   return [sizes, stock, ...(part.grain === 'none' ? [] : ['grain along the length'])].join(', ');
 }

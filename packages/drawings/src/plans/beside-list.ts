@@ -1,4 +1,4 @@
-import { groupedBy, type LaidPiece, type LaidRun, type NumberedCut, type Units } from '@fettle/engine';
+import { byEachOther, groupedBy, type LaidPiece, type LaidRun, type NumberedCut, type Units } from '@fettle/engine';
 import { cleanName, fitText, LETTER_HEIGHTS_MM } from '../lettering.ts';
 import type { Box, Group, Text } from '../primitives.ts';
 import { figureOnSheet } from '../shown-lengths.ts';
@@ -80,7 +80,7 @@ function runWords(run: LaidRun, marksOf: ReadonlyMap<string, string>, units: Uni
   const [along, across] = turned ? [width, length] : [length, width];
   return [
     `${name}  ${cleanName(label)}: ${blanks.map((id) => marksOf.get(id) ?? '').join(', ')}`,
-    `${figureOnSheet(along, units)} × ${figureOnSheet(across, units)}`,
+    byEachOther(figureOnSheet(along, units), figureOnSheet(across, units)),
   ];
 }
 
@@ -115,7 +115,7 @@ function spanOf(first: number, last: number): string {
 function mergedPieces(pieces: readonly LaidPiece[], units: Units): readonly string[] {
   const sizeOf = ({ length, width, turned }: LaidPiece) => {
     const [along, across] = turned ? [width, length] : [length, width];
-    return `${figureOnSheet(along, units)} × ${figureOnSheet(across, units)}`;
+    return byEachOther(figureOnSheet(along, units), figureOnSheet(across, units));
   };
   const inOrder = [...pieces].sort((a, b) => markOf(a).localeCompare(markOf(b), 'en', { numeric: true }));
   return [...groupedBy(inOrder, (piece) => `${markOf(piece)} ${sizeOf(piece)}`).values()].map((group) => {

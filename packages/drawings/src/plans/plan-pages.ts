@@ -1,5 +1,6 @@
 import {
   type BuyingPlan,
+  byEachOther,
   cutSequence,
   type Evaluation,
   groupedBy,
@@ -241,7 +242,7 @@ function described({ design }: Evaluation, page: readonly LaidStock[]): string {
   const piece = cleanName(design.name);
   const stocks = page.map(({ number, kind, stock, pieces, length, width }) => {
     const marks = pieces.map(({ piece: { mark } }) => cleanName(mark)).join(', ');
-    const size = `${figureOnSheet(length, design.units)} × ${figureOnSheet(width, design.units)}`;
+    const size = byEachOther(figureOnSheet(length, design.units), figureOnSheet(width, design.units));
     return `${capital(kind)} ${number} of ${cleanName(stock.name)}, ${size}: ${marks}`;
   });
   return `${[`How to cut ${piece === '' ? 'a piece without a name' : piece}`, ...stocks].join('. ')}.`;

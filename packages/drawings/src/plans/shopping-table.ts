@@ -1,5 +1,6 @@
 import {
   type BuyingPlan,
+  byEachOther,
   type EdgingRow,
   type Evaluation,
   type HardwareRow,
@@ -122,7 +123,7 @@ function money({ price, cost }: Pick<WoodRow | HardwareRow, 'price' | 'cost'>): 
 function hardwareRow(row: HardwareRow, units: Units): TableRow {
   const { what, entry, quantity, inPairs, isPlaced, size, usualFor, screws, parts } = row;
   const screwWords = screws.map(
-    ({ count, length, diameter }) => `${count} screws ${shown(length, units)} × ${shown(diameter, units)}`,
+    ({ count, length, diameter }) => `${count} screws ${byEachOther(shown(length, units), shown(diameter, units))}`,
   );
   const counted = isPlaced
     ? []

@@ -1,4 +1,12 @@
-import type { LaidArea, LaidPiece, LaidRun, LaidStock, NumberedCut, Units } from '@fettle/engine';
+import {
+  byEachOther,
+  type LaidArea,
+  type LaidPiece,
+  type LaidRun,
+  type LaidStock,
+  type NumberedCut,
+  type Units,
+} from '@fettle/engine';
 import { centredText, cleanName, fitText, LETTER_HEIGHTS_MM, textBox, textWidth } from '../lettering.ts';
 import { type Box, boxesOverlap, type Group, grown, type Point, type Primitive, type Text } from '../primitives.ts';
 import { figureOnSheet, realMm } from '../shown-lengths.ts';
@@ -117,8 +125,8 @@ function saysSize(group: Group | undefined): boolean {
 }
 
 function heading(laid: LaidStock, units: Units, { left, top }: Place, whole: Box): Text {
-  const thick = laid.thickness === undefined ? '' : ` × ${figureOnSheet(laid.thickness, units)}`;
-  const size = `${figureOnSheet(laid.length, units)} × ${figureOnSheet(laid.width, units)}${thick}`;
+  const thick = laid.thickness === undefined ? [] : [laid.thickness];
+  const size = byEachOther(...[laid.length, laid.width, ...thick].map((each) => figureOnSheet(each, units)));
   const what = laid.kind === 'sheet' ? 'Sheet' : 'Board';
   const there = laid.offcut === undefined ? '' : ', offcut on hand';
   const words = `${what} ${laid.number}: ${cleanName(laid.stock.name)}, ${size}${there}`;
@@ -149,7 +157,7 @@ function pieceGroup(laid: LaidPiece, box: Box, id: string, units: Units): Group 
   const { piece, stave } = laid;
   const mark = markOf(laid);
   const [length, width] = laid.turned ? [laid.width, laid.length] : [laid.length, laid.width];
-  const size = `${figureOnSheet(length, units)} × ${figureOnSheet(width, units)}`;
+  const size = byEachOther(figureOnSheet(length, units), figureOnSheet(width, units));
   const of = stave === undefined ? '' : `, stave ${stave.number} of ${stave.of}`;
   return {
     kind: 'group',
@@ -191,7 +199,7 @@ function lineOf(box: Box, text: string, place: number, runs: Text['runs'], isMar
 function offcutMarks(offcut: LaidArea, box: Box, units: Units): readonly Primitive[] {
   const inner = grown(box, -0.3);
   if (inner.right - inner.left < 1 || inner.bottom - inner.top < 1) return [];
-  const size = `${figureOnSheet(offcut.length, units)} × ${figureOnSheet(offcut.width, units)}`;
+  const size = byEachOther(figureOnSheet(offcut.length, units), figureOnSheet(offcut.width, units));
   return [
     {
       kind: 'polyline',

@@ -1,4 +1,4 @@
-import { doorSchedule, type Evaluation, inPounds, type ScheduledDoor } from '@fettle/engine';
+import { byEachOther, doorSchedule, type Evaluation, inPounds, type ScheduledDoor } from '@fettle/engine';
 import type { Table } from '../cut-list-table.ts';
 import { cleanName } from '../lettering.ts';
 import { isInch, shown, unitWords } from '../shown-lengths.ts';
@@ -18,9 +18,11 @@ export function doorTable(evaluation: Evaluation): Table {
       cells: [
         cleanName(door.leaf.mark),
         cleanName(door.leaf.label),
-        [door.leaf.box.x.size, door.leaf.box.y.size, door.leaf.thickness]
-          .map(({ length }) => shown(length, design.units))
-          .join(' × '),
+        byEachOther(
+          ...[door.leaf.box.x.size, door.leaf.box.y.size, door.leaf.thickness].map(({ length }) =>
+            shown(length, design.units),
+          ),
+        ),
         door.hangs === undefined ? 'not said' : `on its ${door.hangs} edge`,
         weightWords(door, evaluation),
         hingeWords(door),

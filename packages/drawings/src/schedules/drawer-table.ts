@@ -1,4 +1,4 @@
-import { drawerSchedule, type Evaluation, type Figure, type ScheduledDrawer } from '@fettle/engine';
+import { byEachOther, drawerSchedule, type Evaluation, type Figure, type ScheduledDrawer } from '@fettle/engine';
 import type { Table } from '../cut-list-table.ts';
 import { cleanName } from '../lettering.ts';
 import { shown, unitWords } from '../shown-lengths.ts';
@@ -11,7 +11,7 @@ const COLUMNS = ['Mark', 'Drawer', 'Opening', 'Front', 'Box', 'Runs on', 'Settin
 export function drawerTable(evaluation: Evaluation): Table {
   const { design } = evaluation;
   const sizes = (...figures: readonly Figure[]): string =>
-    figures.map(({ length }) => shown(length, design.units)).join(' × ');
+    byEachOther(...figures.map(({ length }) => shown(length, design.units)));
   return {
     title: `Drawers of ${cleanName(design.name)}, in ${unitWords(design.units)}`,
     columns: COLUMNS,

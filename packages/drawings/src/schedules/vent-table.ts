@@ -1,4 +1,4 @@
-import { type Evaluation, ventSchedule } from '@fettle/engine';
+import { byEachOther, type Evaluation, ventSchedule } from '@fettle/engine';
 import type { Table } from '../cut-list-table.ts';
 import { cleanName } from '../lettering.ts';
 import { isInch, shown, unitWords } from '../shown-lengths.ts';
@@ -24,7 +24,7 @@ export function ventTable(evaluation: Evaluation): Table {
         name === undefined ? '' : cleanName(name),
         what,
         marks.get(part) ?? '',
-        `${shown(hole.width.length, design.units)} × ${shown(hole.height.length, design.units)}`,
+        byEachOther(shown(hole.width.length, design.units), shown(hole.height.length, design.units)),
         corners === undefined ? 'square' : `radius ${shown(corners.length, design.units)}`,
         area(freeSquareInches),
       ],

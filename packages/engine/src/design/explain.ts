@@ -1,4 +1,5 @@
 import type { Origin, Say } from '@fettle/findings';
+import { asFactor } from '../length/products.ts';
 import { Rational } from '../length/rational.ts';
 import type { Figure, Operand, Reason } from './figure.ts';
 
@@ -75,7 +76,11 @@ function sumWords(rule: string, terms: readonly Operand[], say: Say): string {
 
 function termWords(term: Operand, isFirst: boolean, say: Say): string {
   const sign = term.sign === '-' ? '− ' : isFirst ? '' : '+ ';
-  return `${sign}${timesWords(term.times)}${say.length(term.figure.length)} (${term.label})`;
+  const times = timesWords(term.times);
+  const length = say.length(term.figure.length);
+  // Taken away, a sum needs its brackets as much as multiplied.
+  const shown = times === '' && term.sign !== '-' ? length : asFactor(length);
+  return `${sign}${times}${shown} (${term.label})`;
 }
 
 function timesWords(times: Operand['times']): string {

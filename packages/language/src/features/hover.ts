@@ -1,4 +1,4 @@
-import type { Figure, Length, Units } from '@fettle/engine';
+import { byEachOther, type Figure, type Length, type Units } from '@fettle/engine';
 import type { Origin, Say } from '@fettle/findings';
 import { AstUtils, type LangiumDocument, type LangiumDocuments, UriUtils } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
@@ -232,8 +232,8 @@ function summary(own: readonly StatementSizes[], say: Say | undefined): string[]
     .filter((each) => each.kind !== 'part')
     .flatMap((each) => each.sizes.map((size) => `${plainMarkdown(size.label)} ${say.length(size.figure.length)}`));
   const lines = parts.map((each) => {
-    const [length, width, thickness] = each.sizes.map((size) => say.length(size.figure.length));
-    return `${plainMarkdown(each.of)} ${length} × ${width} × ${thickness}`;
+    const sizes = byEachOther(...each.sizes.map((size) => say.length(size.figure.length)));
+    return `${plainMarkdown(each.of)} ${sizes}`;
   });
   const all = [...sizes, ...lines];
   const shown = all.slice(0, mostLeadsTo * 2).map((line) => `- ${line}`);

@@ -1,4 +1,4 @@
-import type { Evaluation, Figure, LaidCell } from '@fettle/engine';
+import { byEachOther, type Evaluation, type Figure, type LaidCell } from '@fettle/engine';
 import type { Origin } from '@fettle/findings';
 import type { LangiumDocument, LangiumDocuments } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
@@ -105,7 +105,8 @@ function addComputed(group: LaidCell, found: Unsaid[]): void {
     found.push({
       behind: cell.sizeOrigin,
       figures: [{ label: `${isRow ? 'width' : 'height'} of ${what}`, axis, figure }],
-      words: ({ say }) => `= ${isPair ? `${leaves.length} × ` : ''}${say.length(figure.length)}`,
+      words: ({ say }) =>
+        `= ${isPair ? byEachOther(`${leaves.length}`, say.length(figure.length)) : say.length(figure.length)}`,
     });
   }
 }

@@ -1,3 +1,4 @@
+import { byEachOther } from '@fettle/engine';
 import type { Say } from '@fettle/findings';
 import type { LangiumDocument } from 'langium';
 import type { DocumentSymbolProvider } from 'langium/lsp';
@@ -75,12 +76,12 @@ function wordsOf({ kind, sizes }: StatementSizes, say: Say): string | undefined 
     case 'cell': {
       const width = size('width of the front') ?? size('width of the opening');
       const height = size('height of the front') ?? size('height of the opening');
-      return width === undefined || height === undefined ? undefined : `${width} × ${height}`;
+      return width === undefined || height === undefined ? undefined : byEachOther(width, height);
     }
     case 'divider':
       return size('thickness');
     case 'part':
-      return `${size('length')} × ${size('width')} × ${size('thickness')}`;
+      return byEachOther(...['length', 'width', 'thickness'].map((label) => size(label) ?? '?'));
     default: {
       const unknown: never = kind;
       return unknown;
