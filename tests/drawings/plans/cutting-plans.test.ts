@@ -147,7 +147,11 @@ piece "box" {
     );
     const words = [...walk(content)].flatMap((each) => (each.kind === 'text' ? [each.text.trim()] : []));
     expect(words).toContain(`${run?.name}  sequence "tall": ${marks.join(', ')}`);
-    expect(cuttingTable(piece, own).rows.map(({ cells }) => cells[5])).toContain(`${run?.name}: sequence "tall"`);
+    const { columns, rows } = cuttingTable(piece, own);
+    const gives = rows.map(({ cells }) => cells[columns.indexOf('Gives')]);
+    expect(gives).toContain(`${run?.name}: sequence "tall"`);
+    // The fronts are then cut from it, by the same name.
+    expect(rows.some(({ cells }) => cells[columns.indexOf('From')] === run?.name)).toBe(true);
   });
 
   it('a piece without parts has a page that says so', async () => {
@@ -200,10 +204,10 @@ piece "box" { size 30 wide, 36 high, 12 deep   case { sides "ply" thick 3/4   bo
   it('edging is bought by how long it is in all, and its longest strip is told', () => {
     const { columns, rows } = shoppingTable(sideboard, plan);
     const edging = rows.find(({ cells }) => cells[0] === 'Edging: ash')?.cells ?? [];
-    expect(edging[columns.indexOf('Quantity')]).toBe('500-3/16"');
-    expect(edging[columns.indexOf('Length')]).toBe('');
+    expect(edging[columns.indexOf('Quantity')]).toBe('32');
+    expect(edging[columns.indexOf('Length')]).toBe('500-3/16"');
     // As long as they are in the end, on a door that is 28-7/16" high.
-    expect(edging.at(-1)).toBe('in 32 strips, the longest 28-7/16"; ripped from the boards above');
+    expect(edging.at(-1)).toBe('length of all 32 strips, the longest 28-7/16"; ripped from the boards above');
   });
 
   it('what cannot be made again has a mark at each cut, and its words once for each stock', () => {
@@ -211,11 +215,41 @@ piece "box" { size 30 wide, 36 high, 12 deep   case { sides "ply" thick 3/4   bo
     const [stock, once, notes] = ['Stock', 'Only once', 'Notes'].map((column) => columns.indexOf(column));
     const marked = rows.filter(({ cells }) => cells[once ?? -1] === 'once');
     expect(marked).toHaveLength(cutSequence(plan).filter(({ isWithoutWayBack }) => isWithoutWayBack).length);
-    const told = rows.filter(({ cells }) => cells[notes ?? -1] !== '');
+    expect(rows[0]?.cells[notes ?? -1]).toMatch(/^codes: 1b is the second piece cut from sheet or board 1/);
+    const told = rows.filter(({ cells }) => cells[notes ?? -1]?.includes('from here on'));
     expect(told.length).toBeLessThan(marked.length / 4);
     for (const row of told) expect(row.cells[once ?? -1]).toBe('once');
     const stocks = new Set(marked.map(({ cells }) => cells[stock ?? -1]));
     expect(new Set(told.map(({ cells }) => cells[stock ?? -1]))).toEqual(stocks);
+  });
+
+  it('each cut says what goes to the saw: the stock itself, or what is there by then', () => {
+    const { columns, rows } = cuttingTable(sideboard, plan);
+    const from = columns.indexOf('From');
+    expect(from).toBe(columns.indexOf('Fence or stop') - 1);
+    const sequence = cutSequence(plan);
+    const there = new Set<string>();
+    const kinds = { stock: 0, piece: 0 };
+    sequence.forEach(({ from: laid, cut }, at) => {
+      const words = rows[at]?.cells[from];
+      if (cut.of === `${laid.number}`) {
+        expect(words).toBe(`${laid.kind} ${laid.number}`);
+        kinds.stock += 1;
+      } else {
+        expect(words).toBe(cut.of);
+        kinds.piece += 1;
+        // What is left when nothing more is cut off has a name too, and no cut that gives it.
+        const area = laid.parted.find(({ name }) => name === cut.of);
+        expect(there.has(`${laid.number} ${cut.of}`) || area !== undefined, `cut ${at + 1} from ${cut.of}`).toBe(true);
+        if (area !== undefined) {
+          const [start, size] = cut.direction === 'rip' ? [area.across, area.width] : [area.along, area.length];
+          expect(cut.at.compare(start) > 0 && cut.at.compare(start.plus(size)) < 0, `cut ${at + 1}`).toBe(true);
+        }
+      }
+      if (cut.gives !== undefined) there.add(`${laid.number} ${cut.gives}`);
+    });
+    expect(kinds.stock).toBeGreaterThan(0);
+    expect(kinds.piece).toBeGreaterThan(kinds.stock);
   });
 
   it('the cuts of the table are those of the sequence, in their order', () => {

@@ -151,12 +151,13 @@ function hardwareRow(row: HardwareRow, units: Units): TableRow {
 function edgingRow(row: EdgingRow, units: Units): TableRow {
   const { stock, strips, length, longest, width, thickness, isFromBoards, parts } = row;
   const from = isFromBoards ? 'ripped from the boards above' : 'bought by the length, with some to spare';
-  const each = strips === 1 ? 'in one strip' : `in ${strips} strips, the longest ${shown(longest, units)}`;
+  const each = strips === 1 ? 'one strip' : `length of all ${strips} strips, the longest ${shown(longest, units)}`;
   return {
     parts,
     cells: cells({
       buy: `Edging: ${cleanName(stock.name)}`,
-      quantity: shown(length, units),
+      quantity: `${strips}`,
+      length: shown(length, units),
       width: shown(width, units),
       thickness: shown(thickness, units),
       notes: `${each}; ${from}`,

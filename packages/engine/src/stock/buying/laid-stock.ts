@@ -71,6 +71,8 @@ export interface SawCut {
   /** The ends of the cut, in the other direction. */
   readonly from: Length;
   readonly to: Length;
+  /** What goes to the saw: the number of the stock, the name of a piece of it, or the mark of a part that is cut down. */
+  readonly of: string;
   /** What comes off: the mark of a part, a name for what is cut further, or absent for what is trimmed away. */
   readonly gives?: string;
   /** Ids of the blanks in what comes off. */

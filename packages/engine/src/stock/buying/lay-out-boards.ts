@@ -12,6 +12,9 @@ export function layOutBoards({ order, plan }: PlannedBoards, first: number): rea
   return plan.boards.map((cut, at) => new BoardReader(order, cut, staves).read(first + at));
 }
 
+/** What goes to the saw, and what comes off it. */
+type Names = Required<Pick<SawCut, 'of' | 'gives'>>;
+
 class BoardReader {
   readonly #order: BoardOrder;
   readonly #cut: CutBoard;
@@ -45,9 +48,9 @@ class BoardReader {
       ? [problem.edgeTrim, width - problem.edgeTrim]
       : [problem.endTrim, length - problem.endTrim];
     const kerf = this.#bandsAlong ? problem.crosscutKerf : problem.ripKerf;
-    this.#trim(length, width);
+    this.#trim(length, width, `${number}`);
     this.#cut.bands.forEach((band, at) => {
-      this.#band(band, nameInside(`${number}`, 0, at), insideFrom, insideEnd, bandsEnd);
+      this.#band(band, { of: `${number}`, gives: nameInside(`${number}`, 0, at) }, insideFrom, insideEnd, bandsEnd);
     });
     const last = this.#cut.bands[this.#cut.bands.length - 1];
     const free = last === undefined ? 0 : last.at + last.size + kerf;
@@ -73,15 +76,15 @@ class BoardReader {
    * One end and one edge are cut straight first: everything else is measured from them. The others are cut as well where
    * something ends with them; elsewhere they stay on what is left over.
    */
-  #trim(length: number, width: number): void {
+  #trim(length: number, width: number, of: string): void {
     const { endTrim, edgeTrim } = this.#order.prepared.problem;
     const [far, right] = [length - endTrim, width - edgeTrim];
-    const gives = 'trimmed board';
-    if (edgeTrim > 0) this.#saw(0, 'rip', width - edgeTrim, edgeTrim, 0, length, gives, []);
-    if (edgeTrim > 0 && this.#reaches(right, 'rip')) this.#saw(0, 'rip', right - edgeTrim, right, 0, length, gives, []);
-    if (endTrim > 0) this.#saw(0, 'crosscut', length - endTrim, endTrim, edgeTrim, right, gives, []);
+    const names = { of, gives: 'trimmed board' };
+    if (edgeTrim > 0) this.#saw(0, 'rip', width - edgeTrim, edgeTrim, 0, length, names, []);
+    if (edgeTrim > 0 && this.#reaches(right, 'rip')) this.#saw(0, 'rip', right - edgeTrim, right, 0, length, names, []);
+    if (endTrim > 0) this.#saw(0, 'crosscut', length - endTrim, endTrim, edgeTrim, right, names, []);
     if (endTrim > 0 && this.#reaches(far, 'crosscut')) {
-      this.#saw(0, 'crosscut', far - endTrim, far, edgeTrim, right, gives, []);
+      this.#saw(0, 'crosscut', far - endTrim, far, edgeTrim, right, names, []);
     }
     if (endTrim > 0 || edgeTrim > 0) this.#before = 1;
   }
@@ -98,7 +101,7 @@ class BoardReader {
     });
   }
 
-  #band(band: Band, name: string, insideFrom: number, insideEnd: number, bandsEnd: number): void {
+  #band(band: Band, names: Names, insideFrom: number, insideEnd: number, bandsEnd: number): void {
     const { problem } = this.#order.prepared;
     const [first, second] = this.#bandsAlong ? (['crosscut', 'rip'] as const) : (['rip', 'crosscut'] as const);
     const [kerf, firstKerf] = this.#bandsAlong
@@ -106,10 +109,14 @@ class BoardReader {
       : [problem.crosscutKerf, problem.ripKerf];
     const bandEnd = band.at + band.size;
     const all = band.blanks.flatMap(({ blank }) => this.#idsIn(blank));
-    if (bandEnd < bandsEnd) this.#saw(0, first, band.size, bandEnd, insideFrom, insideEnd, name, all);
-    if (band.blanks.length > 1 || bandEnd < bandsEnd) {
+    if (bandEnd < bandsEnd) this.#saw(0, first, band.size, bandEnd, insideFrom, insideEnd, names, all);
+    const name = names.gives;
+    const hasName = band.blanks.length > 1 || bandEnd < bandsEnd;
+    if (hasName) {
       this.#parted.push({ ...this.#area(band.at, band.size, insideFrom, insideEnd - insideFrom), name });
     }
+    // What is left of the board for one piece alone is still the board.
+    const of = hasName ? name : names.of;
     let free = insideFrom;
     band.blanks.forEach(({ blank, at }, place) => {
       const sizes = problem.blanks.find(({ id }) => id === blank);
@@ -121,10 +128,12 @@ class BoardReader {
       const isRun = others.length > 0;
       const gives = isRun ? whole : stave === undefined ? piece.mark : `${piece.mark}.${stave.number}`;
       const ids = this.#idsIn(blank);
-      if (at + inside < insideEnd) this.#saw(1, second, inside, at + inside, band.at, bandEnd, gives, ids, blank);
+      const comesOff = at + inside < insideEnd;
+      if (comesOff) this.#saw(1, second, inside, at + inside, band.at, bandEnd, { of, gives }, ids, blank);
       // A last cut along the band's own direction takes off what the piece is smaller by.
       if (through < band.size) {
-        this.#saw(2, first, through, band.at + through, at, at + inside, gives, ids, blank);
+        const onSaw = { of: comesOff ? gives : of, gives };
+        this.#saw(2, first, through, band.at + through, at, at + inside, onSaw, ids, blank);
         this.#offcut(band.at + through + firstKerf, bandEnd, at, at + inside);
       }
       const area = this.#area(band.at, through, at, inside);
@@ -164,7 +173,7 @@ class BoardReader {
     at: number,
     from: number,
     to: number,
-    gives: string,
+    names: Names,
     blanks: readonly string[],
     blank?: string,
   ): void {
@@ -176,7 +185,7 @@ class BoardReader {
       at: this.#length(at),
       from: this.#length(from),
       to: this.#length(to),
-      gives,
+      ...names,
       blanks,
       ...(run === undefined ? {} : { run }),
     });

@@ -55,14 +55,25 @@ export function layOutRun(
     const [besideEnd, besideSize] = isRip ? [own.along.plus(length), length] : [own.across.plus(width), width];
     const blanks = [piece.blank.id];
     const off = { gives: piece.mark, blanks };
-    if (end.compare(through.to) < 0) {
+    const comesOff = end.compare(through.to) < 0;
+    if (comesOff) {
       const direction = isRip ? 'rip' : 'crosscut';
-      cuts.push({ depth: inner, direction, setting: size, at: end, from: beside.from, to: beside.to, ...off });
+      cuts.push({
+        depth: inner,
+        direction,
+        of: name,
+        setting: size,
+        at: end,
+        from: beside.from,
+        to: beside.to,
+        ...off,
+      });
     }
     if (besideEnd.compare(beside.to) < 0) {
       const direction = isRip ? 'crosscut' : 'rip';
       const from = isRip ? own.across : own.along;
-      cuts.push({ depth: inner + 1, direction, setting: besideSize, at: besideEnd, from, to: end, ...off });
+      const of = comesOff ? piece.mark : name;
+      cuts.push({ depth: inner + 1, direction, of, setting: besideSize, at: besideEnd, from, to: end, ...off });
       const start = besideEnd.plus(kerfOf(0));
       if (start.compare(beside.to) < 0) {
         const left = beside.to.minus(start);
@@ -95,10 +106,11 @@ function squaring(
 ): SawCut[] {
   const [right, far] = [area.across.plus(area.width), area.along.plus(area.length)];
   const cuts: SawCut[] = [];
+  const own = { of: name, gives: name, blanks };
   const rip = (at: Length, setting: Length) =>
-    cuts.push({ depth, direction: 'rip', setting, at, from: area.along, to: far, gives: name, blanks });
+    cuts.push({ depth, direction: 'rip', setting, at, from: area.along, to: far, ...own });
   const cross = (at: Length, setting: Length) =>
-    cuts.push({ depth, direction: 'crosscut', setting, at, from: across.from, to: across.to, gives: name, blanks });
+    cuts.push({ depth, direction: 'crosscut', setting, at, from: across.from, to: across.to, ...own });
   if (across.from.compare(area.across) > 0) rip(across.from, right.minus(across.from));
   if (across.to.compare(right) < 0) rip(across.to, across.to.minus(across.from));
   if (along.from.compare(area.along) > 0) cross(along.from, far.minus(along.from));

@@ -15,7 +15,7 @@ export function layOutSheets({ order, plan }: PlannedSheets, first: number): rea
     const offer = offers.get(sheet);
     if (offer === undefined) return [];
     const read = new SheetReader(order);
-    read.trim(root, offer);
+    read.trim(root, offer, `${first + at}`);
     read.node(root, `${first + at}`, 0);
     return [
       {
@@ -52,15 +52,25 @@ class SheetReader {
   }
 
   /** Each edge that is trimmed is cut off first: the fence is set to what is to remain. */
-  trim({ x, y, width, length }: CuttingNode, whole: StockOffer): void {
+  trim({ x, y, width, length }: CuttingNode, whole: StockOffer, of: string): void {
     const blanks: readonly string[] = [];
     const gives = 'trimmed sheet';
     const [left, near] = [this.#length(x), this.#length(y)];
     const [right, far] = [this.#length(x + width), this.#length(y + length)];
     const rip = (at: Length, setting: Length) =>
-      this.cuts.push({ depth: 0, direction: 'rip', gives, setting, at, from: Length.zero, to: whole.length, blanks });
+      this.cuts.push({
+        depth: 0,
+        direction: 'rip',
+        of,
+        gives,
+        setting,
+        at,
+        from: Length.zero,
+        to: whole.length,
+        blanks,
+      });
     const cross = (at: Length, setting: Length) =>
-      this.cuts.push({ depth: 0, direction: 'crosscut', gives, setting, at, from: left, to: right, blanks });
+      this.cuts.push({ depth: 0, direction: 'crosscut', of, gives, setting, at, from: left, to: right, blanks });
     if (left.isPositive()) rip(left, whole.width.minus(left));
     if (right.compare(whole.width) < 0) rip(right, right.minus(left));
     if (near.isPositive()) cross(near, whole.length.minus(near));
@@ -104,6 +114,7 @@ class SheetReader {
         this.cuts.push({
           depth: depth + this.#before,
           direction: cut.direction,
+          of: name,
           setting: this.#length(rip ? piece.width : piece.length),
           at: this.#length(pieceEnd),
           from: this.#length(rip ? cut.y : cut.x),
