@@ -1,14 +1,20 @@
 import {
+  axisOf,
   byEachOther,
   type Evaluation,
+  type FaceOfPart,
+  type Feature,
   type FeatureKind,
+  groupedBy,
   type HoleRow,
   type Length,
+  type Part,
   setupsOf,
   spacersOf,
 } from '@fettle/engine';
 import type { Table, TableRow } from './cut-list-table.ts';
 import { cleanName } from './lettering.ts';
+import { FACE_WORDS, laidDown } from './part-drawing/part-frame.ts';
 import { shown, unitWords } from './shown-lengths.ts';
 
 /**
@@ -16,13 +22,14 @@ import { shown, unitWords } from './shown-lengths.ts';
  * strips, and for each diagonal. One does them one after the other and ticks them off.
  */
 
-const COLUMNS = ['Set-up', 'Width', 'Depth', 'Distance', 'From', 'Notes', 'Parts'] as const;
+const COLUMNS = ['Set-up', 'Width or diameter', 'Depth', 'Distance', 'From', 'Notes', 'Parts'] as const;
 
 export function setupsTable(evaluation: Evaluation): Table {
   const { design, parts } = evaluation;
   const marks = new Map(parts.map(({ id, mark }) => [id, cleanName(mark)]));
   const named = (ids: readonly string[]): string => [...new Set(ids.map((id) => marks.get(id) ?? id))].join(', ');
   const size = (length: Length): string => shown(length, design.units);
+  const faces = (cuts: CutsAlike): readonly string[] => faceWords(cuts, evaluation);
   const setups = setupsOf(evaluation);
   const spacers = spacersOf(evaluation);
   const row = (ids: readonly string[], cells: readonly string[]): TableRow => ({
@@ -38,9 +45,9 @@ export function setupsTable(evaluation: Evaluation): Table {
           kindWords[each.kind] ?? each.kind,
           size(each.width),
           size(each.depth),
-          each.fence.isZero() ? 'open' : size(each.fence),
+          each.fence.isZero() ? 'none' : size(each.fence),
           each.from,
-          '',
+          [...(each.fence.isZero() ? [`runs out at the ${each.from}`] : []), ...faces(each)].join('; '),
         ]),
       ),
       ...setups.marks.map(({ kind, diameter, depth, from, middles, parts: ids }) => {
@@ -51,7 +58,7 @@ export function setupsTable(evaluation: Evaluation): Table {
           size(depth),
           first ?? '',
           from,
-          others.map((each) => `then ${each}`).join('; '),
+          [...others.map((each) => `then ${each}`), ...faces({ kind, parts: ids })].join('; '),
         ]);
       }),
       ...setups.rows.map((each) =>
@@ -61,7 +68,7 @@ export function setupsTable(evaluation: Evaluation): Table {
           size(each.depth),
           size(each.line.at),
           each.line.from,
-          rowWords(each, size),
+          [rowWords(each, size), ...faces(each)].join('; '),
         ]),
       ),
       ...setups.fences.map(({ from, inserts, parts: ids }) => {
@@ -72,7 +79,7 @@ export function setupsTable(evaluation: Evaluation): Table {
           '',
           first ?? '',
           from,
-          strips.map((each) => `strip ${each}`).join('; '),
+          [...strips.map((each) => `strip ${each}`), ...faces({ kind: 'dado', parts: ids })].join('; '),
         ]);
       }),
       ...setups.bevels.map(({ off, over, degrees, parts: ids }) =>
@@ -112,6 +119,38 @@ export function setupsTable(evaluation: Evaluation): Table {
       ),
     ],
   };
+}
+
+/** What one set-up makes; without a width and a depth all cuts of the kind. */
+interface CutsAlike {
+  readonly kind: FeatureKind;
+  readonly width?: Length;
+  readonly diameter?: Length;
+  readonly depth?: Length;
+  readonly parts: readonly string[];
+}
+
+/** Which faces or edges lie up: 'in the right face of B1', a clause for each. */
+function faceWords({ kind, width, diameter, depth, parts: ids }: CutsAlike, { parts }: Evaluation): readonly string[] {
+  const wide = width ?? diameter;
+  const isMeant = (feature: Feature): boolean =>
+    feature.kind === kind &&
+    (wide === undefined || feature.measures.width?.length.equals(wide) === true) &&
+    (depth === undefined || feature.measures.depth?.length.equals(depth) === true);
+  const entered = parts
+    .filter(({ id }) => ids.includes(id))
+    .flatMap((part) => part.features.filter(isMeant).map(({ entry }) => ({ part, entry })));
+  const sides = groupedBy(entered, ({ part, entry }) => `${FACE_WORDS[entry]} ${sideWord(part, entry)}`);
+  return [...sides].map(([side, all]) => {
+    const marks = [...new Set(all.map(({ part }) => cleanName(part.mark)))];
+    return `in the ${side} of ${marks.join(', ')}`;
+  });
+}
+
+function sideWord(part: Part, entry: FaceOfPart): 'face' | 'end' | 'edge' {
+  const { along, thin } = laidDown(part);
+  const axis = axisOf(entry);
+  return axis === thin ? 'face' : axis === along ? 'end' : 'edge';
 }
 
 /** '13 holes 1" apart, first 2-1/4" from the lower end', or each of them where they are not even. */

@@ -1,4 +1,4 @@
-import { cutListTable, hardwareTable, partDrawings, partSheets, setupsTable } from '@fettle/drawings';
+import { cutListTable, doorTable, hardwareTable, partDrawings, partSheets, setupsTable } from '@fettle/drawings';
 import type { Evaluation } from '@fettle/engine';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { piecesOfExample } from '../../engine/stock/buying/evaluating.ts';
@@ -26,6 +26,30 @@ describe('the sideboard', () => {
     expect(row?.cells[3]).toBe('2"');
     // The side reaches 3/4" behind the back, the partition does not.
     expect(pins.filter((words) => words?.includes('from the back edge of the wood: 2-1/4"')).length).toBeGreaterThan(0);
+  });
+
+  it('each set-up says what it measures, which face lies up, and what no distance means', () => {
+    const { columns, rows } = setupsTable(sideboard);
+    expect(columns).toEqual(['Set-up', 'Width or diameter', 'Depth', 'Distance', 'From', 'Notes', 'Parts']);
+    const of = (what: string) => rows.filter(({ cells }) => cells[0] === what);
+    // The bottom lies in a rabbet at the lower end of each side: nothing stands between that end and the cut.
+    const open = of('rabbet').find(({ cells }) => cells[3] === 'none')?.cells;
+    expect(open?.[4]).toBe('lower end');
+    expect(open?.[5]).toBe('runs out at the lower end; in the right face of B1; in the left face of B2');
+    expect(of('fence to the middle')[0]?.cells[5]).toMatch(/in the right face of G1; in the left face of G2$/);
+    for (const { cells } of [...of('dado'), ...of('row of pin holes')]) expect(cells[5]).toMatch(/in the \S+ face of /);
+  });
+
+  it('where a door hangs is told hinge by hinge, each a clause of its own', () => {
+    const { columns, rows } = doorTable(sideboard);
+    const settings = rows.map(({ cells }) => cells[columns.indexOf('Setting out')] ?? '');
+    expect(settings.length).toBe(4);
+    for (const words of settings) {
+      const clauses = words.split('; ');
+      expect(clauses.filter((clause) => /^(?:lower|upper) hinge: /.test(clause))).toHaveLength(2);
+      expect(clauses[0]).toMatch(/^lower hinge: /);
+      expect(words).not.toContain(' / ');
+    }
   });
 
   it('how its top is held is said of the top, and of the stretchers that its screws go through', () => {

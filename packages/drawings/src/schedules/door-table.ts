@@ -2,7 +2,7 @@ import { byEachOther, doorSchedule, type Evaluation, inPounds, type ScheduledDoo
 import type { Table } from '../cut-list-table.ts';
 import { cleanName } from '../lettering.ts';
 import { isInch, shown, unitWords } from '../shown-lengths.ts';
-import { setWords } from './set-words.ts';
+import { eachSetWords, setWords } from './set-words.ts';
 
 /** The leaves of doors and the lids of a piece as a table: what each is made to, how it hangs, and where its hinges are. */
 
@@ -26,8 +26,8 @@ export function doorTable(evaluation: Evaluation): Table {
         door.hangs === undefined ? 'not said' : `on its ${door.hangs} edge`,
         weightWords(door, evaluation),
         hingeWords(door),
-        [...new Set(door.hinges.map(({ set }) => setWords(set, design.units)))].join(' / '),
-        door.pulls.map(({ entry, set }) => `${cleanName(entry ?? 'pull')}: ${setWords(set, design.units)}`).join(' / '),
+        eachSetWords(door.hinges, design.units),
+        door.pulls.map(({ entry, set }) => `${cleanName(entry ?? 'pull')}: ${setWords(set, design.units)}`).join('; '),
       ],
     })),
   };

@@ -2,7 +2,7 @@ import { byEachOther, drawerSchedule, type Evaluation, type Figure, type Schedul
 import type { Table } from '../cut-list-table.ts';
 import { cleanName } from '../lettering.ts';
 import { shown, unitWords } from '../shown-lengths.ts';
-import { setWords } from './set-words.ts';
+import { eachSetWords } from './set-words.ts';
 
 /** The drawers of a piece as a table: what each is made to, and where its slides are set. */
 
@@ -24,7 +24,7 @@ export function drawerTable(evaluation: Evaluation): Table {
         front === undefined ? '' : sizes(front.box.x.size, front.box.y.size, front.thickness),
         box === undefined ? '' : sizes(box.width, box.height, box.depth),
         runsOn(slides),
-        settings(slides, evaluation),
+        eachSetWords(slides, design.units),
         holds.map(({ count, thing }) => `${count} × ${cleanName(thing)}`).join('; '),
       ],
     })),
@@ -37,9 +37,4 @@ function runsOn(slides: ScheduledDrawer['slides']): string {
   if (first === undefined) return 'no slides';
   const names = [...new Set(slides.flatMap(({ entry }) => entry ?? []))].map(cleanName);
   return names.length > 0 ? names.join(', ') : first.kind === 'runner' ? 'wooden runners' : first.kind;
-}
-
-/** Both slides of a pair are set alike; where they are not, each is said. */
-function settings(slides: ScheduledDrawer['slides'], { design }: Evaluation): string {
-  return [...new Set(slides.map(({ set }) => setWords(set, design.units)))].join(' / ');
 }
