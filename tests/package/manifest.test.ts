@@ -5,6 +5,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { showLength } from '@fettle/engine';
 import { evaluateDocument } from '@fettle/language';
 import { describe, expect, test } from 'vitest';
 import { Bench } from '../cli/running-cli.ts';
@@ -148,4 +149,42 @@ describe('the walkthrough', () => {
     expect(shown.slice(3, 5).join(' ')).toBe(told?.sentence);
     expect(told?.fixes.map(({ title }) => title)).toEqual(expect.arrayContaining(shown.slice(5)));
   });
+
+  test('the cut list it shows is that of the text it shows: its marks, and how long each part is', async () => {
+    const workbench = await openFixture({ files: [{ name: 'chest.fettle', text: wordsIn('text').join('\n') }] });
+    const [piece] = evaluateDocument(workbench.services, workbench.document('chest.fettle')).pieces;
+    if (piece === undefined) throw new Error('the walkthrough shows no piece');
+    const { parts, design } = piece.evaluation;
+    const made = [...parts]
+      .sort((a, b) => a.mark.localeCompare(b.mark, 'en'))
+      .map((part) => {
+        const word = ['side', 'bottom', 'front'].find((each) => part.label.includes(each)) ?? part.label;
+        return [part.mark, word, showLength(part.length.length, design.units)];
+      });
+    expect(wordsIn('bench')).toEqual(['Front elevation', 'Cut list', ...made.flat()]);
+  });
+
+  test('its words are read as they stand: titles and descriptions know no signs for code', () => {
+    const { title, description } = contributes.walkthroughs[0];
+    const said = [title, description, ...contributes.walkthroughs[0].steps.flatMap(wordsOfStep)];
+    expect(said.length).toBeGreaterThan(10);
+    expect(said.filter((words) => words.includes('`'))).toEqual([]);
+  });
+
+  // What marks the place where one has the focus need not stand out from the ground as much as letters must.
+  test.each(['text', 'findings', 'picture', 'bench', 'own-piece'])(
+    'the letters of %s have a colour for letters',
+    (name) => {
+      const picture = readFileSync(join(repository, `packages/extension/media/walkthrough/${name}.svg`), 'utf8');
+      const colours = [...picture.matchAll(/<text[^>]* fill="var\(--vscode-([A-Za-z-]+),/g)].map(
+        ([, colour]) => colour,
+      );
+      expect(colours).toHaveLength(wordsIn(name).length);
+      expect(colours.filter((colour) => colour !== 'foreground' && colour !== 'editorError-foreground')).toEqual([]);
+    },
+  );
 });
+
+function wordsOfStep(step: { readonly title: string; readonly description: string }): readonly string[] {
+  return [step.title, step.description];
+}
