@@ -25,7 +25,15 @@ import type { AlikeParts } from './alike-parts.ts';
 import { boreLines } from './bore-lines.ts';
 import { cutWords, edgingWords, fixingWords, headWords, sizeWords } from './cut-words.ts';
 import { edgeDirection, faceDirection, type PartFrame } from './part-frame.ts';
-import { placesAlong, RUNNING_PITCH, runningBelow, runningFigures, runningLeft } from './running-dimensions.ts';
+import {
+  nameOfBase,
+  placesAlong,
+  RUNNING_PITCH,
+  roomForBase,
+  runningBelow,
+  runningFigures,
+  runningLeft,
+} from './running-dimensions.ts';
 
 /** One part in its room on a sheet: head, face, edge, running dimensions from its end and its edge, and its cuts in words. */
 
@@ -65,9 +73,16 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
     high: realMm(frame.size.across),
     thick: realMm(frame.size.thin),
   };
+  // A maker marks out from the left: where the end that is measured from lies to the right, its name stands there.
+  const startsLeft = faceDirection(frame).right[frame.along] > 0;
+  const saysEnd = !startsLeft && along.length > 0;
+  const endRoom = saysEnd ? roomForBase(frame.endWords) : 0;
   const margins = {
     left: across.length === 0 ? 4 : 8 + longestOf(figures.across),
-    right: 8 + Math.max(...[frame.size.thin, frame.size.across].map((each) => longestOf([figureOnSheet(each, units)]))),
+    right: Math.max(
+      endRoom + 2,
+      8 + Math.max(...[frame.size.thin, frame.size.across].map((each) => longestOf([figureOnSheet(each, units)]))),
+    ),
     top: (HEAD_LINES + 1) * LINE + OVERALL,
     bottom: (along.length === 0 ? 3 : 7 + longestOf(figures.along)) + 5 + rows.length * LINE,
   };
@@ -95,14 +110,14 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
   const foot = Math.max(face.bottom, edge.bottom);
   const faced = drawnView(frame, faceDirection(frame), face, factor);
   const edged = drawnView(frame, edgeDirection(frame), edge, factor);
-  const startsLeft = faceDirection(frame).right[frame.along] > 0;
+  const base = startsLeft ? edge.left : edge.right;
   const below = runningBelow(along, figures.along, {
     edge: foot,
-    base: startsLeft ? edge.left : edge.right,
+    base,
     way: startsLeft ? 1 : -1,
     factor,
     low: lowered > 0 ? Math.max(room.left + 2, face.left - 3) : room.left + 2,
-    high: room.right - 2,
+    high: room.right - 2 - endRoom,
   });
   const beside = runningLeft(across, figures.across, {
     edge: face.left,
@@ -113,6 +128,7 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
     high: foot + 1 + lowered,
   });
   const overall = overallLanes(frame, face, edge, top, units);
+  const end = saysEnd ? [nameOfBase(frame.endWords, { edge: foot, base }, below.boxes, overall.boxes)] : [];
   const firstRow = foot + Math.max(along.length === 0 ? 3 : below.depth, lowered) + 5 + HEIGHT;
   const texts: Text[] = [
     written(headWords(alike), room, room.top + LINE, 'name'),
@@ -133,7 +149,8 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
     ...(arrow === undefined ? [] : [arrow]),
     ...below.primitives,
     ...beside.primitives,
-    ...overall,
+    ...overall.primitives,
+    ...end,
     ...texts,
   ];
   return {
@@ -196,13 +213,8 @@ function overallLanes(
   edge: Box,
   top: number,
   units: Evaluation['design']['units'],
-): readonly Primitive[] {
-  const lane = (
-    side: 'above' | 'right',
-    of: Box,
-    id: string,
-    length: PartFrame['size']['along'],
-  ): readonly Primitive[] => {
+): { readonly primitives: readonly Primitive[]; readonly boxes: readonly Box[] } {
+  const lane = (side: 'above' | 'right', of: Box, id: string, length: PartFrame['size']['along']) => {
     const isLying = side === 'above';
     const [from, to] = isLying ? [of.left, of.right] : [of.top, of.bottom];
     const lanes = layLanes([{ id, caption: '', stretches: [{ from, to, figure: figureOnSheet(length, units) }] }], {
@@ -213,13 +225,18 @@ function overallLanes(
       high: to + 12,
       figures: isLying ? 'along' : 'lying',
     });
-    return laneGroups(side, lanes, laneBoxes(lanes)).flatMap(({ children }) => children);
+    const boxes = laneBoxes(lanes);
+    return { primitives: laneGroups(side, lanes, boxes).flatMap(({ children }) => children), boxes };
   };
-  return [
-    ...lane('above', { ...face, top }, 'length', frame.size.along),
-    ...lane('right', face, 'width', frame.size.across),
-    ...lane('right', edge, 'thickness', frame.size.thin),
+  const lanes = [
+    lane('above', { ...face, top }, 'length', frame.size.along),
+    lane('right', face, 'width', frame.size.across),
+    lane('right', edge, 'thickness', frame.size.thin),
   ];
+  return {
+    primitives: lanes.flatMap(({ primitives }) => primitives),
+    boxes: lanes.flatMap(({ boxes }) => boxes),
+  };
 }
 
 const ARROW_MM = 12;

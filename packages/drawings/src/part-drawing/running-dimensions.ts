@@ -1,7 +1,7 @@
 import { groupedBy, Length, marksFromBaseline, type Solid, type Units } from '@fettle/engine';
 import { evenly } from '../dimension-lanes.ts';
-import { centredText, LETTER_HEIGHTS_MM, textDepth, textWidth } from '../lettering.ts';
-import { type Box, line, type Point, type Primitive, type Text } from '../primitives.ts';
+import { centredText, LETTER_HEIGHTS_MM, textBox, textDepth, textWidth } from '../lettering.ts';
+import { type Box, boxesOverlap, grown, line, type Point, type Primitive, type Text } from '../primitives.ts';
 import { figureOnSheet, isInch, NEARLY, realMm } from '../shown-lengths.ts';
 import { spread } from '../spread.ts';
 import type { Local, PartFrame, PlacedCut } from './part-frame.ts';
@@ -89,7 +89,10 @@ const DEPTH = textDepth(HEIGHT);
 export const RUNNING_PITCH = DEPTH + 0.4;
 const FIRST = 2.5;
 const KINK = 3.2;
-const DOT = 0.7;
+/** Of the circle that says from where a row is measured. */
+const DOT = 1;
+/** Between the circle and its words, and between them and other lettering. */
+const CLEAR = 0.9;
 const TICK = 0.75;
 
 export interface RunningBlock {
@@ -120,6 +123,32 @@ export function runningBelow(places: readonly Length[], figures: readonly string
 /** To the left of a view; places run upwards from its foot. */
 export function runningLeft(places: readonly Length[], figures: readonly string[], at: RunningPlace): RunningBlock {
   return running(places, figures, at, 'left');
+}
+
+/** The room that `nameOfBase` takes to the right of the baseline, in mm on paper. */
+export function roomForBase(words: string): number {
+  return DOT + 2 * CLEAR + textWidth(words, HEIGHT);
+}
+
+/**
+ * From which end a row is measured, beside its circle: written where that end lies to the right, or one marks out from the
+ * left as always. To the right of all figures of the row, and lowered until it is clear of what else is written there.
+ */
+export function nameOfBase(
+  words: string,
+  { edge, base }: Pick<RunningPlace, 'edge' | 'base'>,
+  figures: readonly Box[],
+  others: readonly Box[],
+): Text {
+  const left = Math.max(base + DOT, ...figures.map(({ right }) => right)) + CLEAR;
+  const height = HEIGHT;
+  const lies = { role: 'caption', text: words, height, runs: 'across', anchor: 'start' } as const;
+  const reach = grown(textBox({ kind: 'text', ...lies, at: { x: left, y: 0 } }), CLEAR / 2);
+  const isFree = (y: number): boolean =>
+    !others.some((other) => boxesOverlap({ ...reach, top: reach.top + y, bottom: reach.bottom + y }, other));
+  const level = centredText({ ...lies, text: words }, { x: left, y: edge + FIRST }).at.y;
+  const steps = Array.from({ length: 12 }, (_, at) => level + at / 2);
+  return { kind: 'text', ...lies, at: { x: left, y: steps.find(isFree) ?? level } };
 }
 
 function running(
