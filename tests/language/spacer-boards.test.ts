@@ -43,7 +43,9 @@ describe('spacers for the slides of the sideboard, 1/2" above the lower edges of
       ['spacer board, cut down', '19/32"'],
       ['or blocks under slides, piled', ''],
     ]);
-    expect(rows.at(-1)?.[table.columns.indexOf('Notes')]).toBe('block 19/32"; block 10-1/4"; block 7-3/32"; block 6-3/32"');
+    expect(rows.at(-1)?.[table.columns.indexOf('Notes')]).toBe(
+      'block 19/32"; block 10-1/4"; block 7-3/32"; block 6-3/32"',
+    );
   });
 
   it('are none where nothing runs on slides', async () => {

@@ -166,10 +166,11 @@ function frameAround(place: Place, named: Readonly<Record<string, string>>): SVG
   });
 }
 
-/** Points at the one of several that the search stands at: an arrow before its left edge, which no other frame has. */
+/** Points at the one of several that the search stands at: an arrow at its left edge, inside it where it has room. */
 function pointer(box: Box, unit: number): SVGElement {
   const y = (box.top + box.bottom) / 2;
-  const [tip, back, half] = [box.left + 2 * unit, box.left - 16 * unit, 10 * unit];
+  const back = box.right - box.left > 24 * unit ? box.left + 2 * unit : box.left - 16 * unit;
+  const [tip, half] = [back + 18 * unit, 10 * unit];
   return buildSvg('polygon', {
     'data-key': 'pointer',
     class: 'pointer',
@@ -177,7 +178,10 @@ function pointer(box: Box, unit: number): SVGElement {
   });
 }
 
-/** The numbers of cuts, and words beside them, stand on the edges of parts: once more over the frames, which would strike them through. */
+/**
+ * The numbers of cuts, and words beside them, stand on the edges of parts: once more over the frames, which would
+ * strike them through.
+ */
 function cutNumbers(svg: SVGSVGElement): readonly Node[] {
   return [...svg.querySelectorAll('.stock > circle.symbol, .stock > text')].map((drawn) => {
     const again = drawn.cloneNode(true) as Element;
