@@ -54,4 +54,33 @@ export const lidMistakes: readonly Mistake[] = [
     to: 'top "cherry" thick 7/8, over sides { slotted behind }\n    «lid "cherry"» thick 7/8, 7/8 from wall {',
     code: 'cannot-be-both',
   },
+  {
+    slip: 'a lid that hangs on nothing',
+    into: 'blanket-chest',
+    from: '      hinges "lid butt 3", 3 of them\n',
+    to: '',
+    at: 'lid "cherry"',
+    code: 'lid-hinges-not-placed',
+  },
+  {
+    slip: 'hinges of a lid whose leaves nobody knows',
+    into: 'blanket-chest',
+    from: 'hinges "lid butt 3"',
+    to: 'hinges «"frame cup"»',
+    code: 'lid-hinges-not-placed',
+  },
+  {
+    slip: 'supports that do not say what they carry',
+    into: 'blanket-chest',
+    from: 'support torsion, 2 of them, carries 125 inch-pounds',
+    to: '«support» torsion, 2 of them',
+    code: 'lid-support-half-told',
+  },
+  {
+    slip: 'supports that do not say how they hold',
+    into: 'blanket-chest',
+    from: 'support torsion, 2',
+    to: '«support» 2',
+    code: 'lid-support-half-told',
+  },
 ];

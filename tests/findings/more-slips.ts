@@ -36,6 +36,7 @@ const better: readonly {
     declared:
       'hinge "cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance',
   },
+  { code: 'lid-hinges-not-placed', declared: 'hinge "whole butt" butt, 3 long, leaf 1/2 wide, 5/32 closed' },
   { code: 'hinge-leaf-too-wide', declared: 'hinge "narrow butt" butt, 2 long, leaf 1/2 wide, 5/32 closed' },
   { code: 'hinge-thinner-than-gap', declared: 'hinge "thick butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
   {

@@ -8,6 +8,8 @@ export interface LidDesign {
   readonly origin: Origin;
   readonly hinges?: HingeEntry;
   readonly hingesOrigin?: Origin;
+  /** Hinges are spoken of, be it by a name that nothing declares, which has its own finding. */
+  readonly isHung: boolean;
   readonly count?: number;
   /** In degrees; a right angle where it is absent. */
   readonly opens?: Rational;
@@ -21,6 +23,8 @@ export interface LidSupport {
   readonly origin: Origin;
   /** `torsion`: it holds the lid wherever that is let go. `stay`: it holds the lid open. */
   readonly how?: 'torsion' | 'stay';
+  /** Some of its words mean nothing, which has its own finding; they may be what is missing here. */
+  readonly hasLostWords: boolean;
   readonly count: number;
   /** Where their number is said. */
   readonly countOrigin?: Origin;

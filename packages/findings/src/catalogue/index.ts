@@ -72,7 +72,9 @@ import { jointWithoutSize } from './joint-without-size.ts';
 import { kerfNotOfABlade } from './kerf-not-of-a-blade.ts';
 import { lapBeyondEdge } from './lap-beyond-edge.ts';
 import { lidCanFall } from './lid-can-fall.ts';
+import { lidHingesNotPlaced } from './lid-hinges-not-placed.ts';
 import { lidMeetsWall } from './lid-meets-wall.ts';
+import { lidSupportHalfTold } from './lid-support-half-told.ts';
 import { lidSupportTooWeak } from './lid-support-too-weak.ts';
 import { lidWithoutSupport } from './lid-without-support.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
@@ -268,8 +270,10 @@ const kinds: readonly AnyKind[] = [
   insideDrawerMeetsDoor,
   insideDrawerMeetsHinge,
   insidePullMeetsDoor,
+  lidHingesNotPlaced,
   lidMeetsWall,
   lidWithoutSupport,
+  lidSupportHalfTold,
   lidSupportTooWeak,
   lidCanFall,
   mitreWithoutCorner,

@@ -12,8 +12,10 @@ import {
 } from '@fettle/engine';
 import { cannotBeBoth, detailWithoutJoint, type Mend } from '@fettle/findings';
 import type { Statement } from '../generated/ast.ts';
+import { specOf } from '../names/declarations.ts';
 import * as vocabulary from '../schema/carcase.ts';
 import { join } from '../schema/joints.ts';
+import { readParts } from './phrases.ts';
 import {
   freedomOf,
   readBackShy,
@@ -122,6 +124,7 @@ function readLid(context: ReadContext, statement: Statement | undefined): Carcas
     ...(target === undefined
       ? {}
       : { hinges: readHinge(target.statement, context.documents), hingesOrigin: target.origin }),
+    isHung: hinges !== undefined,
     ...optional('count', hung?.count('<count> of them')),
     ...optional('opens', reader.number('opens <number> degrees')),
     fromWall: reader.lengthOr(Length.zero, 'the piece stands against the wall', '<length> from wall'),
@@ -148,6 +151,7 @@ function readSupport(context: ReadContext, statement: Statement | undefined): Li
       'how',
       (['torsion', 'stay'] as const).find((each) => reader.has(each)),
     ),
+    hasLostWords: readParts(statement, specOf(statement).spec).unread.length > 0,
     count: reader.count('<count> of them') ?? 1,
     ...optional('countOrigin', reader.slotOrigin('<count> of them')),
     ...(unit === undefined || moment === undefined

@@ -1,13 +1,16 @@
 import {
   type Finding,
   lidCanFall,
+  lidHingesNotPlaced,
   lidMeetsWall,
+  lidSupportHalfTold,
   lidSupportTooWeak,
   lidWithoutSupport,
   type Mend,
 } from '@fettle/findings';
 import type { TopDesign } from '../../design/design.ts';
 import type { LidDesign, LidSupport } from '../../design/lid-design.ts';
+import type { HingeEntry } from '../../design/shop.ts';
 import { upToMark } from '../../hardware/open-door-reach.ts';
 import { weightOfParts } from '../../hardware/weight-of-parts.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
@@ -20,12 +23,51 @@ import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
 
 /** Whether a lid finds room to open, and what keeps it from falling. A screening: what a standard asks is tested. */
-export function lidFindings({ design, layout, parts }: TradeCase): readonly Finding[] {
+export function lidFindings({ design, layout, parts, shop }: TradeCase): readonly Finding[] {
   const { top } = design.carcase;
   const part = parts.find(({ id }) => id === 'case/top');
   if (top?.lid === undefined || part === undefined) return [];
   const { lid } = top;
-  return [...wallFindings(top, lid, part, layout.unit), ...supportFindings(top, lid, part)];
+  return [
+    ...hingeFindings(lid, shop.hinges ?? []),
+    ...wallFindings(top, lid, part, layout.unit),
+    ...supportFindings(top, lid, part),
+  ];
+}
+
+/** What has no place on the lid: there is nothing of it that could be checked. */
+function hingeFindings(
+  { hinges, hingesOrigin, isHung, origin }: LidDesign,
+  known: readonly HingeEntry[],
+): readonly Finding[] {
+  if (hinges === undefined)
+    return isHung ? [] : [lidHingesNotPlaced.at(origin, { hinge: '', why: 'none', missing: [] })];
+  const missing = untold(hinges);
+  if (hinges.form === 'butt' && missing.length === 0) return [];
+  const at = hingesOrigin ?? origin;
+  const better = known.filter((each) => each.form === 'butt' && untold(each).length === 0).slice(0, 3);
+  return [
+    lidHingesNotPlaced.at(
+      at,
+      { hinge: hinges.name, why: hinges.form === 'butt' ? 'sizes' : 'no-butt', missing },
+      {
+        related: [{ role: 'hinge', values: { hinge: hinges.name }, origin: hinges.origin }],
+        mends: better.map(({ name }) => ({
+          how: 'use-hinge',
+          values: { hinge: name },
+          changes: [{ kind: 'set-name', at, name }],
+        })),
+      },
+    ),
+  ];
+}
+
+function untold({ length, leafWidth, closed }: HingeEntry): readonly string[] {
+  return [
+    ...(length === undefined ? ['… long'] : []),
+    ...(leafWidth === undefined ? ['leaf … wide'] : []),
+    ...(closed === undefined ? ['… closed'] : []),
+  ];
 }
 
 const right = Rational.of(90);
@@ -94,11 +136,13 @@ function supportFindings(top: TopDesign, lid: LidDesign, part: UnmarkedPart): re
       : [lidWithoutSupport.at(lid.origin, facts), caution];
   const { support } = lid;
   const { carries, count, origin } = support;
-  if (carries === undefined || moment === undefined) return [caution];
+  const half = halfTold(support, moment);
+  if (carries === undefined || moment === undefined) return [...half, caution];
   const each = carries.unit === 'inch-pounds' ? carries.moment : carries.moment.times(INCH_POUNDS_IN_NEWTON_METRE);
   const rated = each.times(count);
-  if (rated.compare(moment) >= 0) return [caution];
+  if (rated.compare(moment) >= 0) return [...half, caution];
   return [
+    ...half,
     lidSupportTooWeak.at(
       origin,
       {
@@ -110,6 +154,26 @@ function supportFindings(top: TopDesign, lid: LidDesign, part: UnmarkedPart): re
       { mends: [...stronger(support, moment), ...moreOf(support, moment, each)] },
     ),
     caution,
+  ];
+}
+
+/** How it holds the lid and what it is rated for are two things: either may be missing. */
+function halfTold(
+  { how, carries, hasLostWords, origin }: LidSupport,
+  moment: Rational | undefined,
+): readonly Finding[] {
+  if (hasLostWords) return [];
+  const facts = { moment: moment === undefined ? '' : `${whole(moment)} inch-pounds` };
+  const say = (words: string): Mend => ({
+    how: 'say',
+    values: { words },
+    changes: [{ kind: 'insert-words', after: origin, words: ` ${words},` }],
+  });
+  return [
+    ...(how === undefined
+      ? [lidSupportHalfTold.at(origin, { ...facts, missing: 'how' }, { mends: [say('torsion'), say('stay')] })]
+      : []),
+    ...(carries === undefined ? [lidSupportHalfTold.at(origin, { ...facts, missing: 'carries' })] : []),
   ];
 }
 
