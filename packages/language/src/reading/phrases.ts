@@ -76,7 +76,7 @@ function longestPhrase(parts: readonly Part[], spec: StatementSpec, at: number):
   return undefined;
 }
 
-function partFits(item: PhraseItem, part: Part): boolean {
+export function partFits(item: PhraseItem, part: Part): boolean {
   if (item.kind === 'word') return isWord(part) && part.word.toLowerCase() === item.word;
   if (item.refers) return isReference(part);
   if (item.slot === 'path') return isPlainText(part);

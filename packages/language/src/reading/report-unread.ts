@@ -17,6 +17,7 @@ import { homesOfPhrase, homesOfStatement } from '../schema/where-words-belong.ts
 import { saysWhatHoldsIt } from './inside-braces.ts';
 import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
+import { phrasesHalfSaid } from './phrases-half-said.ts';
 import { headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
 import { sizeOfWhatIn, unitApartIn } from './sizes-half-said.ts';
 import { entryUnit } from './text-units.ts';
@@ -179,7 +180,7 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     reportWord(context, at, at, odd.word, placeWords(spec), meant, [], candidates);
     return;
   }
-  const shortFor = run.length === 1 ? sayMore(statement, spec, first) : [];
+  const shortFor = run.length === 1 ? sayMore(statement, spec, first) : phrasesHalfSaid(statement, spec, run);
   const typed = isWord(first) ? first.word : '';
   const near = typed === '' ? undefined : nearestName(typed, candidates);
   const at = originOf(context, first, last);
@@ -190,7 +191,7 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
     words,
     placeWords(spec),
     run.length === 1 && near !== typed ? (near ?? '') : '',
-    candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
+    shortFor.length > 0 || candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
     candidates,
     shortFor,
     wordsBeside(statement),
