@@ -134,6 +134,13 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(words(looked.pieces[2], '1/case/top')).toBe(words(one, 'case/top'));
     expect(words(looked.pieces[2], '2/case/top')).toBe(words(two, 'case/top'));
     expect(words(two, 'case/top')).toBeGreaterThan(0);
+    // What changes no piece leaves the list as it is: it is not sent, nor searched for, again.
+    await editor.until('the end of the search', () => editor.pictures.at(-1)?.pieces[2]?.planning === undefined);
+    await editor.edit(name, 'piece "Second"', '\npiece "Second"');
+    const moved = await editor.pictureNow(name);
+    expect(moved.pieces[2]?.sheets.find(({ id }) => id === 'shopping')?.kind).toBe('table');
+    expect(editor.frames.at(-1)?.pieces[2]?.sheets).toBeUndefined();
+    expect(words(moved.pieces[2], '2/case/top')).toBe(words(moved.pieces[1], 'case/top'));
   });
 
   function lines(picture: Picture) {

@@ -76,8 +76,9 @@ export class DrawnPieces {
     } else if (kept.roaming) {
       kept.parts = withSpansOf(kept.parts, placedParts(piece, uri, statementAround).parts);
     }
-    const line = text.lineAt(piece.range.start);
-    if (shown.size > 0 && kept.explainedFrom !== line) {
+    // Of all pieces as one each begins in a line of its own, so that any edit may move one of them.
+    const line = isTogether(evaluation) ? undefined : text.lineAt(piece.range.start);
+    if (shown.size > 0 && (line === undefined || kept.explainedFrom !== line)) {
       const { say } = piece;
       kept.parts = kept.parts.map((view, at) => {
         const part = evaluation.parts[at];
@@ -155,7 +156,8 @@ export class DrawnPieces {
 }
 
 function placedParts(piece: EvaluatedPiece, uri: string, statementAround: StatementAround) {
-  let roaming = false;
+  // Of all pieces as one, one may move while the whole begins where it did.
+  let roaming = isTogether(piece.evaluation);
   const { start, end } = piece.range;
   const parts = piece.evaluation.parts.map((part): PartView => {
     const span = spanOfPart(ownerOf(piece, part), part, uri, statementAround);

@@ -1,4 +1,4 @@
-import { type Part, piecesTogether } from '@fettle/engine';
+import { type Evaluation, type Part, type PiecesTogether, piecesTogether } from '@fettle/engine';
 import type { EvaluatedDocument, EvaluatedPiece } from '@fettle/language';
 
 /** The pieces of a text, and behind them all of them as one where there are several: what is bought and cut together. */
@@ -12,7 +12,6 @@ export function piecesToShow(evaluated: EvaluatedDocument): readonly EvaluatedPi
   return shown;
 }
 
-/** The same object each time it is asked, so that its plans are found again. */
 const known = new WeakMap<EvaluatedDocument, readonly EvaluatedPiece[]>();
 
 /** Whose words a part is written in: of all pieces as one each part is its own piece's. */
@@ -22,10 +21,22 @@ export function ownerOf(piece: EvaluatedPiece, part: Pick<Part, 'id'>): Evaluate
 
 const owners = new WeakMap<EvaluatedPiece, ReadonlyMap<string, EvaluatedPiece>>();
 
+/** By the first of its pieces: as long as none of them changed it is the same object, so that its plans are found again. */
+const keptTogether = new WeakMap<Evaluation, PiecesTogether>();
+
+function together(name: string, pieces: readonly Evaluation[]): PiecesTogether | undefined {
+  const [first] = pieces;
+  const kept = first === undefined ? undefined : keptTogether.get(first);
+  if (kept?.pieces.length === pieces.length && kept.pieces.every((piece, at) => piece === pieces[at])) return kept;
+  const made = piecesTogether(name, pieces);
+  if (first !== undefined && made !== undefined) keptTogether.set(first, made);
+  return made;
+}
+
 function allPieces(pieces: readonly EvaluatedPiece[]): EvaluatedPiece | undefined {
   const [first] = pieces;
   const name = 'All pieces';
-  const evaluation = piecesTogether(
+  const evaluation = together(
     name,
     pieces.map((piece) => piece.evaluation),
   );
