@@ -1,6 +1,6 @@
 import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
-import { isMetric } from '../tables/trade-limits.ts';
+import { isMetric, limitIn, USUAL_MARK } from '../tables/trade-limits.ts';
 
 /**
  * Whether the closing edge of a door clears what stands beside it. The door turns on the front corner of the edge that it
@@ -38,7 +38,7 @@ export function sweepInWords(edge: ClosingEdge, unit: LengthUnit): string {
 
 /** The least bevel on the ruler's usual marks that lets the door close; undefined where none of a moderate size does. */
 export function leastBevel(edge: ClosingEdge, unit: LengthUnit): Length | undefined {
-  const mark = isMetric(unit) ? Length.millimetres(1, 2) : Length.inches(1, 32);
+  const mark = limitIn(USUAL_MARK, unit);
   for (let marks = 1; marks <= MOST_MARKS; marks++) {
     const bevel = mark.times(Rational.of(marks));
     if (clearsItsGap({ ...edge, bevel })) return bevel;

@@ -2,7 +2,8 @@ import type { Figure } from '../design/figure.ts';
 import type { HingeEntry } from '../design/shop.ts';
 import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
-import { isMetric } from '../tables/trade-limits.ts';
+import { upToMark } from '../length/ruler-marks.ts';
+import { limitIn, USUAL_MARK } from '../tables/trade-limits.ts';
 
 /**
  * How far a door that is open stands in its own opening, where drawers behind it have to pass.
@@ -45,14 +46,5 @@ function turnedIn(
   if (radians === Math.PI) return Length.zero;
   const inches =
     thickness.approximateInches * Math.sin(radians) + width.approximateInches * Math.max(Math.cos(radians), 0);
-  return upToMark(Length.of(Rational.of(Math.ceil(inches * 1e6), 1e6), 'in'), fineMark(unit));
-}
-
-function fineMark(unit: LengthUnit): Length {
-  return isMetric(unit) ? Length.millimetres(1, 2) : Length.inches(1, 32);
-}
-
-/** The least multiple of `mark` that is not smaller. */
-export function upToMark(length: Length, mark: Length): Length {
-  return mark.times(length.ratioTo(mark).negated().floor().negated());
+  return upToMark(Length.of(Rational.of(Math.ceil(inches * 1e6), 1e6), 'in'), limitIn(USUAL_MARK, unit));
 }

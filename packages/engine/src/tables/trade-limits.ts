@@ -35,6 +35,9 @@ export const LARGEST_PIECE: TradeLimit = { inches: Length.inches(240), metric: L
 export const GROOVE_DEPTH = Rational.of(1, 3);
 export const DEEPEST_GROOVE = Rational.of(1, 2);
 
+/** The marks that makers set out by where no ruler is said. Common practice, no source. */
+export const USUAL_MARK: TradeLimit = { inches: Length.inches(1, 32), metric: Length.millimetres(1, 2) };
+
 /** Common practice, no source: what a screw must go into the wood that it holds to. */
 export const LEAST_SCREW_HOLD: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };
 

@@ -12,12 +12,13 @@ import type { InsideDesign } from '../../design/inside-design.ts';
 import type { LaidCell } from '../../evaluation.ts';
 import { type HingePlan, planHinges } from '../../hardware/hinge-plans.ts';
 import { hungLeaves, leafLabel } from '../../hardware/hung-leaves.ts';
-import { openDoor, upToMark } from '../../hardware/open-door-reach.ts';
+import { openDoor } from '../../hardware/open-door-reach.ts';
 import { planPulls } from '../../hardware/pull-plans.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
+import { upToMark } from '../../length/ruler-marks.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import { type LaidDrawer, laidDrawers } from '../../parts/laid-drawers.ts';
-import { isMetric } from '../../tables/trade-limits.ts';
+import { limitIn, USUAL_MARK } from '../../tables/trade-limits.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
@@ -182,10 +183,12 @@ function clearMends(
   unit: LengthUnit,
 ): readonly Mend[] {
   const sides = [...new Set(struck.map(({ plan }) => plan.side))];
-  const mark = isMetric(unit) ? Length.millimetres(1, 2) : Length.inches(1, 32);
   const missing = struck.reduce((most, { stands, clear }) => most.max(stands.minus(clear)), Length.zero);
   const said = sides.flatMap((side) => inside.clear[side]?.length ?? Length.zero);
-  const size = upToMark(said.reduce((most, each) => most.max(each), Length.zero).plus(missing), mark);
+  const size = upToMark(
+    said.reduce((most, each) => most.max(each), Length.zero).plus(missing),
+    limitIn(USUAL_MARK, unit),
+  );
   const places = new Map<string, Change>();
   const fresh: ('left' | 'right')[] = [];
   for (const side of sides) {

@@ -11,14 +11,14 @@ import {
 import type { TopDesign } from '../../design/design.ts';
 import type { LidDesign, LidSupport } from '../../design/lid-design.ts';
 import type { HingeEntry } from '../../design/shop.ts';
-import { upToMark } from '../../hardware/open-door-reach.ts';
 import { weightOfParts } from '../../hardware/weight-of-parts.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
+import { upToMark } from '../../length/ruler-marks.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { inPounds } from '../../stock/weights.ts';
-import { isMetric } from '../../tables/trade-limits.ts';
+import { limitIn, USUAL_MARK } from '../../tables/trade-limits.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
 
@@ -105,7 +105,7 @@ export function reachBehind(top: TopDesign, part: UnmarkedPart, angle: Rational,
   const corner = radians >= highest ? Math.hypot(o, t) : o * Math.cos(radians) + t * Math.sin(radians);
   const leaning = radians > Math.PI / 2 ? -d * Math.cos(radians) + t * Math.sin(radians) : 0;
   const inches = Length.of(Rational.of(Math.ceil(Math.max(corner, leaning) * 1e6 - 1e-3), 1e6), 'in');
-  return upToMark(inches, isMetric(unit) ? Length.millimetres(1, 2) : Length.inches(1, 32));
+  return upToMark(inches, limitIn(USUAL_MARK, unit));
 }
 
 function away(top: TopDesign, lid: LidDesign, size: Length, unit: LengthUnit): readonly Mend[] {
