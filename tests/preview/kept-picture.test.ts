@@ -67,6 +67,26 @@ describe('the picture that is kept', () => {
     expect(kept.wordsOf({ ...choose(1), uri: `${uri}x` })).toBeUndefined();
   });
 
+  test('finds the part of a click that was made before the picture was made anew, if it is still there', () => {
+    const kept = new KeptPicture();
+    kept.receive(frame(picture(1, { pieces: [chest([20, 30])], findings: [tooHigh] })), 9);
+    kept.edited(2, [{ start: 0, removed: 0, inserted: 10 }]);
+    const other = { ...chest([20]), key: 'Other' };
+    kept.receive(frame(picture(2, { pieces: [other, chest([20, 30])], findings: [tooHigh] })), 9);
+    // It stands behind another piece now, which has a part of that name as well.
+    expect(kept.wordsOf(choose(1))).toEqual(kept.wordsOf(choose(2, 'front/dice', 1)));
+    expect(kept.wordsOf(choose(1))).toBeDefined();
+    // Which finding stood at that place then, nobody knows any more.
+    expect(kept.wordsOf({ kind: 'choose-finding', uri, version: 2, finding: 0 })).toBeDefined();
+    expect(kept.wordsOf({ kind: 'choose-finding', uri, version: 1, finding: 0 })).toBeUndefined();
+    kept.receive(frame(picture(3, { pieces: [other] })), 9);
+    expect(kept.wordsOf(choose(1))).toBeUndefined();
+    // Opened again, its versions count from the start: an old one may be any of them.
+    kept.countAnew();
+    expect(kept.wordsOf(choose(1))).toBeUndefined();
+    expect(kept.wordsOf(choose(2))).toBeUndefined();
+  });
+
   test('keeps the last good pieces while the text is broken, with the findings of now', () => {
     const kept = new KeptPicture();
     kept.receive(frame(picture(1)), 9);

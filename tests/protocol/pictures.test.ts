@@ -7,6 +7,7 @@ import {
   moveDivisionRequest,
   type Picture,
   pieceAtRequest,
+  stopPlanningNotification,
 } from '@fettle/protocol';
 import { afterEach, describe, expect, test } from 'vitest';
 import { bundles } from './server-bundles.ts';
@@ -135,6 +136,7 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect(words(looked.pieces[2], '2/case/top')).toBe(words(two, 'case/top'));
     expect(words(two, 'case/top')).toBeGreaterThan(0);
     // What changes no piece leaves the list as it is: it is not sent, nor searched for, again.
+    await editor.notify(stopPlanningNotification, { uri: editor.uri(name), piece: 'All pieces' });
     await editor.until('the end of the search', () => editor.pictures.at(-1)?.pieces[2]?.planning === undefined);
     await editor.edit(name, 'piece "Second"', '\npiece "Second"');
     const moved = await editor.pictureNow(name);

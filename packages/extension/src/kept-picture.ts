@@ -45,6 +45,9 @@ function movedFinding(finding: PictureFinding, edits: readonly SpanEdit[]): Pict
 /** Bounds what is kept should the server fall silent; beyond it spans may be off, which a click then shows. */
 const mostEditsKept = 2000;
 
+/** Of so many versions a click may still be on its way when the picture has been made anew. */
+const mostVersionsKept = 16;
+
 export type Received =
   /** `anew`: versions count from the start, which the page must know to accept the picture. */
   | { readonly kind: 'taken'; readonly anew: boolean }
@@ -58,6 +61,8 @@ export class KeptPicture {
   #received: FrameState | undefined;
   #shown: Picture | undefined;
   #edits: { readonly version: number; readonly edits: readonly SpanEdit[] }[] = [];
+  /** Keys of the pieces, in their order, by the version they were shown for. */
+  readonly #keys = new Map<number, readonly string[]>();
   #anew = false;
   /** What is shown is one piece that was kept over a reload; the text may hold others. */
   #fromBefore = false;
@@ -97,6 +102,12 @@ export class KeptPicture {
     };
     this.#shown = withLastGood(now, this.#shown?.pieces ?? [], this.#fromBefore);
     if (now.readable) this.#fromBefore = false;
+    this.#keys.delete(picture.version);
+    this.#keys.set(
+      picture.version,
+      this.#shown.pieces.map(({ key }) => key),
+    );
+    for (const version of this.#keys.keys()) if (this.#keys.size > mostVersionsKept) this.#keys.delete(version);
     return { kind: 'taken', anew };
   }
 
@@ -116,20 +127,29 @@ export class KeptPicture {
   countAnew(): void {
     this.#anew = true;
     this.#edits = [];
+    this.#keys.clear();
   }
 
-  /** The words a message from the page speaks of; `undefined` when it was made for another picture than the one kept. */
+  /**
+   * The words a message from the page speaks of. A part is known by its id, so that a click made just before the picture
+   * was made anew still finds it, as long as the part is there; a finding only by its place, in the very picture kept.
+   * `undefined` where there is no such thing.
+   */
   wordsOf(message: Extract<FromPage, { kind: 'choose' | 'choose-finding' }>): TextSpan | undefined {
     const shown = this.#shown;
-    if (shown === undefined || message.uri !== shown.uri || message.version !== shown.version) return undefined;
+    if (shown === undefined || message.uri !== shown.uri) return undefined;
     switch (message.kind) {
       case 'choose': {
-        const piece = shown.pieces[message.piece];
+        const key = this.#keys.get(message.version)?.[message.piece];
+        const piece =
+          message.version === shown.version
+            ? shown.pieces[message.piece]
+            : shown.pieces.find((each) => each.key === key);
         const part = piece?.parts.find(({ id }) => id === message.part);
         return piece === undefined || part === undefined ? undefined : wordsOfPart(piece, part);
       }
       case 'choose-finding':
-        return shown.findings[message.finding]?.span;
+        return message.version === shown.version ? shown.findings[message.finding]?.span : undefined;
       default:
         return message satisfies never;
     }

@@ -303,10 +303,12 @@ export class PreviewPanel {
         const words = this.#kept.wordsOf(message);
         // What was chosen in the page is lit there; the next deliberate caret must not be taken for no news.
         this.#lit = '';
-        if (words !== undefined) {
-          this.#selected = words;
-          void selectWords(this.#uri, words);
+        if (words === undefined) {
+          this.tell('The text has changed meanwhile: try again');
+          return;
         }
+        this.#selected = words;
+        void selectWords(this.#uri, words);
         return;
       }
       case 'look':
