@@ -37,6 +37,14 @@ const better: readonly {
       'hinge "cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance',
   },
   { code: 'lid-hinges-not-placed', declared: 'hinge "whole butt" butt, 3 long, leaf 1/2 wide, 5/32 closed' },
+  {
+    code: 'lid-support-not-placed',
+    declared: '',
+    piece: [
+      'torsion, 2 of them, carries 60 inch-pounds',
+      'stay, 3 of them, carries 60 inch-pounds { hole 3 forward   hole 3 forward, 2 down   screws 1/2 long }',
+    ],
+  },
   { code: 'hinge-leaf-too-wide', declared: 'hinge "narrow butt" butt, 2 long, leaf 1/2 wide, 5/32 closed' },
   { code: 'hinge-thinner-than-gap', declared: 'hinge "thick butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
   {

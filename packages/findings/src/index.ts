@@ -77,6 +77,8 @@ export { lidCanFall } from './catalogue/lid-can-fall.ts';
 export { lidHingesNotPlaced } from './catalogue/lid-hinges-not-placed.ts';
 export { lidMeetsWall } from './catalogue/lid-meets-wall.ts';
 export { lidSupportHalfTold } from './catalogue/lid-support-half-told.ts';
+export { lidSupportNotPlaced } from './catalogue/lid-support-not-placed.ts';
+export { lidSupportTooStrong } from './catalogue/lid-support-too-strong.ts';
 export { lidSupportTooWeak } from './catalogue/lid-support-too-weak.ts';
 export { lidWithoutSupport } from './catalogue/lid-without-support.ts';
 export { limitWithoutEffect } from './catalogue/limit-without-effect.ts';

@@ -55,9 +55,68 @@ describe('a lid', () => {
     expect(await withBoards('carries 125', 'carries 70')).toEqual([
       'lid-support-too-weak: the lid weighs about 14.9 lb, which at half its depth makes 149 inch-pounds; what holds it is rated for 140 inch-pounds in all: 9 inch-pounds too little',
     ]);
+    // Twice 149 are 298: two of 148 are less than that, two of 150 more.
+    expect(await withBoards('carries 125', 'carries 148')).toEqual([]);
+    expect(await withBoards('carries 125', 'carries 150')).toEqual([
+      'lid-support-too-strong: the lid weighs about 14.9 lb, which at half its depth makes 149 inch-pounds; what holds it is rated for 300 inch-pounds in all, more than 2 times as much: it is hard to close, and may spring open by itself and pull at its hinges',
+    ]);
+    expect(await withBoards('support torsion, 2 of them, carries 125', 'support stay, 2 of them, carries 150')).toEqual(
+      [],
+    );
     // 149 inch-pounds are 16.8 newton-metres.
     expect(await withBoards('carries 125 inch-pounds', 'carries 8.5 newton-metres')).toEqual([]);
     expect(await withBoards('carries 125 inch-pounds', 'carries 8 newton-metres')).toHaveLength(1);
+  });
+
+  it('has the screws of its supports in itself and in the back, where their data sheet says', async () => {
+    const { hardware, part, evaluation, setOf } = await read();
+    expect(setOf('support-1', 'from the inner face of the left side to the middle of the support')).toBe('6');
+    const [left, right] = hardware.filter(({ kind }) => kind === 'lid-support');
+    // The case begins at 3/4, its sides are 7/8: 7-5/8 to the left one; 42 less that to the right one. The back is from
+    // 20 - 7/8 = 19-1/8; the lid turns at 20, its underside lies at 20 - 7/8 = 19-1/8.
+    const places = (one: typeof left) =>
+      one?.screws.map(({ at, towards, length }) =>
+        [at.x, at.y, at.z, length].map(({ exactInches }) => exactInches).concat(towards),
+      );
+    expect(places(left)).toEqual([
+      ['61/8', '153/8', '75/4', '5/8', '+y'],
+      ['61/8', '153/8', '16', '5/8', '+y'],
+      ['61/8', '145/8', '153/8', '5/8', '+z'],
+      ['61/8', '129/8', '153/8', '5/8', '+z'],
+    ]);
+    expect(places(right)?.map(([x]) => x)).toEqual(Array(4).fill('275/8'));
+    expect(left?.on).toEqual(['case/top', 'case/back']);
+    expect(part('case/top').features?.filter(({ kind }) => kind === 'screw-hole')).toHaveLength(4);
+    expect(part('case/back').features?.filter(({ kind }) => kind === 'screw-hole')).toHaveLength(4);
+    const bought = hardwareToBuy(evaluation).filter(({ what }) => what === 'lid-support');
+    expect(
+      bought.map(({ quantity, price, screws }) => [quantity, `${price?.amount}`, screws.map(({ count }) => count)]),
+    ).toEqual([[2, '24', [8]]]);
+  });
+
+  it('has stays beside its sides, where nothing else is said 1/2" from them', async () => {
+    const { hardware, told, notes } = await read(
+      '6 from sides, costs 24 each {\n        hole 1-1/4 forward\n        hole 4 forward\n        hole 1 down\n        hole 3 down',
+      'costs 24 each {\n        hole 6 forward\n        hole 4 forward, 5 down',
+    );
+    expect(told).toEqual([]);
+    expect(notes).not.toContain('lid-support-not-placed');
+    const supports = hardware.filter(({ kind }) => kind === 'lid-support');
+    expect(supports.map(({ on }) => on)).toEqual([
+      ['case/top', 'case/side-left'],
+      ['case/top', 'case/side-right'],
+    ]);
+    // Inner face of the left side 3/4 + 7/8 = 1-5/8, in the lid 1/2 beside it.
+    expect(supports[0]?.screws.map(({ at, towards }) => [at.x.exactInches, towards])).toEqual([
+      ['17/8', '+y'],
+      ['13/8', '-x'],
+    ]);
+  });
+
+  it('of which nobody tells where its supports go is told that they are not placed', async () => {
+    const { told, notes } = await read('screws 5/8 long, 1/8 thick\n', '');
+    expect(told).toEqual([]);
+    expect(notes).toContain('lid-support-not-placed');
   });
 
   it('is bought with its hinges, at the price that the shop tells', async () => {

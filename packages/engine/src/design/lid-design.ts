@@ -1,7 +1,7 @@
 import type { Origin } from '@fettle/findings';
 import type { Rational } from '../length/rational.ts';
 import type { Figure } from './figure.ts';
-import type { HingeEntry } from './shop.ts';
+import type { HingeEntry, Price } from './shop.ts';
 
 /** How the lid of a chest is hung, as plain readonly data: part of the Design. */
 export interface LidDesign {
@@ -34,4 +34,19 @@ export interface LidSupport {
     readonly unit: 'inch-pounds' | 'newton-metres';
     readonly origin?: Origin;
   };
+  /** From its data sheet; empty while nobody tells them. */
+  readonly holes: readonly SupportHole[];
+  readonly screws?: { readonly length: Figure; readonly diameter?: Figure };
+  /** From the inner faces of the sides to the middles of the outermost. */
+  readonly fromSides?: Figure;
+  /** Of one. */
+  readonly price?: Price;
+}
+
+/** A screw hole of a support: in the lid where it is only forward, in the back where only down, in a side where both. */
+export interface SupportHole {
+  /** Towards the front, from the line on which the lid turns. */
+  readonly forward?: Figure;
+  /** From the underside of the lid when it is closed. */
+  readonly down?: Figure;
 }

@@ -10,6 +10,7 @@ import type { UnmarkedPart } from '../parts/slab.ts';
 import { boxOf, intervalOf } from '../solids/index.ts';
 import { HINGE_SCREW } from '../tables/hanging-habits.ts';
 import { limitIn } from '../tables/trade-limits.ts';
+import { fitSupports } from './lid-supports.ts';
 import type { FittedHardware, PlacedHardware, Screw } from './placed-hardware.ts';
 
 /**
@@ -29,7 +30,11 @@ export function fitLid({
   const part = parts.find(({ id }) => id === 'case/top');
   if (top?.lid === undefined || part === undefined) return { placed: [], features: [] };
   const hung = hingesOf(top, top.lid, part, layout, parts);
-  return { placed: [...hung.placed, ...supportOf(top.lid, part)], features: hung.features };
+  const held =
+    top.lid.support === undefined
+      ? { placed: [], features: [] }
+      : fitSupports(top.lid.support, part, { layout, parts, turns: rearOfCase(top, part) });
+  return { placed: [...hung.placed, ...held.placed], features: [...hung.features, ...held.features] };
 }
 
 const half = Rational.of(1, 2);
@@ -147,17 +152,4 @@ function middleOf(at: number, count: number, width: Figure, length: Figure): Fig
     plus('width of the case', width, share),
     plus('length of the hinge', length, Rational.of(3, 2).times(Rational.one.minus(share.times(2)))),
   ]);
-}
-
-function supportOf({ support }: LidDesign, part: UnmarkedPart): readonly PlacedHardware[] {
-  if (support === undefined) return [];
-  return Array.from({ length: Math.min(support.count, 10) }, (_, at) => ({
-    id: `case/lid/support-${at + 1}`,
-    kind: 'lid-support',
-    label: `support ${at + 1} of the lid`,
-    on: [part.id],
-    set: [],
-    screws: [],
-    origin: support.origin,
-  }));
 }

@@ -50,9 +50,13 @@ function screwWords(index: number, count: number): string {
   return count === 3 ? 'middle screw' : `screw ${index + 1}`;
 }
 
-/** What is bored for a screw before its slide is put on. */
-export function pilotHole(screw: Screw, part: UnmarkedPart, origin: Origin): Feature {
-  const because = 'the screw of the slide, as its entry tells it';
+/** What is bored for a screw before its slide or its support is put on. */
+export function pilotHole(
+  screw: Screw,
+  part: UnmarkedPart,
+  origin: Origin,
+  because = 'the screw of the slide, as its entry tells it',
+): Feature {
   const figure = (length: Length): Figure => ({ length, reason: { kind: 'assumed', because } });
   return {
     id: `${part.id}/hole for ${screw.id}`,

@@ -42,6 +42,13 @@ export const HINGE_SCREW: TradeLimit = { inches: Length.inches(1, 8), metric: Le
 /** Common practice, no source: a screw that holds in solid edging alone pulls it off; so much of it is in what lies behind. */
 export const LEAST_BEYOND_EDGING: TradeLimit = { inches: Length.inches(1, 4), metric: Length.millimetres(6) };
 
+/** Common practice, no source: from a side to the screws in the lid of what is screwed to that side, and of what is not. */
+export const STAY_FROM_SIDE: TradeLimit = { inches: Length.inches(1, 2), metric: Length.millimetres(12) };
+export const SUPPORT_FROM_SIDE: TradeLimit = { inches: Length.inches(6), metric: Length.millimetres(150) };
+
+/** Common practice, no source: supports that hold a lid by force lift it by themselves where they are so much too strong. */
+export const MOST_OF_THE_LID = Rational.of(2);
+
 /** Common practice, no source: from the closing edge of a door to the middle of its pull, and from the nearer end. */
 export const PULL_FROM_EDGE: TradeLimit = { inches: Length.inches(3, 2), metric: Length.millimetres(40) };
 export const PULL_FROM_END: TradeLimit = { inches: Length.inches(3), metric: Length.millimetres(80) };

@@ -75,6 +75,8 @@ import { lidCanFall } from './lid-can-fall.ts';
 import { lidHingesNotPlaced } from './lid-hinges-not-placed.ts';
 import { lidMeetsWall } from './lid-meets-wall.ts';
 import { lidSupportHalfTold } from './lid-support-half-told.ts';
+import { lidSupportNotPlaced } from './lid-support-not-placed.ts';
+import { lidSupportTooStrong } from './lid-support-too-strong.ts';
 import { lidSupportTooWeak } from './lid-support-too-weak.ts';
 import { lidWithoutSupport } from './lid-without-support.ts';
 import { limitWithoutEffect } from './limit-without-effect.ts';
@@ -274,6 +276,8 @@ const kinds: readonly AnyKind[] = [
   lidMeetsWall,
   lidWithoutSupport,
   lidSupportHalfTold,
+  lidSupportNotPlaced,
+  lidSupportTooStrong,
   lidSupportTooWeak,
   lidCanFall,
   mitreWithoutCorner,

@@ -29,7 +29,7 @@ import {
 import { readHinge } from './read-doors.ts';
 import { joinOf, readJoinOf } from './read-joints.ts';
 import { readPanel } from './read-material.ts';
-import { optional } from './read-shop.ts';
+import { optional, priceOf } from './read-shop.ts';
 import { bodyStatements, headOrigin, onlyStatement, originOf, type ReadContext, Reader } from './reader.ts';
 
 /** The carcase as the maker wrote it. A part without a thickness is absent and has its finding. */
@@ -157,7 +157,23 @@ function readSupport(context: ReadContext, statement: Statement | undefined): Li
     ...(unit === undefined || moment === undefined
       ? {}
       : { carries: { moment, unit, ...optional('origin', reader.slotOrigin(`carries <number> ${unit}`)) } }),
+    holes: bodyStatements(statement, 'hole').map((each) => {
+      const hole = new Reader(each, vocabulary.supportHole, context);
+      return {
+        ...optional('forward', hole.length('<length> forward')),
+        ...optional('down', hole.length('<length> down')),
+      };
+    }),
+    ...optional('screws', readSupportScrews(context, onlyStatement(context, statement, 'screws'))),
+    ...optional('fromSides', reader.length('<length> from sides')),
+    ...optional('price', priceOf('each', reader.number('costs <number> each'))),
   };
+}
+
+function readSupportScrews(context: ReadContext, statement: Statement | undefined): LidSupport['screws'] {
+  const reader = statement && new Reader(statement, vocabulary.supportScrews, context);
+  const length = reader?.length('<length> long');
+  return length === undefined ? undefined : { length, ...optional('diameter', reader?.length('<length> thick')) };
 }
 
 /** Slots come first: what is also glued is said elsewhere. */

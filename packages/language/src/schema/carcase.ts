@@ -47,6 +47,21 @@ export const top = statement('top', 'The top of the piece.', {
 export const lidHinges = statement('hinges', 'The hinges along the back edge of the lid.', {
   phrases: { '<hinge>': 'By their name in the shop file.', '<count> of them': 'How many.' },
 });
+export const supportHole = statement('hole', 'A screw hole of the support, as its data sheet tells it.', {
+  phrases: {
+    '<length> forward':
+      'From the line on which the lid turns towards the front: in the lid, and in the side of the case where it is also said how far down.',
+    '<length> down':
+      'From the underside of the closed lid: in the back, and in the side of the case where it is also said how far forward.',
+  },
+});
+export const supportScrews = statement('screws', 'What the support is fastened with.', {
+  phrases: {
+    '<length> long': 'How far they reach into the wood behind the support.',
+    '<length> thick': 'Their diameter.',
+  },
+});
+const supportBody = noun('support', 'What holds the lid.', [supportHole, supportScrews]);
 export const support = statement('support', 'What holds the lid when it is open and keeps it from falling.', {
   phrases: {
     torsion: 'It holds the lid wherever that is let go.',
@@ -54,7 +69,10 @@ export const support = statement('support', 'What holds the lid when it is open 
     '<count> of them': 'How many.',
     'carries <number> inch-pounds': 'The moment that each is rated for.',
     'carries <number> newton-metres': 'The moment that each is rated for.',
+    '<length> from sides': 'From the inner face of each side to the middle of the support beside it.',
+    'costs <number> each': 'Price of one.',
   },
+  body: () => supportBody,
 });
 export const lid = statement('lid', 'The lid of a chest, hinged along its back edge.', {
   outlined: true,

@@ -4,6 +4,8 @@ import {
   lidHingesNotPlaced,
   lidMeetsWall,
   lidSupportHalfTold,
+  lidSupportNotPlaced,
+  lidSupportTooStrong,
   lidSupportTooWeak,
   lidWithoutSupport,
   type Mend,
@@ -11,6 +13,7 @@ import {
 import type { TopDesign } from '../../design/design.ts';
 import type { LidDesign, LidSupport } from '../../design/lid-design.ts';
 import type { HingeEntry } from '../../design/shop.ts';
+import { untoldOfPlace } from '../../hardware/lid-supports.ts';
 import { weightOfParts } from '../../hardware/weight-of-parts.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
@@ -18,6 +21,7 @@ import { upToMark } from '../../length/ruler-marks.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { inPounds } from '../../stock/weights.ts';
+import { MOST_OF_THE_LID } from '../../tables/hanging-habits.ts';
 import { limitIn, USUAL_MARK } from '../../tables/trade-limits.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
@@ -136,22 +140,23 @@ function supportFindings(top: TopDesign, lid: LidDesign, part: UnmarkedPart): re
       : [lidWithoutSupport.at(lid.origin, facts), caution];
   const { support } = lid;
   const { carries, count, origin } = support;
-  const half = halfTold(support, moment);
+  const half = [...halfTold(support, moment), ...withoutPlace(support)];
   if (carries === undefined || moment === undefined) return [...half, caution];
   const each = carries.unit === 'inch-pounds' ? carries.moment : carries.moment.times(INCH_POUNDS_IN_NEWTON_METRE);
   const rated = each.times(count);
-  if (rated.compare(moment) >= 0) return [...half, caution];
+  const told = { ...facts, count, rated: `${whole(rated)} inch-pounds` };
+  if (rated.compare(moment) >= 0) {
+    // What only holds a lid open does not lift it.
+    if (support.how !== 'torsion' || rated.compare(moment.times(MOST_OF_THE_LID)) <= 0) return [...half, caution];
+    const mends = [...exactly(support, moment, 'weaker'), ...moreOrFewer(support, moment, each)];
+    return [...half, lidSupportTooStrong.at(origin, { ...told, most: MOST_OF_THE_LID.toString() }, { mends }), caution];
+  }
   return [
     ...half,
     lidSupportTooWeak.at(
       origin,
-      {
-        ...facts,
-        count,
-        rated: `${whole(rated)} inch-pounds`,
-        missing: `${whole(moment.minus(rated))} inch-pounds`,
-      },
-      { mends: [...stronger(support, moment), ...moreOf(support, moment, each)] },
+      { ...told, missing: `${whole(moment.minus(rated))} inch-pounds` },
+      { mends: [...exactly(support, moment, 'stronger'), ...moreOrFewer(support, moment, each)] },
     ),
     caution,
   ];
@@ -178,13 +183,13 @@ function halfTold(
 }
 
 /** Each rated for its share of the lid, in the unit of the maker, up to the next whole one. */
-function stronger({ carries, count }: LidSupport, moment: Rational): readonly Mend[] {
+function exactly({ carries, count }: LidSupport, moment: Rational, how: 'stronger' | 'weaker'): readonly Mend[] {
   if (carries?.origin === undefined || count < 1) return [];
   const share = moment.dividedBy(count);
   const words = `${roundedUp(carries.unit === 'inch-pounds' ? share : share.dividedBy(INCH_POUNDS_IN_NEWTON_METRE))}`;
   return [
     {
-      how: 'stronger',
+      how,
       values: { each: `${words} ${carries.unit}` },
       changes: [{ kind: 'set-words', at: carries.origin, words }],
     },
@@ -194,13 +199,19 @@ function stronger({ carries, count }: LidSupport, moment: Rational): readonly Me
 /** Hardly anybody puts more than these on one lid: common practice, no source. */
 const MOST_SUPPORTS = 4;
 
-function moreOf({ countOrigin, origin }: LidSupport, moment: Rational, each: Rational): readonly Mend[] {
+/** As many as just carry the lid, where that many are neither too many nor still too strong. */
+function moreOrFewer(
+  { countOrigin, origin, count: now }: LidSupport,
+  moment: Rational,
+  each: Rational,
+): readonly Mend[] {
   if (each.compare(Rational.zero) <= 0) return [];
   const count = roundedUp(moment.dividedBy(each)).toNumber();
-  if (count > MOST_SUPPORTS) return [];
+  const isTooStrong = each.times(count).compare(moment.times(MOST_OF_THE_LID)) > 0;
+  if (count > MOST_SUPPORTS || count === now || isTooStrong) return [];
   return [
     {
-      how: 'more',
+      how: count > now ? 'more' : 'fewer',
       values: { count },
       changes: [
         countOrigin === undefined
@@ -209,6 +220,17 @@ function moreOf({ countOrigin, origin }: LidSupport, moment: Rational, each: Rat
       ],
     },
   ];
+}
+
+function withoutPlace(support: LidSupport): readonly Finding[] {
+  if (support.hasLostWords) return [];
+  const missing = untoldOfPlace(support);
+  const { countOrigin, origin } = support;
+  const mends: readonly Mend[] =
+    missing.includes('sides') && countOrigin !== undefined
+      ? [{ how: 'two', values: {}, changes: [{ kind: 'set-words', at: countOrigin, words: '2' }] }]
+      : [];
+  return missing.length === 0 ? [] : [lidSupportNotPlaced.at(origin, { missing }, { mends })];
 }
 
 function roundedUp(value: Rational): Rational {
