@@ -45,6 +45,16 @@ const better: readonly {
       'stay, 3 of them, carries 60 inch-pounds { hole 3 forward   hole 3 forward, 2 down   screws 1/2 long }',
     ],
   },
+  {
+    code: 'hinges-at-other-edge',
+    declared: '',
+    piece: ['door "front" hinged left { hinges "butt" at right }', 'doors "front" { pair   hinges "butt" at right }'],
+  },
+  {
+    code: 'hinges-at-other-edge',
+    declared: 'hinge "second butt" butt, 2 long, leaf 5/8 wide, 5/32 closed',
+    piece: ['hinges "butt" at right', 'hinges "butt", "second butt" at right'],
+  },
   { code: 'hinge-leaf-too-wide', declared: 'hinge "narrow butt" butt, 2 long, leaf 1/2 wide, 5/32 closed' },
   { code: 'hinge-thinner-than-gap', declared: 'hinge "thick butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
   {

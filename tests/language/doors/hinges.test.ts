@@ -131,3 +131,34 @@ it('an entry that does not say what kind of hinge it is places nothing', async (
   );
   expect(hardware).toEqual([]);
 });
+
+describe('hinges named for one edge', () => {
+  const other = butt.replace('"butt 2"', '"butt too"');
+  const told = async (door: string) => {
+    const piece = await pieceIn(caseWith(`inset, gap 3/32 { ${door}   fronts thick 3/4 }`, `${butt}\n${other}`));
+    return piece.told;
+  };
+
+  it('hang a door that says nothing else on that edge', async () => {
+    expect(await told('door "cups" { hinges "butt 2" at right }')).toEqual([]);
+    expect(await told('door "cups" hinged right { hinges "butt 2" at right }')).toEqual([]);
+  });
+
+  it('are told where the door hangs on the other one', async () => {
+    expect(await told('door "cups" hinged left { hinges "butt 2" at right }')).toEqual([
+      'hinges-at-other-edge: "cups" hangs on its left edge, and its hinges "butt 2" are named at its right edge alone',
+    ]);
+    expect(await told('door "cups" hinged left { hinges "butt 2", "butt too" at right }')).toEqual([
+      'hinges-at-other-edge: "cups" hangs on its left edge: "butt too" at its right edge are used for nothing',
+    ]);
+    expect(await told('door "cups" hinged left { hinges "butt 2" at left, "butt too" at right }')).toHaveLength(1);
+  });
+
+  it('leave the other door of a pair without any, which is told', async () => {
+    expect(await told('doors "cups" { pair   hinges "butt 2" at left }')).toEqual([
+      'hinges-at-other-edge: "butt 2" are named at the left edge alone: the right door of "cups" has no hinges',
+    ]);
+    expect(await told('doors "cups" { pair   hinges "butt 2" at left, "butt too" at right }')).toEqual([]);
+    expect(await told('doors "cups" { pair   hinges "butt 2", "butt too" at right }')).toEqual([]);
+  });
+});

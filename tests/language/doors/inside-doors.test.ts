@@ -180,3 +180,28 @@ describe('a drawer behind an open door', () => {
     ]);
   });
 });
+
+describe('hinges whose entries say too little for drawers behind their door', () => {
+  const cup = (more = '') =>
+    `hinge "butt 2" concealed, cup 35mm wide, cup 12mm deep, gap and cup distance 1/4 together, plate 37mm from front${more}`;
+  const inside = 'inside, 7/8 clear at left';
+  const notes = async (asked: Asked) =>
+    (await pieceIn(cupboard(asked))).notes.filter((code) => code === 'hinge-reach-assumed').length;
+
+  it('are told, and what was taken instead', async () => {
+    expect(await notes({ hinge: cup(), inside })).toBe(1);
+    expect(await notes({ hinge: cup(', opens 110 degrees'), inside })).toBe(1);
+    expect(await notes({ hinge: cup(', stands 3/4 into opening'), inside })).toBe(1);
+    expect(await notes({ hinge: cup(', opens 110 degrees, stands 3/4 into opening'), inside })).toBe(0);
+  });
+
+  it('are not told of where nothing comes out behind the door', async () => {
+    expect(await notes({ hinge: cup(), within: 'open "jars"' })).toBe(0);
+  });
+
+  it('have one finding for an angle that makes a door strike', async () => {
+    const { codes, notes: found } = await pieceIn(cupboard({ hinge: cup(', stands 3/4 into opening') }));
+    expect(codes).toContain('inside-drawer-meets-door');
+    expect(found).not.toContain('hinge-reach-assumed');
+  });
+});

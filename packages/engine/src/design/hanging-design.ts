@@ -25,6 +25,8 @@ export interface NamedHinges {
   readonly entry: HingeEntry;
   /** The words that name them. */
   readonly origin: Origin;
+  /** Those words, and those that say at which edge. */
+  readonly phrase: Origin;
 }
 
 /** What holds a door shut, or what it comes to rest on. */

@@ -53,10 +53,12 @@ import { hingeDoorThickness } from './hinge-door-thickness.ts';
 import { hingeDoorTooHigh } from './hinge-door-too-high.ts';
 import { hingeDoorTooWide } from './hinge-door-too-wide.ts';
 import { hingeLeafTooWide } from './hinge-leaf-too-wide.ts';
+import { hingeReachAssumed } from './hinge-reach-assumed.ts';
 import { hingeScrewsInEdging } from './hinge-screws-in-edging.ts';
 import { hingeSideNotSaid } from './hinge-side-not-said.ts';
 import { hingeThinnerThanGap } from './hinge-thinner-than-gap.ts';
 import { hingeWrongFit } from './hinge-wrong-fit.ts';
+import { hingesAtOtherEdge } from './hinges-at-other-edge.ts';
 import { hingesDoNotFit } from './hinges-do-not-fit.ts';
 import { hingesNotPlaced } from './hinges-not-placed.ts';
 import { hungCaseNotJoined } from './hung-case-not-joined.ts';
@@ -242,6 +244,7 @@ const kinds: readonly AnyKind[] = [
   hingeSideNotSaid,
   closingEdgeNeedsBevel,
   doorHingedOnNothing,
+  hingesAtOtherEdge,
   hingesDoNotFit,
   ripTooLong,
   sequenceInSeveralBlanks,
@@ -254,6 +257,7 @@ const kinds: readonly AnyKind[] = [
   stockWithoutSize,
   thickerThanLumber,
   tooFewHinges,
+  hingeReachAssumed,
   hingeScrewsInEdging,
   hingeThinnerThanGap,
   hingeLeafTooWide,

@@ -92,7 +92,11 @@ function namedHinges<Pattern extends string>(reader: Reader<Pattern>, pattern: P
   const target = reader.target(pattern);
   if (target === undefined) return undefined;
   reader.context.touched.add(target.statement);
-  return { entry: readHinge(target.statement, reader.context.documents), origin: target.origin };
+  return {
+    entry: readHinge(target.statement, reader.context.documents),
+    origin: target.origin,
+    phrase: reader.originOf(pattern) ?? target.origin,
+  };
 }
 
 const entries = new WeakMap<Statement, HingeEntry>();

@@ -3,6 +3,7 @@ import type { TradeCase } from '../trade/case-facts.ts';
 import { catchFindings } from './catch-findings.ts';
 import { glassFindings } from './glass-findings.ts';
 import { hingeFindings } from './hinge-findings.ts';
+import { edgeFindings } from './hinged-edges.ts';
 import { insideDoorFindings } from './inside-doors.ts';
 import { openDoorFindings } from './open-doors.ts';
 import { pullFindings } from './pull-findings.ts';
@@ -11,6 +12,7 @@ import { pullFindings } from './pull-findings.ts';
 export function hangingFindings(one: TradeCase): readonly Finding[] {
   return [
     ...hingeFindings(one),
+    ...edgeFindings(one),
     ...pullFindings(one),
     ...openDoorFindings(one),
     ...insideDoorFindings(one),

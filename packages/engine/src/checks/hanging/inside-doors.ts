@@ -22,6 +22,7 @@ import { limitIn, USUAL_MARK } from '../../tables/trade-limits.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
+import { assumedReach } from './assumed-reach.ts';
 
 /** Whether drawers behind a door come out past it and its hinges, and whether it closes over their pulls. */
 export function insideDoorFindings(one: TradeCase): readonly Finding[] {
@@ -35,7 +36,13 @@ export function insideDoorFindings(one: TradeCase): readonly Finding[] {
   return behind.flatMap((door): readonly Finding[] => {
     const own = plans.filter(({ leaf }) => leaf.laid === door.laid);
     const inside = drawers.filter(({ cell }) => door.fronts.some(({ laid }) => laid.cell === cell));
-    return [...meetingDoor(door, own, inside, unit), ...meetingHinge(door, own, inside, unit), ...pulls(door, one)];
+    const struck = meetingDoor(door, own, inside, unit);
+    return [
+      ...struck,
+      ...meetingHinge(door, own, inside, unit),
+      ...(inside.length === 0 ? [] : assumedReach(own, struck.length > 0)),
+      ...pulls(door, one),
+    ];
   });
 }
 
