@@ -57,4 +57,23 @@ describe.each(themes)('in the %s theme', (_name, theme) => {
     }
     for (const name of ['sign', 'frame']) expect(contrast(colours[name] ?? '', ground), name).toBeGreaterThan(3);
   });
+
+  test('two lines around the part show which one the words beside it are about', async () => {
+    open = await opener.open({}, theme);
+    await show(picture(1));
+    await open.page.locator('[data-part="front/dice"] rect').hover();
+    await open.page.locator('#tip').waitFor();
+    const [outer, between] = (await open.page.evaluate(
+      `[...document.querySelectorAll('.overlay .frame.explained')].map((line) => {
+        const { stroke, strokeWidth, fill } = getComputedStyle(line);
+        return { stroke, width: parseFloat(strokeWidth), fill };
+      })`,
+    )) as readonly { readonly stroke: string; readonly width: number; readonly fill: string }[];
+    const ground = await open.page.evaluate('getComputedStyle(document.body).backgroundColor');
+    expect(contrast(outer?.stroke ?? '', String(ground))).toBeGreaterThan(4.5);
+    // The paper shows between them: two lines, whatever their colour.
+    expect(between?.stroke).toBe(ground);
+    expect((outer?.width ?? 0) - (between?.width ?? 0)).toBeGreaterThanOrEqual(3);
+    expect(between?.width).toBeGreaterThanOrEqual(2);
+  });
 });

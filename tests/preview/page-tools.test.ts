@@ -1,7 +1,7 @@
 import type { FromPage, Picture } from '@fettle/protocol';
 import { describe, expect, test } from 'vitest';
 import { type OpenPage, openerOfFile } from './open-page.ts';
-import { chest, message, picture, tooHigh, uri } from './pictures.ts';
+import { chest, message, picture, redrawn, tooHigh, uri } from './pictures.ts';
 
 /** What one can do in the page besides looking: find, point, zoom, pan, move lines, take the sheet away. */
 
@@ -102,6 +102,87 @@ describe('the words beside a part', () => {
       await open.page.mouse.move(2, 2);
       await tip().waitFor({ state: 'hidden' });
     }
+  });
+});
+
+describe('the outline of the part that the words are about', () => {
+  const tip = () => open.page.locator('#tip');
+  const outline = () => open.page.locator('.overlay .frame.explained').first();
+  /** It lies outside the part, by no more than some pixels. */
+  const around = async (name: string) => {
+    const offs = (await open.page.evaluate(
+      `(() => {
+        const edges = (rect) => {
+          const [x, y, width, height] = ['x', 'y', 'width', 'height'].map((side) => Number(rect.getAttribute(side)));
+          return [-x, -y, x + width, y + height];
+        };
+        const frame = edges(document.querySelector('.overlay .frame.explained'));
+        const scale = document.querySelector('#sheet > svg').getScreenCTM().a;
+        return edges(document.querySelector('[data-part="front/${name}"] rect'))
+          .map((edge, at) => (frame[at] - edge) * scale);
+      })()`,
+    )) as readonly number[];
+    for (const off of offs) {
+      expect(off).toBeGreaterThan(2.5);
+      expect(off).toBeLessThan(7);
+    }
+  };
+
+  test('goes with the words: under the pointer, with the focus, through a new picture and a zoom', async () => {
+    open = await opener.open();
+    await show(picture(1));
+    expect(await outline().count()).toBe(0);
+    await part('blankets').hover();
+    await tip().waitFor();
+    await around('blankets');
+    await open.page.mouse.move(2, 2);
+    await tip().waitFor({ state: 'hidden' });
+    expect(await outline().count()).toBe(0);
+    await open.page.locator('#sheet').focus();
+    await open.page.keyboard.press('Tab');
+    await tip().waitFor();
+    await around('cards');
+    await show(picture(2, { pieces: [chest([30, 15, 20, 25])] }));
+    await around('cards');
+    await open.page.keyboard.press('ArrowDown');
+    await around('dice');
+    expect(await open.page.locator('.overlay .explained-part').count()).toBe(1);
+    await open.page.keyboard.press('Escape');
+    expect(await outline().count()).toBe(0);
+  });
+
+  test('follows an outline that is not square to the sheet, and lies outside it', async () => {
+    open = await opener.open();
+    const slanted = redrawn(chest(), (svg) =>
+      svg.replace(/<rect class="edge" x="10" y="10"[^>]*>/, '<polygon points="20,10 80,10 90,30 10,30" fill="none"/>'),
+    );
+    await show(picture(1, { pieces: [slanted] }));
+    await open.page.locator('#sheet').focus();
+    await open.page.keyboard.press('Tab');
+    await tip().waitFor();
+    const points = (await outline().getAttribute('points')) ?? '';
+    const [[x1 = 0, y1 = 0] = [], [x2 = 0, y2 = 0] = [], [x3 = 0, y3 = 0] = [], [x4 = 0, y4 = 0] = []] = points
+      .split(' ')
+      .map((pair) => pair.split(',').map(Number));
+    expect([x1 < 20, y1 < 10, x2 > 80, y2 < 10, x3 > 90, y3 > 30, x4 < 10, y4 > 30]).not.toContain(false);
+    expect(y1).toBeCloseTo(y2, 6);
+    expect(20 - x1).toBeCloseTo(x2 - 80, 6);
+  });
+
+  test('is around the row in a table', async () => {
+    open = await opener.open({ sheet: 'cut-list' });
+    await show(picture(1));
+    await open.page.locator('tr[data-part="front/maps"] button').focus();
+    await open.page.keyboard.press('Tab');
+    await open.page.keyboard.press('Shift+Tab');
+    await tip().waitFor();
+    const explained = open.page.locator('tr[data-explained]');
+    expect(await explained.getAttribute('data-part')).toBe('front/maps');
+    expect(
+      await open.page.evaluate('getComputedStyle(document.querySelector("tr[data-explained]")).outlineStyle'),
+    ).toBe('double');
+    await open.page.keyboard.press('Escape');
+    expect(await explained.count()).toBe(0);
   });
 });
 

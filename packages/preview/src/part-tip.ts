@@ -16,16 +16,24 @@ const patience = 350;
 export class PartTip {
   readonly element = build('div', { id: 'tip', role: 'tooltip', hidden: '' });
   readonly #wordsOf: (part: string) => TipWords | undefined;
+  readonly #onPart: (part: string) => void;
   #part = '';
   /** How far the pointer was from the words, and when it last came nearer. */
   #nearest = Number.POSITIVE_INFINITY;
   #approached = Number.NEGATIVE_INFINITY;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(wordsOf: (part: string) => TipWords | undefined) {
+  /** `onPart` hears which part the words are about whenever that changes; empty for none. */
+  constructor(wordsOf: (part: string) => TipWords | undefined, onPart: (part: string) => void) {
     this.#wordsOf = wordsOf;
+    this.#onPart = onPart;
     this.element.addEventListener('pointerleave', () => this.hide());
     document.addEventListener('pointermove', (event) => this.#follow(event));
+  }
+
+  /** The part that the words on the screen are about; empty for none. */
+  get part(): string {
+    return this.#part;
   }
 
   /** Whether it was to be seen. */
@@ -33,7 +41,7 @@ export class PartTip {
     clearTimeout(this.#timer);
     const seen = !this.element.hidden;
     this.element.hidden = true;
-    this.#part = '';
+    this.#turnTo('');
     return seen;
   }
 
@@ -54,7 +62,7 @@ export class PartTip {
       this.hide();
       return;
     }
-    this.#part = part;
+    this.#turnTo(part);
     this.#fill(words);
     anchor.setAttribute('aria-describedby', 'tip');
     this.element.hidden = false;
@@ -81,6 +89,12 @@ export class PartTip {
       if (!this.element.hidden && performance.now() - this.#approached < patience) this.#after(act);
       else act();
     }, patience);
+  }
+
+  #turnTo(part: string): void {
+    if (part === this.#part) return;
+    this.#part = part;
+    this.#onPart(part);
   }
 
   #fill({ title, lines }: TipWords): void {

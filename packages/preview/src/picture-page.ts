@@ -30,6 +30,7 @@ import { placeReadout } from './readout-place.ts';
 import { bringBack, type RowInView, rowInView } from './row-in-view.ts';
 import { buildOverlay, severityWords } from './signs.ts';
 import { TabRow } from './tab-row.ts';
+import { outlineExplained } from './tip-outline.ts';
 import { applyZoom, centre, keepPoint, type ScreenPoint, scrollToFit, zoomFor, zoomNow } from './zooming.ts';
 
 /** The living page: state, what the reader does, what the extension sends. Knows the extension only through `PageHost`. */
@@ -96,7 +97,10 @@ export class PicturePage implements PageActions {
     this.#scroll = memory.uri === '' ? undefined : memory.scroll;
     this.#view = buildPage(this.#state);
     this.#tabs = new TabRow(this.#view);
-    this.#tip = new PartTip((part) => this.#tipWords(part));
+    this.#tip = new PartTip(
+      (part) => this.#tipWords(part),
+      () => this.#outlineExplained(),
+    );
     const region = build('div', { class: 'announcer', role: 'status', 'aria-live': 'polite' });
     this.#announcer = new Announcer(region);
     root.replaceChildren(this.#view, this.#tip.element, region);
@@ -233,12 +237,18 @@ export class PicturePage implements PageActions {
   #layOut(): void {
     const sheet = this.sheet;
     const drawing = this.drawing;
-    if (sheet === null || drawing === null) return;
-    this.#applyZoom(sheet, drawing);
-    drawing.querySelector('.overlay')?.remove();
-    const { lit, chosen } = this.#state;
-    const found = foundParts(this.#state).map(({ id }) => id);
-    drawing.append(buildOverlay(drawing, { findings: graveFindings(this.#state), lit, chosen, found }));
+    if (sheet !== null && drawing !== null) {
+      this.#applyZoom(sheet, drawing);
+      drawing.querySelector('.overlay')?.remove();
+      const { lit, chosen } = this.#state;
+      const found = foundParts(this.#state).map(({ id }) => id);
+      drawing.append(buildOverlay(drawing, { findings: graveFindings(this.#state), lit, chosen, found }));
+    }
+    this.#outlineExplained();
+  }
+
+  #outlineExplained(): void {
+    if (this.sheet !== null) outlineExplained(this.sheet, this.#tip.part);
   }
 
   /** Scrolls only where `fit` has come to show something else, or in another room: what the reader pans stays. */

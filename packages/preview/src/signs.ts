@@ -48,7 +48,7 @@ interface Box {
 }
 
 /** A place where a part is drawn: its outline where that is not square to the sheet, and the box around it. */
-interface Place extends Box {
+export interface Place extends Box {
   /** The corners of its outline, as a polygon has them. */
   readonly points?: string;
 }
@@ -58,16 +58,30 @@ interface Place extends Box {
  * is in a cutting plan, lies in each of them and not in what is between; its lettering and leaders are no part of it.
  */
 function measureParts(svg: SVGSVGElement): ReadonlyMap<string, readonly Place[]> {
-  const toDrawing = svg.getScreenCTM()?.inverse();
-  const places = new Map<string, readonly Place[]>();
-  if (toDrawing === undefined) return places;
+  const drawn = new Map<string, SVGGraphicsElement[]>();
   for (const element of svg.querySelectorAll<SVGGraphicsElement>('[data-part]')) {
     const part = element.getAttribute('data-part') ?? '';
-    for (const shape of shapesOf(element)) {
-      const points = shape.tagName === 'polygon' ? shape.getAttribute('points') : null;
-      const place = { ...measure(shape, toDrawing), ...(points === null ? {} : { points }) };
-      places.set(part, together(places.get(part) ?? [], place));
-    }
+    drawn.set(part, [...(drawn.get(part) ?? []), element]);
+  }
+  return new Map([...drawn].map(([part, elements]) => [part, measureAll(svg, elements)]));
+}
+
+/** The places of one part alone. */
+export function placesOf(svg: SVGSVGElement, part: string): readonly Place[] {
+  const drawn = [...svg.querySelectorAll<SVGGraphicsElement>('[data-part]')];
+  return measureAll(
+    svg,
+    drawn.filter((element) => element.getAttribute('data-part') === part),
+  );
+}
+
+function measureAll(svg: SVGSVGElement, elements: readonly SVGGraphicsElement[]): readonly Place[] {
+  const toDrawing = svg.getScreenCTM()?.inverse();
+  let places: readonly Place[] = [];
+  if (toDrawing === undefined) return places;
+  for (const shape of elements.flatMap(shapesOf)) {
+    const points = shape.tagName === 'polygon' ? shape.getAttribute('points') : null;
+    places = together(places, { ...measure(shape, toDrawing), ...(points === null ? {} : { points }) });
   }
   return places;
 }
@@ -155,7 +169,7 @@ function placeSign(box: Box, radius: number, taken: readonly Box[]): Box {
 }
 
 /** Follows the outline of a part that is not square to the sheet. */
-function frameAround(place: Place, named: Readonly<Record<string, string>>): SVGElement {
+export function frameAround(place: Place, named: Readonly<Record<string, string>>): SVGElement {
   if (place.points !== undefined) return buildSvg('polygon', { ...named, points: place.points });
   return buildSvg('rect', {
     ...named,
@@ -182,7 +196,7 @@ function pointer(box: Box, unit: number): SVGElement {
  * The numbers of cuts, and words beside them, stand on the edges of parts: once more over the frames, which would
  * strike them through.
  */
-function cutNumbers(svg: SVGSVGElement): readonly Node[] {
+export function cutNumbers(svg: SVGSVGElement): readonly Node[] {
   return [...svg.querySelectorAll('.stock > circle.symbol, .stock > text')].map((drawn) => {
     const again = drawn.cloneNode(true) as Element;
     if (again.tagName === 'circle') again.setAttribute('fill', 'var(--fettle-paper, none)');
