@@ -1,4 +1,4 @@
-import { elevation, toSvg, walk } from '@fettle/drawings';
+import { elevation, insideElevation, toSvg, walk } from '@fettle/drawings';
 import { type Evaluation, evaluatePiece } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
 import { drawer, front, rest, stack, webFrame, written } from '../engine/design-builder.ts';
@@ -22,6 +22,7 @@ import {
   readSvg,
   scaleOf,
   surfaceOf,
+  textBoxOf,
   withClass,
 } from './reading-svg.ts';
 
@@ -118,6 +119,33 @@ describe('the sideboard', () => {
         expect((wide ?? 0) / number(dash, 'stroke-width')).toBeCloseTo(2, 0);
       }
       expect(withClass(group, 'line', 'edge')).toHaveLength(0);
+    }
+  });
+
+  it('writes the mark of what is hidden on that, never beside it on a front; the inside elevation has the others', () => {
+    let onHidden = 0;
+    for (const make of Object.values(gallery)) {
+      const evaluation = make();
+      for (const group of partGroups(readSvg(toSvg(elevation(evaluation)))).values()) {
+        const places = withClass(group, 'line', 'hidden').flatMap((dash) => [number(dash, 'y1'), number(dash, 'y2')]);
+        if (places.length === 0 || withClass(group, 'line', 'leader').length > 0) continue;
+        if (withClass(group, 'rect', 'surface').length > 0) continue;
+        for (const mark of withClass(group, 'text', 'mark')) {
+          const { top, bottom } = textBoxOf(mark);
+          onHidden += 1;
+          expect((top + bottom) / 2).toBeGreaterThan(Math.min(...places));
+          expect((top + bottom) / 2).toBeLessThan(Math.max(...places));
+        }
+      }
+    }
+    expect(onHidden).toBeGreaterThan(3);
+    const inside = new Set<string>();
+    for (const primitive of walk(insideElevation(evaluatedSideboard()).content)) {
+      if (primitive.kind === 'text') inside.add(primitive.text.split(' ')[0] ?? '');
+    }
+    for (const mark of ['J1', 'J5', 'J9']) {
+      expect(withClass(root, 'text', 'mark').map((text) => text.textContent)).not.toContain(mark);
+      expect(inside).toContain(mark);
     }
   });
 

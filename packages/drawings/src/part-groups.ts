@@ -28,7 +28,7 @@ import type { EdgeStretch } from './visible-edges.ts';
 export interface PartLettering {
   readonly inside: ReadonlyMap<string, Lettering>;
   readonly arrows: ReadonlyMap<string, Arrow>;
-  /** Marks standing on or beside the hidden edges of their part. */
+  /** Marks standing on their part, between its hidden edges. */
   readonly onHidden: ReadonlyMap<string, Text>;
   readonly moved: readonly MovedLabel[];
   readonly frontsWithoutArrow: number;
@@ -83,7 +83,11 @@ export function letterParts({ parts, pulls }: ViewOfParts, to: Projection): Part
   return { inside, arrows, onHidden, moved, frontsWithoutArrow, boxes };
 }
 
-/** A mark for each part that is hidden, where it stays inside one front and touches no other lettering. */
+/**
+ * A mark for each part that is hidden, where it stays inside one front and touches no other lettering. It stands on the
+ * middle of its part, between the dashed lines: beside them it would be taken for something on the front. What is
+ * hidden behind the joint of two fronts, as dividers are, has its mark on the inside elevation.
+ */
 function marksOnHidden(parts: readonly PartInView[], to: Projection, taken: readonly Box[]): ReadonlyMap<string, Text> {
   const fronts = parts.filter((entry) => entry.isFront).map((entry) => boxOnPaper(entry.slab, to));
   const marks = new Map<string, Text>();
@@ -91,30 +95,24 @@ function marksOnHidden(parts: readonly PartInView[], to: Projection, taken: read
   for (const { part, slab, edges } of parts) {
     if (isDrawnSolid(edges.seen, to) || !isMostlyDashed(edges.hidden, slab)) continue;
     const box = boxOnPaper(slab, to);
-    const middle = (box.top + box.bottom) / 2;
+    const y = (box.top + box.bottom) / 2;
     const words = {
       role: 'mark',
       text: cleanName(part.mark),
       height: LETTER_HEIGHTS_MM.small,
       runs: 'across',
     } as const;
-    const half =
-      (textBox(centredText(words, { x: 0, y: 0 })).bottom - textBox(centredText(words, { x: 0, y: 0 })).top) / 2;
-    for (const y of [middle, box.bottom + half + 0.4, box.top - half - 0.4]) {
-      const free = [0.1, 0.9, 0.3, 0.7]
-        .map((share) => centredText(words, { x: box.left + share * (box.right - box.left), y }))
-        .find((text) => {
-          const place = textBox(text);
-          return (
-            fronts.some((front) => contains(front, place, 0.8)) &&
-            !boxes.some((other) => boxesOverlap(place, other, 0.8))
-          );
-        });
-      if (free === undefined) continue;
-      marks.set(part.id, free);
-      boxes.push(textBox(free));
-      break;
-    }
+    const free = [0.1, 0.9, 0.3, 0.7, 0.05, 0.95, 0.2, 0.8]
+      .map((share) => centredText(words, { x: box.left + share * (box.right - box.left), y }))
+      .find((text) => {
+        const place = textBox(text);
+        return (
+          fronts.some((front) => contains(front, place, 0.8)) && !boxes.some((other) => boxesOverlap(place, other, 0.8))
+        );
+      });
+    if (free === undefined) continue;
+    marks.set(part.id, free);
+    boxes.push(textBox(free));
   }
   return marks;
 }
