@@ -5,7 +5,7 @@ import { type Box, boxesOverlap, type Drawing, type Group, type Text } from '../
 import { INCH_SHEETS, METRIC_SHEETS, type Sheet } from '../scale.ts';
 import { listed } from '../sections/describe-section.ts';
 import type { ConvexCell } from '../shapes/convex-cell.ts';
-import type { PartCells } from '../shapes/part-cells.ts';
+import { extentOf, type PartCells } from '../shapes/part-cells.ts';
 import { dot, plus, type Vector, vector } from '../shapes/vectors.ts';
 import type { ViewDirection } from '../shapes/view-direction.ts';
 import {
@@ -25,8 +25,9 @@ import { composePlan, markView, movedPlan, type ViewPlan } from '../views/compos
 import { boxAround, onPaper } from '../views/on-paper.ts';
 import { plainNotes } from '../views/plain-parts.ts';
 import { viewedParts } from '../views/viewed-parts.ts';
+import { movedExtent, movesThatShowAll } from './every-part-seen.ts';
 import { explodedKey } from './exploded-key.ts';
-import { movesApart } from './moved-apart.ts';
+import { paintingOrder } from './painting-order.ts';
 
 /**
  * The piece come apart, seen from the front, the right and above; the same scale along all three axes (isometric, ISO
@@ -48,10 +49,12 @@ export function explodedView(evaluation: Evaluation): Drawing {
   };
   const lacking = whyNotDrawn(evaluation);
   if (lacking !== undefined) return messageSheet(evaluation, name, small, lacking);
-  const moves = movesApart(parts);
-  const apart = parts.filter(({ id }) => moves.has(id));
+  const apart = parts.filter(({ box }) => extentOf(box) !== undefined);
   if (apart.length === 0) return messageSheet(evaluation, name, small, ['Nothing is drawn yet: no part is known.']);
-  return drawn(evaluation, name, apart.length > FEW_PARTS ? large : small, apart, moves);
+  const sheet = apart.length > FEW_PARTS ? large : small;
+  const { left, right, top, bottom } = roomForView(sheet, 1);
+  const moves = movesThatShowAll(apart, ISOMETRIC, { wide: right - left, high: bottom - top });
+  return drawn(evaluation, name, sheet, apart, moves);
 }
 
 const FEW_PARTS = 14;
@@ -75,12 +78,15 @@ function drawn(
   parts: readonly Part[],
   moves: ReadonlyMap<string, Vector>,
 ): Drawing {
-  const viewed = viewedParts({
+  const farthestFirst = viewedParts({
     parts,
     from: ISOMETRIC,
     showsHidden: (_, isUnseen) => isUnseen,
     moved: (part, cells) => movedCells(cells, moves.get(part.id) ?? vector(0, 0, 0)),
   });
+  const viewed = paintingOrder(
+    farthestFirst.map(({ part }) => movedExtent(part, moves.get(part.id)) ?? { x: [0, 0], y: [0, 0], z: [0, 0] }),
+  ).flatMap((at) => farthestFirst[at] ?? []);
   const areas = viewed.flatMap((each) => each.areas);
   const plan: ViewPlan = {
     viewed,

@@ -10,6 +10,17 @@ import { type Vector, vector } from '../shapes/vectors.ts';
  * fronts come out to the front. In real millimetres.
  */
 
+/** How far neighbours come apart, as multiples of a share of the piece's largest size. */
+export interface Spread {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  /** Fronts and drawers from the case. */
+  readonly out: number;
+  /** The parts of a drawer, or of a frame that is glued up by itself. */
+  readonly within: number;
+}
+
 type Axis = 'x' | 'y' | 'z';
 const AXES: readonly Axis[] = ['x', 'y', 'z'];
 const BOXES: readonly PartRole[] = ['drawer-side', 'drawer-end', 'drawer-bottom', 'drawer-partition'];
@@ -28,36 +39,66 @@ interface Unit {
 const NEAR_MM = 40;
 const TOUCHING_MM = 0.01;
 
-export function movesApart(parts: readonly Part[]): ReadonlyMap<string, Vector> {
+const UNIT_SHARE = 0.09;
+
+/** The moves for any spread; what two spreads have in common is worked out once. */
+export function waysApart(parts: readonly Part[]): (spread: Spread) => ReadonlyMap<string, Vector> {
   const extents = new Map<string, Extent>();
   for (const part of parts) {
     const extent = extentOf(part.box);
     if (extent !== undefined) extents.set(part.id, extent);
   }
-  const sound = parts.filter(({ id }) => extents.has(id));
   const whole = around([...extents.values()]);
-  if (whole === undefined) return new Map();
-  const largest = Math.max(...AXES.map((axis) => whole[axis][1] - whole[axis][0]));
-  const gap = largest * 0.09;
-  const inner = new Map<string, Vector>();
-  const units = unitsOf(sound).map((members): Unit => {
-    const single = members.map((part) => unitOf([part], extents, undefined));
-    const moves = solved(single, gap * 0.5);
-    for (const [at, part] of members.entries()) inner.set(part.id, moves[at] ?? NOWHERE);
-    return unitOf(members, extents, moves);
+  if (whole === undefined) return () => new Map();
+  const unit = UNIT_SHARE * Math.max(...AXES.map((axis) => whole[axis][1] - whole[axis][0]));
+  const members = unitsOf(parts.filter(({ id }) => extents.has(id)));
+  const taken = remembering((within: number) => takenApart(members, extents, unit * within));
+  const along = remembering((key: string) => {
+    const [axis, within, gap, out] = JSON.parse(key) as [Axis, number, number, number];
+    return solvedAlong(taken(within).units, axis, unit * gap, unit * out);
   });
-  const moves = solved(units, gap);
-  const all = new Map<string, Vector>();
-  units.forEach((unit, at) => {
-    const move = moves[at] ?? NOWHERE;
-    for (const { id } of unit.parts) {
-      const own = inner.get(id) ?? NOWHERE;
-      all.set(id, vector(move.x + own.x, move.y + own.y, move.z + own.z));
-    }
-  });
-  return all;
+  return ({ x, y, z, out, within }) => {
+    const { units, inner } = taken(within);
+    const moves = {
+      x: along(JSON.stringify(['x', within, x, 0])),
+      y: along(JSON.stringify(['y', within, y, 0])),
+      z: along(JSON.stringify(['z', within, z, out])),
+    };
+    const all = new Map<string, Vector>();
+    units.forEach((each, at) => {
+      for (const { id } of each.parts) {
+        const own = inner.get(id) ?? NOWHERE;
+        const moved = (axis: Axis): number => (moves[axis][at] ?? 0) + own[axis];
+        all.set(id, vector(moved('x'), moved('y'), moved('z')));
+      }
+    });
+    return all;
+  };
 }
 
+function remembering<Key, Answer>(work: (key: Key) => Answer): (key: Key) => Answer {
+  const known = new Map<Key, Answer>();
+  return (key) => {
+    const answer = known.get(key) ?? work(key);
+    known.set(key, answer);
+    return answer;
+  };
+}
+
+/** Each drawer and each frame taken apart in itself. */
+function takenApart(members: readonly (readonly Part[])[], extents: ReadonlyMap<string, Extent>, gap: number) {
+  const inner = new Map<string, Vector>();
+  const units = members.map((parts): Unit => {
+    const single = parts.map((part) => unitOf([part], extents, undefined));
+    const [x, y, z] = AXES.map((axis) => solvedAlong(single, axis, gap, gap * INNER_OUT));
+    const moves = parts.map((_, at) => vector(x?.[at] ?? 0, y?.[at] ?? 0, z?.[at] ?? 0));
+    for (const [at, part] of parts.entries()) inner.set(part.id, moves[at] ?? NOWHERE);
+    return unitOf(parts, extents, moves);
+  });
+  return { units, inner };
+}
+
+const INNER_OUT = 1.5;
 const NOWHERE = vector(0, 0, 0);
 
 /** A drawer is one thing, and so is a frame that is glued up by itself. */
@@ -111,29 +152,25 @@ interface Order {
 }
 
 /** Halfway between the least and the greatest move that keep every order: what has room stays in the middle of it. */
-function solved(units: readonly Unit[], gap: number): readonly Vector[] {
-  const along = (axis: Axis): readonly number[] => {
-    // In the order in which the units stand, so that one round settles nearly all.
-    const place = (at: number): number => units[at]?.before[axis][0] ?? 0;
-    const orders = [...ordersAlong(units, axis, gap)].sort((a, b) => place(a.earlier) - place(b.earlier));
-    const least = units.map(() => 0);
-    settle(orders, units.length, ({ earlier, later, by }) => {
-      const wished = (least[earlier] ?? 0) + by;
-      if (wished <= (least[later] ?? 0) + 1e-9) return false;
-      least[later] = wished;
-      return true;
-    });
-    const most = units.map(() => Math.max(0, ...least));
-    settle(orders.toReversed(), units.length, ({ earlier, later, by }) => {
-      const wished = (most[later] ?? 0) - by;
-      if (wished >= (most[earlier] ?? 0) - 1e-9) return false;
-      most[earlier] = wished;
-      return true;
-    });
-    return units.map((_, at) => ((least[at] ?? 0) + (most[at] ?? 0)) / 2);
-  };
-  const [x, y, z] = [along('x'), along('y'), along('z')];
-  return units.map((_, at) => vector(x[at] ?? 0, y[at] ?? 0, z[at] ?? 0));
+function solvedAlong(units: readonly Unit[], axis: Axis, gap: number, out: number): readonly number[] {
+  // In the order in which the units stand, so that one round settles nearly all.
+  const place = (at: number): number => units[at]?.before[axis][0] ?? 0;
+  const orders = [...ordersAlong(units, axis, gap, out)].sort((a, b) => place(a.earlier) - place(b.earlier));
+  const least = units.map(() => 0);
+  settle(orders, units.length, ({ earlier, later, by }) => {
+    const wished = (least[earlier] ?? 0) + by;
+    if (wished <= (least[later] ?? 0) + 1e-9) return false;
+    least[later] = wished;
+    return true;
+  });
+  const most = units.map(() => Math.max(0, ...least));
+  settle(orders.toReversed(), units.length, ({ earlier, later, by }) => {
+    const wished = (most[later] ?? 0) - by;
+    if (wished >= (most[earlier] ?? 0) - 1e-9) return false;
+    most[earlier] = wished;
+    return true;
+  });
+  return units.map((_, at) => ((least[at] ?? 0) + (most[at] ?? 0)) / 2);
 }
 
 /** Until nothing changes; orders that contradict one another end it after as many rounds as there are units. */
@@ -145,7 +182,7 @@ function settle(orders: readonly Order[], rounds: number, apply: (order: Order) 
   }
 }
 
-function ordersAlong(units: readonly Unit[], axis: Axis, gap: number): readonly Order[] {
+function ordersAlong(units: readonly Unit[], axis: Axis, gap: number, out: number): readonly Order[] {
   const orders: Order[] = [];
   const order = (earlier: number, later: number, apart: number): void => {
     const [one, other] = [units[earlier], units[later]];
@@ -157,7 +194,7 @@ function ordersAlong(units: readonly Unit[], axis: Axis, gap: number): readonly 
     units.forEach((other, b) => {
       if (a >= b) return;
       if (one.comesOut !== other.comesOut) {
-        if (axis === 'z') order(one.comesOut ? a : b, one.comesOut ? b : a, gap * 1.5);
+        if (axis === 'z') order(one.comesOut ? a : b, one.comesOut ? b : a, out);
         return;
       }
       const isBefore = one.before[axis][1] <= other.before[axis][0] + TOUCHING_MM;
