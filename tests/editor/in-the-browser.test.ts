@@ -43,7 +43,7 @@ describe('in the browser', () => {
       await picture.waitForDrawing();
       await picture.moveLineByKeys('line between "cards" and "dice"', 'Shift+ArrowDown');
       await picture.waitForSizes('line between "cards" and "dice"', '"cards" 5-1/4", "dice" 5-3/4"');
-      await picture.press('Export as PNG');
+      await picture.press('Save PNG: Elevation');
       const png = await window.saveAs('from the browser.png');
       await picture.readout('Saved as from the browser.png').waitFor();
       expect(readFileSync(png).subarray(1, 4).toString()).toBe('PNG');

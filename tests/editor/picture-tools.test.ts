@@ -90,18 +90,18 @@ describe('sheets as files', () => {
   test('SVG and PNG of the drawing, CSV and clipboard of the table', async () => {
     await editor.inWindow('exports', async (window) => {
       const picture = await openPicture(window);
-      await picture.press('Export as SVG');
+      await picture.press('Save SVG: Elevation');
       const svg = await window.saveAs('sideboard.svg');
       await picture.readout('Saved as sideboard.svg').waitFor();
       expect(readFileSync(svg, 'utf8')).toMatch(/^<svg[^>]* width="[\d.]+mm"[\s\S]*<\/svg>\s*$/);
-      await picture.press('Export as PNG');
+      await picture.press('Save PNG: Elevation');
       const png = await window.saveAs('sideboard.png');
       await picture.readout('Saved as sideboard.png').waitFor();
       const bytes = readFileSync(png);
       expect(bytes.subarray(1, 4).toString()).toBe('PNG');
       expect(bytes.readUInt32BE(16)).toBeGreaterThan(1500);
       await picture.showSheet('Cut list');
-      await picture.press('Copy the table');
+      await picture.press('Copy table: Cut list');
       await picture.readout('on the clipboard').waitFor();
       expect(await window.clipboard()).toMatch(/^Mark\tPart\tQuantity\t/);
       await window.runCommand('Fettle: Save the Cut List as CSV');

@@ -268,6 +268,31 @@ describe('while the text is ahead of the picture', () => {
   });
 });
 
+describe('once a line has been let go', () => {
+  test('what the figures say is marked as soon as the text has changed, until the new picture is there', async () => {
+    open = await opener.open();
+    const measure = '<g class="measure x"><line x1="10" y1="4" x2="90" y2="4"/><text x="50" y="3">80</text></g>';
+    const piece = redrawn(chest(), (svg) => svg.replace('</svg>', `${measure}</svg>`));
+    await show(picture(1, { pieces: [piece] }));
+    await open.page.locator('[data-part="front/dice"]').first().click();
+    const paleness = () =>
+      open.page.evaluate(
+        `['.measure', '.part-note .derivation'].map((words) => getComputedStyle(document.querySelector(words)).opacity)`,
+      );
+    await open.page.locator('[data-division="cards|dice"]').focus();
+    await open.page.keyboard.press('ArrowDown');
+    await open.page.keyboard.press('Enter');
+    expect(await paleness()).toEqual(['1', '1']);
+    // As soon as it has been told: no time passes here in which one could read what is no longer true.
+    await open.give({ kind: 'edited', uri, version: 2 });
+    expect(await open.page.locator('#verdict').textContent()).toBe('Checking\u2026');
+    expect(await paleness()).toEqual(['0.45', '0.45']);
+    await show(picture(2, { pieces: [piece] }));
+    expect(await open.page.locator('#verdict').textContent()).toBe('fits');
+    expect(await paleness()).toEqual(['1', '1']);
+  });
+});
+
 describe('what stands below the sheet', () => {
   test('takes little room until it is given more, and that is remembered', async () => {
     open = await opener.open();

@@ -325,11 +325,13 @@ describe('what can be taken away', () => {
   test('each kind of sheet in its own forms', async () => {
     open = await opener.open();
     await show(picture(3));
-    await open.page.getByRole('button', { name: 'Export as SVG' }).click();
-    await open.page.getByRole('button', { name: 'Export as PNG' }).click();
+    await open.page.getByRole('button', { name: 'Save SVG: Elevation', exact: true }).click();
+    await open.page.getByRole('button', { name: 'Save PNG: Elevation', exact: true }).click();
     await open.page.getByRole('tab', { name: 'Cut list' }).click();
-    await open.page.getByRole('button', { name: 'Copy the table' }).click();
-    await open.page.getByRole('button', { name: 'Export as CSV' }).click();
+    await open.page.getByRole('button', { name: 'Copy table: Cut list', exact: true }).click();
+    await open.page.getByRole('button', { name: 'Save CSV: Cut list', exact: true }).click();
+    // What stands on each begins with what it does, and begins its name.
+    expect(await open.page.locator('.exports button').allTextContents()).toEqual(['Copy table', 'Save CSV']);
     const about = { uri, version: 3, piece: 0 };
     expect((await open.sent()).slice(2).filter(({ kind }) => kind !== 'look')).toEqual([
       { kind: 'export', ...about, sheet: 'elevation', format: 'svg' },

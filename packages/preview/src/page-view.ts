@@ -54,23 +54,25 @@ function buildZoom(zoom: number | 'fit'): Node {
   );
 }
 
-/** What can be taken from the sheet: each kind of sheet has its own forms. */
-function buildExports(sheet: SheetView): Node | undefined {
+/** What can be taken from the sheet: each kind of sheet has its own forms. A button's name says of which sheet. */
+function buildExports(sheet: SheetView): Node {
+  const button = (action: string, face: string, key?: string) =>
+    actionButton(action, `${face}: ${sheet.title}`, key, face);
   const shows = sheet.kind === 'later' ? sheet.shows : sheet.kind;
   switch (shows) {
     case 'drawing':
       return build(
         'div',
-        { role: 'group', 'aria-label': 'Export', class: 'exports' },
-        actionButton('export-svg', 'Export as SVG', undefined, 'SVG'),
-        actionButton('export-png', 'Export as PNG', undefined, 'PNG'),
+        { role: 'group', 'aria-label': 'Save the sheet', class: 'exports' },
+        button('export-svg', 'Save SVG'),
+        button('export-png', 'Save PNG'),
       );
     case 'table':
       return build(
         'div',
-        { role: 'group', 'aria-label': 'Export', class: 'exports' },
-        actionButton('copy-table', 'Copy the table', 'c', 'Copy'),
-        actionButton('export-csv', 'Export as CSV', undefined, 'CSV'),
+        { role: 'group', 'aria-label': 'Save the sheet', class: 'exports' },
+        button('copy-table', 'Copy table', 'c'),
+        button('export-csv', 'Save CSV'),
       );
     default:
       return shows satisfies never;

@@ -149,13 +149,18 @@ export class PicturePage implements PageActions {
     }
   }
 
-  /** A picture that is older than the text says so, unless the new one comes at once, as it mostly does. */
+  /**
+   * A picture that is older than the text says so, unless the new one comes at once, as it mostly does. Where a line was
+   * let go it says so without waiting: whoever has just moved it reads the figures now.
+   */
   #waitFor(uri: string, version: number): void {
     clearTimeout(this.#checkTimer);
-    this.#checkTimer = setTimeout(() => {
+    const say = (): void => {
       const { picture, served } = this.#state;
       if (served && picture?.uri === uri && picture.version < version) this.#show({ ...this.#state, checking: true });
-    }, patience);
+    };
+    if (this.#state.move === undefined) this.#checkTimer = setTimeout(say, patience);
+    else say();
   }
 
   #receivePicture({ frame, anew, only }: Extract<ToPage, { kind: 'picture' }>): void {

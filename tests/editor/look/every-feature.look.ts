@@ -122,7 +122,7 @@ describe.each(themes)('%s', (theme) => {
 
   look('files', async (window, _page, shoot) => {
     const picture = await openPicture(window);
-    await picture.press('Export as PNG');
+    await picture.press('Save PNG: Elevation');
     await shoot('save-as');
     await window.saveAs('sideboard.png');
     await picture.readout('Saved as sideboard.png').waitFor();
