@@ -9,6 +9,10 @@ function knownNames(known: number, names: readonly string[], say: Say): string {
   return said.length === 0 ? `only ${last} is known` : `${said.join(', ')} and ${last} are known`;
 }
 
+function oneOf(said: readonly string[]): string {
+  return [said.slice(0, -1).join(', '), said.at(-1)].filter((each) => each !== '').join(' or ');
+}
+
 /** A quoted name that nothing declares. */
 export const unknownName = defineFinding<{
   readonly name: string;
@@ -19,17 +23,20 @@ export const unknownName = defineFinding<{
   readonly known: number;
   /** A few of those that are. */
   readonly names?: readonly string[];
+  /** Names of which it is the beginning, where none is near. */
+  readonly longer?: readonly string[];
 }>({
   code: 'unknown-name',
   severity: 'error',
   title: 'A name that nothing declares',
   headline: (facts, say) =>
-    facts.nearest === ''
+    facts.nearest === '' && facts.longer === undefined
       ? `no ${facts.what} is called ${say.name(facts.name)}; ` +
         (facts.known === 0
           ? `no ${facts.what} is declared in this text or in a file it uses`
           : knownNames(facts.known, facts.names ?? [], say))
-      : `no ${facts.what} is called ${say.name(facts.name)}; did you mean ${say.name(facts.nearest)}?`,
+      : `no ${facts.what} is called ${say.name(facts.name)}; ` +
+        `did you mean ${oneOf((facts.longer ?? [facts.nearest]).map((name) => say.name(name)))}?`,
   brief: (facts, say) => `no ${facts.what} ${say.name(facts.name)}`,
   related: { nearest: (values, say) => `${say.name(String(values['name']))} is declared here` },
   mends: { 'use-nearest': (values, say) => `Write ${say.name(String(values['name']))}` },

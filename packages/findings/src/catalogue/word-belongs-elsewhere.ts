@@ -9,16 +9,22 @@ export const wordBelongsElsewhere = defineFinding<{
   readonly belongs: readonly string[];
   /** A word that may stand here and looks almost the same; empty where there is none. */
   readonly nearest: string;
+  /** The language's own word for it there, where these words are another of the trade. */
+  readonly called?: string;
 }>({
   code: 'word-belongs-elsewhere',
   severity: 'error',
   title: 'A word in the wrong place',
   headline: (facts) =>
-    `'${facts.words}' belongs in ${facts.belongs.join(' or ')}, not in ${facts.place}` +
+    (facts.called === undefined
+      ? `'${facts.words}' belongs`
+      : `for '${facts.words}' the word is '${facts.called}': it belongs`) +
+    ` in ${facts.belongs.join(' or ')}, not in ${facts.place}` +
     (facts.nearest === '' ? '' : `; here it may be '${facts.nearest}'`),
   brief: (facts) => `'${facts.words}' in the wrong place`,
   related: {},
   mends: {
+    'say-there': (values) => `Say '${values['words']}' of '${values['word']}'`,
     'use-nearest': (values) => `Write '${values['word']}'`,
     remove: (values) => `Take out '${values['words']}'`,
   },

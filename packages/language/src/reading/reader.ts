@@ -63,6 +63,12 @@ export function headOrigin(context: ReadContext, statement: Statement): Origin {
   return { unit: context.unit.id, start: start - context.unit.start, end: end - context.unit.start };
 }
 
+/** The last of what a statement says before its brace: what is added to it follows there. */
+export function endOfHead(context: ReadContext, statement: Statement): Origin {
+  const last = statement.parts.at(-1);
+  return last === undefined ? headOrigin(context, statement) : originOf(context, last);
+}
+
 /** One statement, read by the phrases of its vocabulary entry. `Pattern` keeps misspelt phrases out of the code. */
 export class Reader<Pattern extends string> {
   readonly statement: Statement;

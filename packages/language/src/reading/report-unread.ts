@@ -18,9 +18,10 @@ import { saysWhatHoldsIt } from './inside-braces.ts';
 import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
 import { phrasesHalfSaid } from './phrases-half-said.ts';
-import { headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
+import { endOfHead, headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
 import { sizeOfWhatIn, unitApartIn } from './sizes-half-said.ts';
 import { entryUnit } from './text-units.ts';
+import { mostHomes, saidElsewhereIn, sizeAsItsName } from './words-of-the-trade.ts';
 
 /** Says what in this statement, and in its body, means nothing, is not known or is not computed yet. */
 export function reportUnread(context: ReadContext, statement: Statement): void {
@@ -32,16 +33,12 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
     const at = { ...origin, end: origin.start + statement.head.length };
     const container = statement.$container;
     const place = container.$type === 'Statement' ? placeWords(specOf(container as Statement).spec) : 'a file';
-    reportWord(
-      context,
-      at,
-      originOf(context, statement),
-      statement.head,
-      place,
-      spec.word,
-      homesOfStatement(statement.head),
-      wordsBeside(statement),
-    );
+    const whole = originOf(context, statement);
+    const beside = wordsBeside(statement);
+    if (spec.word === '' && saidElsewhereIn(context, statement, at, place, beside)) return;
+    const short = spec.word === '' ? sizeAsItsName(statement, beside) : [];
+    const homes = homesOfStatement(statement.head);
+    reportWord(context, short.length === 0 ? at : whole, whole, statement.head, place, spec.word, homes, beside, short);
     // One cause, one finding: nothing below an unknown statement is judged.
     if (spec.word === '') return;
   }
@@ -69,7 +66,7 @@ function isOfWhatHoldsIt(context: ReadContext, statement: Statement): boolean {
   const { spec } = specOf(holder);
   const words = statement.$cstNode?.text.trim() ?? '';
   const at = originOf(context, statement);
-  const after = headEnd(context, holder);
+  const after = endOfHead(context, holder);
   const remove = { kind: 'remove', at } as const;
   context.findings.push(
     saidInsideBraces.at(
@@ -88,12 +85,6 @@ function isOfWhatHoldsIt(context: ReadContext, statement: Statement): boolean {
     ),
   );
   return true;
-}
-
-/** The last of what a statement says before its brace. */
-function headEnd(context: ReadContext, statement: Statement): Origin {
-  const last = statement.parts.at(-1);
-  return last === undefined ? headOrigin(context, statement) : originOf(context, last);
 }
 
 /** The statements that may stand where this one stands. */
@@ -119,6 +110,7 @@ function reportNames(context: ReadContext, statement: Statement, phrases: readon
       const all = visibleNames(context.documents, context.unit.document, statement, kind);
       const near = nearestName(name, [...all.keys()]);
       const meant = near === undefined ? undefined : all.get(near)?.statement;
+      const longer = near === undefined ? longerNames(name, statement, [...all.keys()]) : [];
       context.findings.push(
         unknownName.at(
           originOf(context, part),
@@ -128,29 +120,42 @@ function reportNames(context: ReadContext, statement: Statement, phrases: readon
             nearest: near ?? '',
             known: all.size,
             names: [...all.keys()].slice(0, mostNamesSaid),
+            ...(longer.length === 0 ? {} : { longer }),
           },
           {
             related:
               meant === undefined
                 ? []
                 : [{ role: 'nearest', values: { name: near ?? '' }, origin: declaredAt(context, statement, meant) }],
-            mends:
-              near === undefined
-                ? []
-                : [
-                    {
-                      how: 'use-nearest',
-                      safe: isOnlyNear(name, near, all.keys()),
-                      values: { name: near },
-                      changes: [{ kind: 'set-name', at: originOf(context, part), name: near }],
-                    },
-                  ],
+            mends: (near === undefined ? longer : [near]).map((each) => ({
+              how: 'use-nearest',
+              safe: each === near && isOnlyNear(name, near, all.keys()),
+              values: { name: each },
+              changes: [{ kind: 'set-name', at: originOf(context, part), name: each }],
+            })),
           },
         ),
       );
     }
   }
 }
+
+/**
+ * The names of which this is the beginning: `"birch ply"` for `"birch ply 3/4"`. Those whose last word the statement says
+ * anyhow, such as its thickness, come first.
+ */
+function longerNames(name: string, statement: Statement, known: readonly string[]): readonly string[] {
+  const begins = `${name.trim().toLowerCase()} `;
+  if (begins === ' ') return [];
+  const said = new Set(statement.parts.map((part) => part.$cstNode?.text));
+  const isSaid = (each: string) => said.has(each.split(' ').at(-1));
+  return known
+    .filter((each) => each.toLowerCase().startsWith(begins))
+    .sort((a, b) => Number(isSaid(b)) - Number(isSaid(a)))
+    .slice(0, mostLonger);
+}
+
+const mostLonger = 3;
 
 /** Where a name is declared, also in another file or in another part of this one. */
 function declaredAt(context: ReadContext, from: Statement, declaration: Statement): Origin {
@@ -269,7 +274,7 @@ function reportWord(
           values: { word: nearest },
           changes: [{ kind: 'set-words', at, words: nearest }],
         };
-  const belongs = homes.filter((each) => each !== place).slice(0, 3);
+  const belongs = homes.filter((each) => each !== place).slice(0, mostHomes);
   const begun = nearest === '' && shortFor.length === 0 ? wordsBegun(words, [...known, ...beside]) : [];
   context.findings.push(
     belongs.length === 0

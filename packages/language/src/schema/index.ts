@@ -5,6 +5,7 @@ export { fileNoun, pieceNoun, unknownNoun } from './piece.ts';
 import { nearestName } from '../names/nearest.ts';
 import { type Noun, type StatementSpec, statement } from './phrase.ts';
 import { unknownNoun } from './piece.ts';
+import { sameWords } from './trade-words.ts';
 
 /** Stands in for a word that means nothing here, so that what follows it still has a shape. */
 export const unknownStatement: StatementSpec = statement('', 'Not known here.', { body: () => unknownNoun });
@@ -21,7 +22,10 @@ export interface AfterWord {
   readonly hasBody: boolean;
 }
 
-/** The statement a word opens in this noun; a misspelt word is taken for the nearest one that suits what follows it. */
+/**
+ * The statement a word opens in this noun; another word of the trade is taken for the language's own, a misspelt one for the
+ * nearest that suits what follows it.
+ */
 export function findStatement(noun: Noun, word: string, after: AfterWord): FoundStatement {
   const lower = word.toLowerCase();
   const exact = noun.statements.get(lower);
@@ -30,10 +34,12 @@ export function findStatement(noun: Noun, word: string, after: AfterWord): Found
   const known = takenFor.get(noun)?.get(key);
   if (known !== undefined) return known;
   const suiting = [...noun.statements.values()].sort((a, b) => misfits(a, after) - misfits(b, after));
-  const near = nearestName(
-    lower,
-    suiting.map((spec) => spec.word),
-  );
+  const near =
+    sameWords(lower).find((same) => noun.statements.has(same)) ??
+    nearestName(
+      lower,
+      suiting.map((spec) => spec.word),
+    );
   const spec = near === undefined ? undefined : noun.statements.get(near);
   const found: FoundStatement = { spec: spec ?? unknownStatement, exact: false };
   remember(noun, key, found);
