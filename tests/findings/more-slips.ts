@@ -55,6 +55,25 @@ const better: readonly {
     declared: 'hinge "second butt" butt, 2 long, leaf 5/8 wide, 5/32 closed',
     piece: ['hinges "butt" at right', 'hinges "butt", "second butt" at right'],
   },
+  {
+    code: 'drawer-without-play',
+    declared:
+      'hinge "cup" concealed, cup 35mm wide, cup 12mm deep, gap and cup distance 1/4 together, opens 165 degrees, open door 1/4 into opening, stands 0 into opening',
+    piece: [
+      'drawer "tools" { box 18-1/2 wide }',
+      'door "tools" hinged left { hinges "cup"   inside, 5/32 clear at left { drawer "pegs" { clear 1/8 below } } }',
+    ],
+  },
+  {
+    code: 'drawer-without-play',
+    declared: '',
+    piece: ['box 18-1/2 wide', 'clear 0 above'],
+  },
+  {
+    code: 'drawer-without-play',
+    declared: '',
+    piece: ['box 18-1/2 wide', 'box 10-1/4 high   clear 1/4 below, 0 above'],
+  },
   { code: 'hinge-leaf-too-wide', declared: 'hinge "narrow butt" butt, 2 long, leaf 1/2 wide, 5/32 closed' },
   { code: 'hinge-thinner-than-gap', declared: 'hinge "thick butt" butt, 2 long, leaf 5/8 wide, 5/32 closed' },
   {

@@ -27,6 +27,7 @@ export { drawerBottomTooThick } from './catalogue/drawer-bottom-too-thick.ts';
 export { type BoxClash, drawerBoxDoesNotFit } from './catalogue/drawer-box-does-not-fit.ts';
 export { drawerCannotBeLiftedIn } from './catalogue/drawer-cannot-be-lifted-in.ts';
 export { drawerTooWideForItsDepth } from './catalogue/drawer-too-wide-for-its-depth.ts';
+export { drawerWithoutPlay } from './catalogue/drawer-without-play.ts';
 export { drawersWithoutSlides } from './catalogue/drawers-without-slides.ts';
 export { edgingAcrossGrain } from './catalogue/edging-across-grain.ts';
 export { edgingLeavesNoCore } from './catalogue/edging-leaves-no-core.ts';

@@ -38,7 +38,7 @@ piece "cupboard" {
   face ${face} {
     ${door} { hinges "butt 2"   ${inside} { ${within} } }
     fronts thick 3/4
-    drawers { sides thick 1/2   bottom thick 1/4   corners butt   clear 1/4 below   ${drawers} }
+    drawers { sides thick 1/2   bottom thick 1/4   corners butt   ${drawers.includes('clear') ? '' : 'clear 1/4 below'}   ${drawers} }
   }
 }`;
 }
@@ -203,5 +203,37 @@ describe('hinges whose entries say too little for drawers behind their door', ()
     const { codes, notes: found } = await pieceIn(cupboard({ hinge: cup(', stands 3/4 into opening') }));
     expect(codes).toContain('inside-drawer-meets-door');
     expect(found).not.toContain('hinge-reach-assumed');
+  });
+});
+
+describe('drawers that just touch', () => {
+  const told = async (asked: Asked) => (await pieceIn(cupboard(asked))).told;
+  const cup =
+    'hinge "butt 2" concealed, cup 35mm wide, cup 12mm deep, gap and cup distance 1/4 together, plate 37mm from front, opens 165 degrees, open door 3/4 into opening, stands 1/2 into opening';
+  const beside = (size: string) => ({
+    hinge: cup,
+    inside: `inside, ${size} clear at left`,
+    within: 'drawer "tins"',
+    drawers: '',
+  });
+
+  it('bind beside the open door', async () => {
+    // Beyond the gap of 1/8: 5/8 make 3/4, as far as the door stands in.
+    expect(await told(beside('5/8'))).toEqual([
+      'drawer-without-play: "tins" has 0" free beside the open door or its hinge: with less than 1/32" it binds (common practice)',
+    ]);
+    expect(await told(beside('21/32'))).toEqual([]);
+  });
+
+  it('bind over the box, and under one that hangs on slides', async () => {
+    const clear = (words: string) => ({ within: 'drawer "tins"', drawers: `slides "14"   clear ${words}` });
+    const box = (words: string) => told({ ...clear(words) });
+    expect(await box('1/4 below, 0 above')).toEqual([
+      'drawer-without-play: "tins" has 0" free over its box: with less than 1/32" it binds (common practice)',
+    ]);
+    expect(await box('0 below, 1/4 above')).toEqual([
+      'drawer-without-play: "tins" has 0" free under its box, which hangs on its slides or runners: with less than 1/32" it binds (common practice)',
+    ]);
+    expect(await box('1/32 below, 1/32 above')).toEqual([]);
   });
 });

@@ -5,6 +5,7 @@ import type { SlideEntry } from '../design/slide-design.ts';
 import type { CarcaseLayout, LaidCell } from '../evaluation.ts';
 import { type LaidDrawer, laidDrawers } from '../parts/laid-drawers.ts';
 import { boxFindings } from './drawer-boxes.ts';
+import { playFindings } from './running-clearances.ts';
 import { depthNeeded, suitsBox } from './suits-box.ts';
 import { givenAt } from './written-sizes.ts';
 
@@ -19,7 +20,7 @@ export function drawerFindings(
   slides: readonly SlideEntry[],
 ): readonly Finding[] {
   const drawers = laidDrawers(face, layout, root);
-  return [...slideFindings(design, drawers, slides), ...boxFindings(drawers, slides)];
+  return [...slideFindings(design, drawers, slides), ...boxFindings(drawers, slides), ...playFindings(drawers, layout)];
 }
 
 /** Whether the slides of this drawer need more depth than there is behind its front. */

@@ -86,6 +86,14 @@ export const BESIDE_BOX = pair(
   '1 mm',
   (size) => `a box without slides runs with ${size} at each side, common practice`,
 );
+/** What binds with less: at both sides of a drawer together, over it, and beside whatever it comes out past. */
+export const RUNNING_CLEARANCE = pair(
+  inch(1, 32),
+  '1/32 inch',
+  mm(1),
+  '1 mm',
+  (size) => `a drawer needs ${size} to run freely, common practice`,
+);
 export const BEHIND_BOX = pair(
   inch(1, 2),
   '1/2 inch',

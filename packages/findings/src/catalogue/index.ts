@@ -26,6 +26,7 @@ import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { drawerCannotBeLiftedIn } from './drawer-cannot-be-lifted-in.ts';
 import { drawerTooWideForItsDepth } from './drawer-too-wide-for-its-depth.ts';
+import { drawerWithoutPlay } from './drawer-without-play.ts';
 import { drawersWithoutSlides } from './drawers-without-slides.ts';
 import { edgingAcrossGrain } from './edging-across-grain.ts';
 import { edgingLeavesNoCore } from './edging-leaves-no-core.ts';
@@ -319,6 +320,7 @@ const kinds: readonly AnyKind[] = [
   drawerBottomTooThick,
   drawerBoxDoesNotFit,
   drawersWithoutSlides,
+  drawerWithoutPlay,
   drawerTooWideForItsDepth,
   drawerCannotBeLiftedIn,
   emptyGroup,

@@ -52,7 +52,7 @@ piece "pantry" {
   face inset, gap 1/8 {
     door "pantry" hinged left {
       hinges "butt"
-      inside, 7/8 clear at left { drawer "tins"   drawer "jars"  }
+      inside, 1 clear at left { drawer "tins"   drawer "jars"  }
     }
     fronts thick 3/4
     drawers { sides thick 1/2   bottom thick 1/4   clear 1/8 below }

@@ -1,5 +1,6 @@
 import {
   type Change,
+  drawerWithoutPlay,
   type Finding,
   insideDrawerMeetsDoor,
   insideDrawerMeetsHinge,
@@ -18,6 +19,7 @@ import { Length, type LengthUnit } from '../../length/length.ts';
 import { upToMark } from '../../length/ruler-marks.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import { type LaidDrawer, laidDrawers } from '../../parts/laid-drawers.ts';
+import { RUNNING_CLEARANCE, usual } from '../../tables/trade-habits.ts';
 import { limitIn, USUAL_MARK } from '../../tables/trade-limits.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
@@ -37,9 +39,11 @@ export function insideDoorFindings(one: TradeCase): readonly Finding[] {
     const own = plans.filter(({ leaf }) => leaf.laid === door.laid);
     const inside = drawers.filter(({ cell }) => door.fronts.some(({ laid }) => laid.cell === cell));
     const struck = meetingDoor(door, own, inside, unit);
+    const atHinges = meetingHinge(door, own, inside, unit);
     return [
       ...struck,
-      ...meetingHinge(door, own, inside, unit),
+      ...atHinges,
+      ...(struck.length + atHinges.length > 0 ? [] : barelyPast(door, own, inside, unit)),
       ...(inside.length === 0 ? [] : assumedReach(own, struck.length > 0)),
       ...pulls(door, one),
     ];
@@ -100,7 +104,10 @@ function meetingDoor(
         clear,
         difference: stands.minus(clear),
       },
-      { related: relatedOf(struck, plan), mends: clearMends(door, struck, drawers, unit) },
+      {
+        related: relatedOf(struck, plan),
+        mends: clearMends(door, struck, drawers, unit, usual(RUNNING_CLEARANCE, unit).length),
+      },
     ),
   ];
 }
@@ -128,7 +135,44 @@ function meetingHinge(
         clear,
         difference: stands.minus(clear),
       },
-      { related: relatedOf(struck, plan), mends: clearMends(door, struck, drawers, unit) },
+      {
+        related: relatedOf(struck, plan),
+        mends: clearMends(door, struck, drawers, unit, usual(RUNNING_CLEARANCE, unit).length),
+      },
+    ),
+  ];
+}
+
+/** Fronts that just come out past what stands there: what touches does not run. */
+function barelyPast(
+  door: Behind,
+  plans: readonly HingePlan[],
+  drawers: readonly LaidDrawer[],
+  unit: LengthUnit,
+): readonly Finding[] {
+  const limit = usual(RUNNING_CLEARANCE, unit).length;
+  const tight = plans.flatMap((plan) => {
+    const { standsIn, openDoorIn } = plan.hinge;
+    const past = (stands: Length) => inTheWay(door, plan, stands.max(Length.zero).plus(limit));
+    // How far a door stands in is known from its data sheet alone; what is worked out is never too little.
+    return [
+      ...(openDoorIn === undefined ? [] : past(openDoorIn.length)),
+      ...(standsIn === undefined ? [] : past(standsIn.length).filter(isAtHinge)),
+    ];
+  });
+  const worst = worstOf(tight);
+  if (worst === undefined) return [];
+  const { plan, drawer, stands, clear } = worst;
+  return [
+    drawerWithoutPlay.at(
+      placeOf(door, plan.side),
+      {
+        ...whoIs(drawer.laid.cell, drawer.group),
+        where: 'door',
+        left: clear.minus(stands.minus(limit)),
+        limit,
+      },
+      { related: relatedOf(tight, plan), mends: clearMends(door, tight, drawers, unit, Length.zero) },
     ),
   ];
 }
@@ -182,15 +226,16 @@ function relatedOf(struck: readonly InTheWay[], { hinge }: HingePlan) {
   return [{ role: 'hinge', values: { hinge: hinge.name }, origin: hinge.origin }, ...drawers];
 }
 
-/** Farther from each end where something stands in the way, with packers that bring their slides out by as much. */
+/** Farther from each end where something stands in the way, with packers that bring their slides out by as much. `play`: beyond what is in the way. */
 function clearMends(
   { inside }: Behind,
   struck: readonly InTheWay[],
   drawers: readonly LaidDrawer[],
   unit: LengthUnit,
+  play: Length,
 ): readonly Mend[] {
   const sides = [...new Set(struck.map(({ plan }) => plan.side))];
-  const missing = struck.reduce((most, { stands, clear }) => most.max(stands.minus(clear)), Length.zero);
+  const missing = struck.reduce((most, { stands, clear }) => most.max(stands.minus(clear)), Length.zero).plus(play);
   const said = sides.flatMap((side) => inside.clear[side]?.length ?? Length.zero);
   const size = upToMark(
     said.reduce((most, each) => most.max(each), Length.zero).plus(missing),
