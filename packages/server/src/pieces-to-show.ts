@@ -1,4 +1,4 @@
-import { type Evaluation, type Part, type PiecesTogether, piecesTogether } from '@fettle/engine';
+import { type Evaluation, type Part, type PiecesTogether, piecesTogether, turnAmongAll } from '@fettle/engine';
 import type { EvaluatedDocument, EvaluatedPiece } from '@fettle/language';
 
 /** The pieces of a text, and behind them all of them as one where there are several: what is bought and cut together. */
@@ -16,10 +16,10 @@ const known = new WeakMap<EvaluatedDocument, readonly EvaluatedPiece[]>();
 
 /** Whose words a part is written in: of all pieces as one each part is its own piece's. */
 export function ownerOf(piece: EvaluatedPiece, part: Pick<Part, 'id'>): EvaluatedPiece {
-  return owners.get(piece)?.get(part.id) ?? piece;
+  return owners.get(piece)?.[turnAmongAll(part.id) - 1] ?? piece;
 }
 
-const owners = new WeakMap<EvaluatedPiece, ReadonlyMap<string, EvaluatedPiece>>();
+const owners = new WeakMap<EvaluatedPiece, readonly EvaluatedPiece[]>();
 
 /** By the first of its pieces: as long as none of them changed it is the same object, so that its plans are found again. */
 const keptTogether = new WeakMap<Evaluation, PiecesTogether>();
@@ -48,7 +48,6 @@ function allPieces(pieces: readonly EvaluatedPiece[]): EvaluatedPiece | undefine
     evaluation,
     range: { start: Math.min(...ranges.map(({ start }) => start)), end: Math.max(...ranges.map(({ end }) => end)) },
   };
-  const whose = pieces.flatMap((piece) => piece.evaluation.parts.map(() => piece));
-  owners.set(all, new Map(evaluation.parts.map(({ id }, at) => [id, whose[at] ?? all])));
+  owners.set(all, pieces);
   return all;
 }

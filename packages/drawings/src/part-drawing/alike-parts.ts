@@ -30,7 +30,6 @@ function times(turned: Turned): number {
 }
 
 interface Group {
-  readonly frame: PartFrame;
   readonly same: Part[];
   readonly mirrored: Part[];
   readonly shape: Shape;
@@ -43,13 +42,14 @@ const byMark = new Intl.Collator('en', { numeric: true });
 export function alikeParts(parts: readonly Part[]): readonly AlikeParts[] {
   const found: Group[] = [];
   const byOutline = new Map<string, Group[]>();
+  const distances: Distances = new Map();
   const sorted = [...parts].sort((a, b) => byMark.compare(a.mark, b.mark));
   for (const part of sorted) {
     const laid = laidDown(part);
     const outline = outlineOf(laid);
     const candidates = byOutline.get(outline) ?? [];
     byOutline.set(outline, candidates);
-    const shape = new Shape(laid);
+    const shape = new Shape(laid, distances);
     const turned = candidates
       .map((group) => ({ group, turn: SAME_FIRST.find((turn) => group.shape.key(turn) === shape.key(STRAIGHT)) }))
       .find(({ turn }) => turn !== undefined);
@@ -57,38 +57,70 @@ export function alikeParts(parts: readonly Part[]): readonly AlikeParts[] {
       (times(turned.turn) % 2 === 1 ? turned.group.mirrored : turned.group.same).push(part);
       continue;
     }
-    const group = { frame: frameOf(part), same: [part], mirrored: [], shape };
+    const group = { same: [part], mirrored: [], shape };
     found.push(group);
     candidates.push(group);
   }
-  return found.map(({ frame, same, mirrored }) => ({ frame, same, mirrored }));
+  return found.map(({ same, mirrored, shape }) => new Alike(same, mirrored, shape.part));
+}
+
+/** How the first of them lies is worked out where it is drawn: most often one only asks how many there are. */
+class Alike implements AlikeParts {
+  readonly same: readonly Part[];
+  readonly mirrored: readonly Part[];
+  readonly #first: Part;
+  #frame: PartFrame | undefined;
+
+  constructor(same: readonly Part[], mirrored: readonly Part[], first: Part) {
+    this.same = same;
+    this.mirrored = mirrored;
+    this.#first = first;
+  }
+
+  get frame(): PartFrame {
+    this.#frame ??= frameOf(this.#first);
+    return this.#frame;
+  }
 }
 
 /** What is told without any reckoning; parts that differ in it are not alike. */
 function outlineOf({ part, size }: LaidPart): string {
-  return JSON.stringify([
-    part.stock?.name ?? null,
+  return [
+    JSON.stringify(part.stock?.name ?? null),
     part.role,
     part.grain === 'none',
     ...LOCALS.map((local) => size[local].exactInches),
-    part.features.map(({ kind, solid }) => `${kind} ${solid.kind}`).sort(),
     part.edging.length,
-  ]);
+    ...part.features.map(({ kind, solid }) => `${kind} ${solid.kind}`).sort(),
+  ].join();
 }
+
+/** A number for each distance that occurs: numbers are compared and put in order sooner than fractions. */
+type Distances = Map<string, number>;
+
+/** As many as three of them fit into one exact number. */
+const MOST_DISTANCES = 2 ** 17;
 
 /** What is done to a part and where, as a text that is the same for the same work. Worked out no further than asked. */
 class Shape {
   readonly #laid: LaidPart;
+  readonly #distances: Distances;
   readonly #keys = new Map<Turned, string>();
   /** Distances are the same objects wherever several features begin at the same place. */
-  readonly #places: Readonly<Record<Local, readonly [straight: Map<Length, string>, over: Map<Length, string>]>> = {
+  readonly #places: Readonly<Record<Local, readonly [straight: Map<Length, number>, over: Map<Length, number>]>> = {
     along: [new Map(), new Map()],
     across: [new Map(), new Map()],
     thin: [new Map(), new Map()],
   };
 
-  constructor(laid: LaidPart) {
+  /** Shapes are compared only among those that number their distances together. */
+  constructor(laid: LaidPart, distances: Distances) {
     this.#laid = laid;
+    this.#distances = distances;
+  }
+
+  get part(): Part {
+    return this.#laid.part;
   }
 
   /** `turned` is one of `ALL_TURNS` or `STRAIGHT`. */
@@ -104,7 +136,7 @@ class Shape {
   #work(turned: Turned): string {
     const { part, along, across, thin } = this.#laid;
     const axes = { along, across, thin } as const;
-    const place = (local: Local, at: Length): string =>
+    const place = (local: Local, at: Length): number =>
       this.#place(local, part.blank[axes[local]].start.length, at, turned);
     const side = (face: FaceOfPart): string => {
       const local = LOCALS.find((each) => axes[each] === face.slice(1)) ?? 'along';
@@ -115,49 +147,68 @@ class Shape {
       .map(({ kind, solid, entry }) => `${kind} ${side(entry)} ${solidKey(solid, axes, place)}`)
       .sort();
     const edging = part.edging.map(({ at, thickness }) => `${side(at)}${thickness.length.exactInches}`);
-    return JSON.stringify([...cuts, ...edging.sort()]);
+    return [...cuts, ...edging.sort()].join();
   }
 
-  #place(local: Local, origin: Length, at: Length, turned: Turned): string {
+  #place(local: Local, origin: Length, at: Length, turned: Turned): number {
     const known = this.#places[local][turned[local] ? 1 : 0];
-    let words = known.get(at);
-    if (words === undefined) {
+    let number = known.get(at);
+    if (number === undefined) {
       const from = at.minus(origin);
-      words = (turned[local] ? this.#laid.size[local].minus(from) : from).exactInches;
-      known.set(at, words);
+      number = this.#numberOf(turned[local] ? this.#laid.size[local].minus(from) : from);
+      known.set(at, number);
     }
-    return words;
+    return number;
+  }
+
+  #numberOf({ exactInches }: Length): number {
+    const known = this.#distances.get(exactInches);
+    if (known !== undefined) return known;
+    const number = this.#distances.size;
+    this.#distances.set(exactInches, number);
+    return number;
   }
 }
 
 function solidKey(
   solid: Solid,
   axes: Readonly<Record<Local, 'x' | 'y' | 'z'>>,
-  place: (local: Local, at: Length) => string,
+  place: (local: Local, at: Length) => number,
 ): string {
+  const ends = (local: Local, { from, to }: { readonly from: Length; readonly to: Length }): string => {
+    const [one, other] = [place(local, from), place(local, to)];
+    return one < other ? `${one} ${other}` : `${other} ${one}`;
+  };
   switch (solid.kind) {
     case 'box':
-      return LOCALS.flatMap((local) =>
-        [place(local, solid[axes[local]].from), place(local, solid[axes[local]].to)].sort(),
-      ).join(' ');
-    case 'convex':
+      return LOCALS.map((local) => ends(local, solid[axes[local]])).join(' ');
+    case 'convex': {
+      const { along, across, thin } = axes;
       return solid.corners
-        .map((corner) => LOCALS.map((local) => place(local, corner[axes[local]])).join(','))
-        .sort()
+        .map((corner) =>
+          joined(place('along', corner[along]), place('across', corner[across]), place('thin', corner[thin])),
+        )
+        .sort((a, b) => (a < b ? -1 : a > b ? 1 : 0))
         .join(' ');
+    }
     case 'cylinder': {
       const { axis, along, centre, sweptTo = centre, radius } = solid;
       const across = (['x', 'y', 'z'] as const).filter((each) => each !== axis);
       const local = (name: 'x' | 'y' | 'z'): Local => LOCALS.find((each) => axes[each] === name) ?? 'along';
       const centres = [centre, sweptTo].map((each) =>
-        across.map((name, at) => `${local(name)}${place(local(name), each[at === 0 ? 0 : 1])}`).join(','),
+        across.map((name, at) => `${local(name)}${place(local(name), each[at === 0 ? 0 : 1])}`).join(),
       );
-      const ends = [place(local(axis), along.from), place(local(axis), along.to)].sort();
-      return [local(axis), ...ends, radius.exactInches, ...centres.sort()].join(' ');
+      return [local(axis), ends(local(axis), along), radius.exactInches, ...centres.sort()].join(' ');
     }
     default: {
       const unknown: never = solid;
       return unknown;
     }
   }
+}
+
+/** Three distances as one: a number where that is exact. */
+function joined(along: number, across: number, thin: number): number | string {
+  const isExact = Math.max(along, across, thin) < MOST_DISTANCES;
+  return isExact ? (along * MOST_DISTANCES + across) * MOST_DISTANCES + thin : `${along},${across},${thin}`;
 }

@@ -7,7 +7,7 @@ import {
   type Table,
   toSvg,
 } from '@fettle/drawings';
-import type { BuyingPlan, Evaluation } from '@fettle/engine';
+import { type BuyingPlan, type Evaluation, isTogether } from '@fettle/engine';
 import type { EvaluatedPiece } from '@fettle/language';
 import type { PlanSheetMaker, SheetOption } from './sheet-maker.ts';
 
@@ -34,8 +34,23 @@ function tableSheet(
 
 /** Stocks that parts are made of, in the order of the parts: known without any plan. */
 function stocks({ evaluation }: EvaluatedPiece): readonly SheetOption[] {
-  const names = evaluation.parts.flatMap(({ stock, edging }) => [stock, ...edging.map((strip) => strip.stock)]);
-  return [...new Set(names.flatMap((stock) => stock?.name ?? []))].map((name) => ({ id: name, words: `“${name}”` }));
+  return stockNames(evaluation).map((name) => ({ id: name, words: `“${name}”` }));
+}
+
+const knownNames = new WeakMap<Evaluation, readonly string[]>();
+
+/** Of all pieces as one those of each, most of which an edit leaves as they were. */
+function stockNames(evaluation: Evaluation): readonly string[] {
+  const known = knownNames.get(evaluation);
+  if (known !== undefined) return known;
+  const names = isTogether(evaluation)
+    ? evaluation.pieces.flatMap(stockNames)
+    : evaluation.parts.flatMap(({ stock, edging }) =>
+        [stock, ...edging.map((strip) => strip.stock)].flatMap((each) => each?.name ?? []),
+      );
+  const distinct = [...new Set(names)];
+  knownNames.set(evaluation, distinct);
+  return distinct;
 }
 
 function drawn(evaluation: Evaluation, plan: BuyingPlan, stock: string | undefined): Drawing {

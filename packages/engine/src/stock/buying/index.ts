@@ -15,7 +15,7 @@ export type { LaidArea, LaidPiece, LaidRun, LaidStock, PartedPiece, SawCut } fro
 export { type OffcutToKeep, offcutsToKeep, type StockAfter, stockAfter } from './offcuts-to-keep.ts';
 export { type PieceWeight, pieceWeight } from './piece-weight.ts';
 export type { PieceToCut } from './pieces-to-cut.ts';
-export { isTogether, type PiecesTogether, piecesTogether } from './pieces-together.ts';
+export { isTogether, type PiecesTogether, piecesTogether, turnAmongAll } from './pieces-together.ts';
 export {
   type BuyingPlan,
   buyingPlanOf,

@@ -18,7 +18,7 @@ export function piecesTogether(name: string, pieces: readonly Evaluation[]): Pie
   return {
     design: { ...design, name, size: { origin: design.size.origin } },
     layout: {},
-    parts: pieces.flatMap(({ parts }, at) => parts.map((part) => partOf(part, at + 1))),
+    parts: pieces.flatMap((piece, at) => partsAmongAll(piece, at + 1)),
     joints: [],
     hardware: [],
     ...(first.machines === undefined ? {} : { machines: first.machines }),
@@ -34,6 +34,27 @@ export function isTogether(evaluation: Evaluation): evaluation is PiecesTogether
 /** Its name among the parts of all pieces. */
 export function idAmongAll(id: string, turn: number): string {
   return `${turn}/${id}`;
+}
+
+/** Whose a part is, by its name among all: the turn of its piece, counted from 1. */
+export function turnAmongAll(id: string): number {
+  return Number(id.slice(0, id.indexOf('/')));
+}
+
+interface Renamed {
+  readonly turn: number;
+  readonly parts: readonly Part[];
+}
+
+/** An edit changes one piece; the parts of all others are named already. */
+const knownParts = new WeakMap<Evaluation, Renamed>();
+
+function partsAmongAll(piece: Evaluation, turn: number): readonly Part[] {
+  const known = knownParts.get(piece);
+  if (known?.turn === turn) return known.parts;
+  const parts = piece.parts.map((part) => partOf(part, turn));
+  knownParts.set(piece, { turn, parts });
+  return parts;
 }
 
 function partOf(part: Part, turn: number): Part {
