@@ -1,4 +1,4 @@
-import type { Evaluation } from '@fettle/engine';
+import type { Evaluation, Units } from '@fettle/engine';
 import { bayGroups, bayNames } from './bay-names.ts';
 import { type Chain, type ElevationChains, elevationChains } from './dimension-chains.ts';
 import { type LaneSide, type Lanes, laneBoxes, layLanes, type PaperChain } from './dimension-lanes.ts';
@@ -70,18 +70,21 @@ export function composeView(
   const chains = elevationChains(evaluation, mostLanes);
   const units = evaluation.design.units;
   const paper = (axis: 'x' | 'y', list: readonly Chain[]): PaperChain[] =>
-    list.map((chain) => ({
-      id: chain.id,
-      caption: cleanName(chain.caption),
-      stretches: chain.stretches.map((stretch) => {
-        const start = realMm(stretch.start) * to.factor;
-        const end = realMm(stretch.end) * to.factor;
-        const figure = figureOnSheet(stretch.end.minus(stretch.start), units);
-        return axis === 'x'
-          ? { from: to.x + start, to: to.x + end, figure }
-          : { from: to.y - end, to: to.y - start, figure };
-      }),
-    }));
+    list.map((chain) => {
+      const figures = figuresOf(chain, units);
+      return {
+        id: chain.id,
+        caption: cleanName(chain.caption),
+        stretches: chain.stretches.map((stretch, at) => {
+          const start = realMm(stretch.start) * to.factor;
+          const end = realMm(stretch.end) * to.factor;
+          const figure = figures[at] ?? '';
+          return axis === 'x'
+            ? { from: to.x + start, to: to.x + end, figure }
+            : { from: to.y - end, to: to.y - start, figure };
+        }),
+      };
+    });
 
   // What stands beside the piece first: it may reach beyond its top and foot, and what lies above and below gives way.
   const [low, high] = stretched(outside.top, outside.bottom, roomHigh - 62);
@@ -166,20 +169,32 @@ export function composeView(
   ];
   const writesNearly = lanes.some(([, side]) => side.texts.some((text) => text.text.startsWith(NEARLY)));
   const nearly = writesNearly ? nearlyWords(units) : undefined;
+  const fronts = frontIds(view);
   const labelsLeftOut = zones.flatMap((zone) => zone.leftOut).length + bays.leftOut;
   const figuresLeftOut = lanes.reduce((sum, [, side]) => sum + side.leftOut, 0);
   return {
     draw,
-    extent: extentOf([beside, ...writing], lanes),
+    extent: extentOf(beside, writing, lanes),
     pens,
     crowding:
       labelsLeftOut * 2 +
       figuresLeftOut * 2 +
       chains.leftOut * 2 +
-      lettering.moved.filter((label) => frontIds(view).has(label.id)).length,
+      lettering.moved.filter(({ id }) => fronts.has(id)).length,
     notes: notesOf(labelsLeftOut, figuresLeftOut, chains.leftOut, lettering.frontsWithoutArrow, nearly),
     sides: sidesWords(chains),
   };
+}
+
+const knownFigures = new WeakMap<Chain, readonly string[]>();
+
+/** Of each stretch: the same at every scale that is tried. */
+function figuresOf(chain: Chain, units: Units): readonly string[] {
+  const known = knownFigures.get(chain);
+  if (known !== undefined) return known;
+  const figures = chain.stretches.map(({ start, end }) => figureOnSheet(end.minus(start), units));
+  knownFigures.set(chain, figures);
+  return figures;
 }
 
 function outsideBox(evaluation: Evaluation, to: Projection): Box {

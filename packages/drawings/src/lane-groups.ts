@@ -1,6 +1,6 @@
 import { brokenAround } from './broken-lines.ts';
 import type { LaneSide, Lanes } from './dimension-lanes.ts';
-import { type Box, type Group, unionOf } from './primitives.ts';
+import { type Box, type Group, type Line, unionOf } from './primitives.ts';
 
 /** Lanes of dimensions beside a view as groups of a drawing, and how far they reach. */
 
@@ -29,16 +29,23 @@ export function laneGroups(side: LaneSide, laid: Lanes, writing: readonly Box[])
   return [extensions, ...lanes];
 }
 
-export function extentOf(boxes: readonly Box[], lanes: readonly (readonly [LaneSide, Lanes])[]): Box {
-  const lines = lanes.flatMap(([, side]) => [
-    ...side.extensions,
-    ...side.lanes.flatMap((lane) => lane.dimensions.flatMap(({ line: measured, ticks }) => [measured, ...ticks])),
-  ]);
-  const lineBoxes = lines.map(({ from, to }) => ({
-    left: Math.min(from.x, to.x),
-    right: Math.max(from.x, to.x),
-    top: Math.min(from.y, to.y),
-    bottom: Math.max(from.y, to.y),
-  }));
-  return unionOf([...boxes, ...lineBoxes]) ?? { left: 0, right: 0, top: 0, bottom: 0 };
+/** Of what is drawn around `box`. */
+export function extentOf(box: Box, writing: readonly Box[], lanes: readonly (readonly [LaneSide, Lanes])[]): Box {
+  let { left, right, top, bottom } = unionOf([box, ...writing]) ?? box;
+  const reachTo = ({ from, to }: Line): void => {
+    left = Math.min(left, from.x, to.x);
+    right = Math.max(right, from.x, to.x);
+    top = Math.min(top, from.y, to.y);
+    bottom = Math.max(bottom, from.y, to.y);
+  };
+  for (const [, side] of lanes) {
+    for (const extension of side.extensions) reachTo(extension);
+    for (const { dimensions } of side.lanes) {
+      for (const { line, ticks } of dimensions) {
+        reachTo(line);
+        for (const tick of ticks) reachTo(tick);
+      }
+    }
+  }
+  return { left, right, top, bottom };
 }

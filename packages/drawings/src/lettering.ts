@@ -77,11 +77,15 @@ export function centredText(
 /** Longer names than this are cut before anything is measured. */
 const LONGEST_NAME = 60;
 
+/** Most names are, as they stand. */
+const FIT_FOR_PAPER = /^(?:[\w.,:"'()/-]+(?: [\w.,:"'()/-]+)*)?$/;
+
 /**
  * A name fit for paper: no control characters, no marks that turn the direction of writing, no half characters, one
  * line, at most 60 characters (then it ends in an ellipsis).
  */
 export function cleanName(name: string): string {
+  if (name.length <= LONGEST_NAME && FIT_FOR_PAPER.test(name)) return name;
   // Enough of a very long name to find 60 characters in; the rest is never looked at.
   const head = name.slice(0, LONGEST_NAME * 8);
   const clean = head

@@ -1,15 +1,16 @@
 /** How names enter SVG: nothing in them can end an attribute or start an element, nothing is illegal in XML. */
 
+/** Most of what is written are numbers and words of our own, in which there is nothing to escape. */
+const HARMLESS = /^[\w .,:#()-]*$/;
+
 /** Characters XML 1.0 does not allow, and halves of characters. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must go.
 const ILLEGAL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]|\p{Surrogate}/gu;
 
 export function escapeText(text: string): string {
+  if (HARMLESS.test(text)) return text;
   return text.replace(ILLEGAL, '').replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
 }
-
-/** Most of what is written are numbers and words of our own, in which there is nothing to escape. */
-const HARMLESS = /^[\w .,:#()-]*$/;
 
 export function escapeAttribute(text: string): string {
   if (HARMLESS.test(text)) return text;

@@ -36,13 +36,23 @@ interface Writer {
   readonly lines: string[];
   /** Faces of fronts so far: lettering on them lies on their ground. */
   readonly fronts: Box[];
+  /** Written once for each role: half of a sheet is nothing else. */
+  readonly inks: Map<LineRole, string>;
 }
 
 type Attributes = readonly (readonly [name: string, value: string | undefined])[];
 
 export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const standalone = options.standalone === true;
-  const writer: Writer = { drawing, pens: drawing.pens, standalone, ids: new Set(), lines: [], fronts: [] };
+  const writer: Writer = {
+    drawing,
+    pens: drawing.pens,
+    standalone,
+    ids: new Set(),
+    lines: [],
+    fronts: [],
+    inks: new Map(),
+  };
   const width = paperNumber(drawing.width);
   const height = paperNumber(drawing.height);
   const root: Attributes = [
@@ -85,32 +95,37 @@ function write(writer: Writer, primitive: Primitive): void {
       writeLine(writer, primitive);
       return;
     case 'polyline':
-      element(writer, primitive.closed ? 'polygon' : 'polyline', [
-        ['class', primitive.role],
-        ['points', primitive.points.map(pair).join(' ')],
-        ...inked(writer, primitive.role),
-      ]);
+      element(
+        writer,
+        primitive.closed ? 'polygon' : 'polyline',
+        plain('class', primitive.role),
+        plain('points', primitive.points.map(pair).join(' ')),
+        inked(writer, primitive.role),
+      );
       return;
     case 'rectangle':
       writeRectangle(writer, primitive);
       return;
     case 'area':
-      element(writer, 'polygon', [
-        ['class', `surface ${primitive.surface}`],
-        ['points', primitive.points.map(pair).join(' ')],
-        ['fill', surfaceFill(writer, primitive.surface)],
-        ['pointer-events', takesPointer(primitive.surface)],
-      ]);
+      element(
+        writer,
+        'polygon',
+        plain('class', `surface ${primitive.surface}`),
+        plain('points', primitive.points.map(pair).join(' ')),
+        surfaceWords(writer, primitive.surface),
+      );
       return;
     case 'circle': {
       const ink = colour('ink', writer.standalone);
-      element(writer, 'circle', [
-        ['class', primitive.filled ? `${primitive.role} dot` : primitive.role],
-        ['cx', paperNumber(primitive.centre.x)],
-        ['cy', paperNumber(primitive.centre.y)],
-        ['r', paperNumber(primitive.radius)],
-        ...(primitive.filled ? ([['fill', ink]] as const) : inked(writer, primitive.role)),
-      ]);
+      element(
+        writer,
+        'circle',
+        plain('class', primitive.filled ? `${primitive.role} dot` : primitive.role),
+        plain('cx', paperNumber(primitive.centre.x)),
+        plain('cy', paperNumber(primitive.centre.y)),
+        plain('r', paperNumber(primitive.radius)),
+        primitive.filled ? plain('fill', ink) : inked(writer, primitive.role),
+      );
       return;
     }
     case 'text':
@@ -124,7 +139,7 @@ function write(writer: Writer, primitive: Primitive): void {
       return;
     }
     case 'dimension':
-      writer.lines.push(`<g${attributes([['class', `measure ${primitive.along}`]])}>`);
+      writer.lines.push(`<g${plain('class', `measure ${primitive.along}`)}>`);
       writeLine(writer, primitive.line);
       for (const tick of primitive.ticks) writeLine(writer, tick);
       if (primitive.leader !== undefined) write(writer, primitive.leader);
@@ -171,37 +186,37 @@ function freshId(writer: Writer, wished: string): string {
 }
 
 function writeLine(writer: Writer, { role, from, to }: Line): void {
-  element(writer, 'line', [['class', role], ...ends(from, to), ...inked(writer, role)]);
+  element(writer, 'line', plain('class', role), ends(from, to), inked(writer, role));
 }
 
 function writeReach(writer: Writer, { from, to }: Line): void {
-  element(writer, 'line', [
-    ['class', 'reach'],
-    ...ends(from, to),
-    ['stroke', 'none'],
-    ['stroke-width', '2.4'],
-    ['pointer-events', 'stroke'],
-  ]);
+  element(
+    writer,
+    'line',
+    plain('class', 'reach'),
+    ends(from, to),
+    plain('stroke', 'none'),
+    plain('stroke-width', '2.4'),
+    plain('pointer-events', 'stroke'),
+  );
 }
 
 function writeRectangle(writer: Writer, { box, surface, outline }: Rectangle): void {
-  const area = (inset: number): Attributes => [
-    ['x', paperNumber(box.left + inset)],
-    ['y', paperNumber(box.top + inset)],
-    ['width', paperNumber(box.right - box.left - 2 * inset)],
-    ['height', paperNumber(box.bottom - box.top - 2 * inset)],
-  ];
+  const area = (inset: number): string =>
+    plain('x', paperNumber(box.left + inset)) +
+    plain('y', paperNumber(box.top + inset)) +
+    plain('width', paperNumber(box.right - box.left - 2 * inset)) +
+    plain('height', paperNumber(box.bottom - box.top - 2 * inset));
   if (surface === 'front') writer.fronts.push(box);
-  element(writer, 'rect', [
-    ['class', `surface ${surface}`],
-    ...area(0),
-    ['fill', surfaceFill(writer, surface)],
-    ['pointer-events', takesPointer(surface)],
-  ]);
+  element(writer, 'rect', plain('class', `surface ${surface}`), area(0), surfaceWords(writer, surface));
   if (outline === undefined) return;
   const pen = penMm(outline, writer.pens);
   const inset = Math.min(pen / 2, (box.right - box.left) / 2, (box.bottom - box.top) / 2);
-  element(writer, 'rect', [['class', outline], ...area(inset), ...inked(writer, outline)]);
+  element(writer, 'rect', plain('class', outline), area(inset), inked(writer, outline));
+}
+
+function surfaceWords(writer: Writer, surface: SurfaceRole): string {
+  return plain('fill', surfaceFill(writer, surface)) + plain('pointer-events', takesPointer(surface));
 }
 
 function surfaceFill(writer: Writer, surface: SurfaceRole): string {
@@ -226,20 +241,22 @@ function writeText(writer: Writer, { text, role, at, height, anchor, runs }: Tex
   const y = paperNumber(at.y);
   const tint = role === 'warning' ? 'warning' : role === 'caption' || role === 'mark' ? 'quiet' : 'ink';
   writer.lines.push(
-    `<text${attributes([
-      ['class', `lettering ${role}`],
-      ['x', x],
-      ['y', y],
-      ['font-size', paperNumber(height * SIZE_OVER_CAPITAL)],
-      ['text-anchor', anchor],
-      ['transform', runs === 'upwards' ? `rotate(-90 ${x} ${y})` : undefined],
-      ['fill', colour(tint, writer.standalone)],
-      ['font-weight', role === 'warning' ? '700' : undefined],
+    [
+      '<text',
+      plain('class', `lettering ${role}`),
+      plain('x', x),
+      plain('y', y),
+      plain('font-size', paperNumber(height * SIZE_OVER_CAPITAL)),
+      plain('text-anchor', anchor),
+      runs === 'upwards' ? plain('transform', `rotate(-90 ${x} ${y})`) : '',
+      plain('fill', colour(tint, writer.standalone)),
+      role === 'warning' ? plain('font-weight', '700') : '',
       // Whatever runs through lettering gives way to it: a rim of its ground lies behind each letter.
-      ['stroke', colour(groundAt(writer, at), writer.standalone)],
-      ['stroke-width', paperNumber(height * RIM)],
-      ['stroke-linejoin', 'round'],
-    ])}>${escapeText(text)}</text>`,
+      plain('stroke', colour(groundAt(writer, at), writer.standalone)),
+      plain('stroke-width', paperNumber(height * RIM)),
+      plain('stroke-linejoin', 'round'),
+      `>${escapeText(text)}</text>`,
+    ].join(''),
   );
 }
 
@@ -255,35 +272,48 @@ function writeHead(writer: Writer, role: LineRole, from: Point, to: Point, lengt
     { x: foot.x - uy * half, y: foot.y + ux * half },
     { x: foot.x + uy * half, y: foot.y - ux * half },
   ];
-  element(writer, 'polygon', [
-    ['class', `${role} head`],
-    ['points', corners.map(pair).join(' ')],
-    ['fill', colour('ink', writer.standalone)],
-  ]);
+  element(
+    writer,
+    'polygon',
+    plain('class', `${role} head`),
+    plain('points', corners.map(pair).join(' ')),
+    plain('fill', colour('ink', writer.standalone)),
+  );
 }
 
 const QUIET: ReadonlySet<LineRole> = new Set<LineRole>(['hidden', 'swing', 'extension', 'hatch']);
 
-function inked(writer: Writer, role: LineRole): Attributes {
-  return [
-    ['fill', 'none'],
-    ['stroke', colour(QUIET.has(role) ? 'quiet' : 'ink', writer.standalone)],
-    ['stroke-width', paperNumber(penMm(role, writer.pens))],
-    ['stroke-dasharray', dashesMm(role, writer.pens)?.map(paperNumber).join(' ')],
-  ];
+function inked(writer: Writer, role: LineRole): string {
+  let words = writer.inks.get(role);
+  if (words === undefined) {
+    const dashes = dashesMm(role, writer.pens);
+    words =
+      plain('fill', 'none') +
+      plain('stroke', colour(QUIET.has(role) ? 'quiet' : 'ink', writer.standalone)) +
+      plain('stroke-width', paperNumber(penMm(role, writer.pens))) +
+      (dashes === undefined ? '' : plain('stroke-dasharray', dashes.map(paperNumber).join(' ')));
+    writer.inks.set(role, words);
+  }
+  return words;
 }
 
-function ends(from: Point, to: Point): Attributes {
-  return [
-    ['x1', paperNumber(from.x)],
-    ['y1', paperNumber(from.y)],
-    ['x2', paperNumber(to.x)],
-    ['y2', paperNumber(to.y)],
-  ];
+function ends(from: Point, to: Point): string {
+  return (
+    plain('x1', paperNumber(from.x)) +
+    plain('y1', paperNumber(from.y)) +
+    plain('x2', paperNumber(to.x)) +
+    plain('y2', paperNumber(to.y))
+  );
 }
 
-function element(writer: Writer, name: string, list: Attributes): void {
-  writer.lines.push(`<${name}${attributes(list)}/>`);
+/** The words are attributes, written down. */
+function element(writer: Writer, name: string, ...words: readonly string[]): void {
+  writer.lines.push(`<${name}${words.join('')}/>`);
+}
+
+/** Of our own words and numbers, in which there is nothing to escape. */
+function plain(name: string, value: string): string {
+  return ` ${name}="${value}"`;
 }
 
 function attributes(list: Attributes): string {

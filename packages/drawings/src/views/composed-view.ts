@@ -145,7 +145,7 @@ export function composePlan(
     get groups() {
       return draw();
     },
-    extent: extentOf([around, ...writing], lanes),
+    extent: extentOf(around, writing, lanes),
     crowding: 2 * (marked.leftOut + figures + chains),
     notes: notesOf(marked.leftOut, figures, chains, writesNearly ? nearlyWords(units) : undefined),
   };
