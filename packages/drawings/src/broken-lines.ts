@@ -11,11 +11,15 @@ export function brokenAround(whole: Line, boxes: readonly Box[]): Line[] {
   const { from, to } = whole;
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   if (length === 0) return [];
-  const covered = boxes
-    .map((box) => insideStretch(from, to, grown(box, ROOM_MM)))
-    .filter((stretch) => stretch !== undefined)
-    .sort((a, b) => a[0] - b[0]);
+  const reach = boxAround(from, to);
+  const covered: (readonly [number, number])[] = [];
+  for (const box of boxes) {
+    // Every line is asked of all that is written, most of which is far away.
+    const stretch = isNear(box, reach) ? insideStretch(from, to, grown(box, ROOM_MM)) : undefined;
+    if (stretch !== undefined) covered.push(stretch);
+  }
   if (covered.length === 0) return [whole];
+  covered.sort((a, b) => a[0] - b[0]);
   const at = (t: number): Point => ({ x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y) });
   const pieces: Line[] = [];
   let cursor = 0;
@@ -28,6 +32,24 @@ export function brokenAround(whole: Line, boxes: readonly Box[]): Line[] {
   }
   keep(cursor, 1);
   return pieces;
+}
+
+function boxAround(from: Point, to: Point): Box {
+  return {
+    left: Math.min(from.x, to.x),
+    right: Math.max(from.x, to.x),
+    top: Math.min(from.y, to.y),
+    bottom: Math.max(from.y, to.y),
+  };
+}
+
+function isNear(box: Box, reach: Box): boolean {
+  return (
+    box.left - ROOM_MM <= reach.right &&
+    reach.left <= box.right + ROOM_MM &&
+    box.top - ROOM_MM <= reach.bottom &&
+    reach.top <= box.bottom + ROOM_MM
+  );
 }
 
 /** The stretch of a line inside a box as fractions of the line (clipping after Liang and Barsky). */

@@ -1,4 +1,5 @@
 import { type BuyingPlan, type Evaluation, explain, isTogether, type Part, type TellPlace } from '@fettle/engine';
+import type { Measure, Say } from '@fettle/findings';
 import type { EvaluatedPiece } from '@fettle/language';
 import type { PartView, PieceView, SheetView, TextSpan } from '@fettle/protocol';
 import { URI, UriUtils } from 'langium';
@@ -79,7 +80,7 @@ export class DrawnPieces {
     // Of all pieces as one each begins in a line of its own, so that any edit may move one of them.
     const line = isTogether(evaluation) ? undefined : text.lineAt(piece.range.start);
     if (shown.size > 0 && (line === undefined || kept.explainedFrom !== line)) {
-      const { say } = piece;
+      const say = sayOnce(piece.say);
       kept.parts = kept.parts.map((view, at) => {
         const part = evaluation.parts[at];
         return part === undefined
@@ -159,6 +160,7 @@ function placedParts(piece: EvaluatedPiece, uri: string, statementAround: Statem
   // Of all pieces as one, one may move while the whole begins where it did.
   let roaming = isTogether(piece.evaluation);
   const { start, end } = piece.range;
+  const { say } = piece;
   const parts = piece.evaluation.parts.map((part): PartView => {
     const span = spanOfPart(ownerOf(piece, part), part, uri, statementAround);
     if (span === undefined || span.start < start || end < span.end) roaming = true;
@@ -167,7 +169,7 @@ function placedParts(piece: EvaluatedPiece, uri: string, statementAround: Statem
       id: part.id,
       label: `${part.label}, mark ${part.mark}`,
       mark: part.mark,
-      sizes: [part.length, part.width, part.thickness].map((figure) => piece.say.length(figure.length)),
+      sizes: [part.length, part.width, part.thickness].map((figure) => say.length(figure.length)),
       material: part.stock?.name ?? '',
       span: { start: at.start - start, end: at.end - start },
       derivation: '',
@@ -200,6 +202,22 @@ function withSpansOf(kept: readonly PartView[], now: readonly PartView[]): reado
   return moved ? parts : kept;
 }
 
+/** The same sizes are told of many parts of a piece: each is put into words once. */
+function sayOnce(say: Say): Say {
+  const said = new Map<Measure, string>();
+  return {
+    name: say.name,
+    length(measure) {
+      let words = said.get(measure);
+      if (words === undefined) {
+        words = say.length(measure);
+        said.set(measure, words);
+      }
+      return words;
+    },
+  };
+}
+
 /** In this text by line; of another only its name, for its lines are not known here. */
 function placeTeller(piece: EvaluatedPiece, { uri, lineAt }: WrittenText): TellPlace {
   return (origin) => {
@@ -211,7 +229,7 @@ function placeTeller(piece: EvaluatedPiece, { uri, lineAt }: WrittenText): TellP
   };
 }
 
-function derivationOf(part: Part, say: EvaluatedPiece['say'], where: TellPlace): string {
+function derivationOf(part: Part, say: Say, where: TellPlace): string {
   const sizes = [
     ['Length', part.length],
     ['Width', part.width],

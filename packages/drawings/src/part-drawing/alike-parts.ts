@@ -98,7 +98,7 @@ function outlineOf({ part, size }: LaidPart): string {
 /** A number for each distance that occurs: numbers are compared and put in order sooner than fractions. */
 type Distances = Map<string, number>;
 
-/** As many as three of them fit into one exact number. */
+/** Numbers below this fit three into one exact number. */
 const MOST_DISTANCES = 2 ** 17;
 
 /** What is done to a part and where, as a text that is the same for the same work. Worked out no further than asked. */
@@ -147,7 +147,8 @@ class Shape {
       .map(({ kind, solid, entry }) => `${kind} ${side(entry)} ${solidKey(solid, axes, place)}`)
       .sort();
     const edging = part.edging.map(({ at, thickness }) => `${side(at)}${thickness.length.exactInches}`);
-    return [...cuts, ...edging.sort()].join();
+    // No piece has so many; in one that had, no part is said to be like another.
+    return this.#distances.size > MOST_DISTANCES ? part.id : [...cuts, ...edging.sort()].join();
   }
 
   #place(local: Local, origin: Length, at: Length, turned: Turned): number {
@@ -184,12 +185,12 @@ function solidKey(
       return LOCALS.map((local) => ends(local, solid[axes[local]])).join(' ');
     case 'convex': {
       const { along, across, thin } = axes;
-      return solid.corners
-        .map((corner) =>
-          joined(place('along', corner[along]), place('across', corner[across]), place('thin', corner[thin])),
-        )
-        .sort((a, b) => (a < b ? -1 : a > b ? 1 : 0))
-        .join(' ');
+      const corners = new Float64Array(solid.corners.length);
+      for (const [at, corner] of solid.corners.entries()) {
+        const [one, two] = [place('along', corner[along]), place('across', corner[across])];
+        corners[at] = (one * MOST_DISTANCES + two) * MOST_DISTANCES + place('thin', corner[thin]);
+      }
+      return corners.sort().join(' ');
     }
     case 'cylinder': {
       const { axis, along, centre, sweptTo = centre, radius } = solid;
@@ -205,10 +206,4 @@ function solidKey(
       return unknown;
     }
   }
-}
-
-/** Three distances as one: a number where that is exact. */
-function joined(along: number, across: number, thin: number): number | string {
-  const isExact = Math.max(along, across, thin) < MOST_DISTANCES;
-  return isExact ? (along * MOST_DISTANCES + across) * MOST_DISTANCES + thin : `${along},${across},${thin}`;
 }
