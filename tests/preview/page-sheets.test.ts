@@ -1,5 +1,16 @@
+import {
+  type Drawing,
+  explodedView,
+  insideElevation,
+  planSection,
+  sideElevation,
+  toSvg,
+  verticalSection,
+} from '@fettle/drawings';
+import type { Evaluation } from '@fettle/engine';
 import type { Picture, PieceView } from '@fettle/protocol';
 import { describe, expect, test } from 'vitest';
+import { evaluatedSideboard } from '../drawings/pieces-to-draw.ts';
 import { type Box, boxOn } from './boxes.ts';
 import { type OpenPage, openerOfFile } from './open-page.ts';
 import { chest, message, picture, redrawn } from './pictures.ts';
@@ -159,6 +170,44 @@ describe('a sheet of several things', () => {
     await open.page.locator('#sheet').press('1');
     const [last] = [await open.page.locator('.block rect').last().boundingBox()];
     expect((last?.x ?? 0) + (last?.width ?? 0)).toBeLessThan(sheet.x + sheet.width);
+  });
+});
+
+describe('a sheet that is of no use where it cannot be read', () => {
+  const drawings: readonly (readonly [string, (evaluation: Evaluation) => Drawing])[] = [
+    ['plan section', planSection],
+    ['vertical section', verticalSection],
+    ['inside elevation', insideElevation],
+    ['side elevation', sideElevation],
+    ['exploded view', explodedView],
+  ];
+
+  test.each(drawings)('opens with its %s large enough to be read, and shows all of it when asked', async (_, draw) => {
+    open = await opener.open();
+    await open.page.setViewportSize({ width: 600, height: 700 });
+    await show(picture(1, { pieces: [redrawn(chest(), () => toSvg(draw(evaluatedSideboard())))] }));
+    const letters = () =>
+      open.page.evaluate(
+        `Math.min(...[...document.querySelectorAll('#sheet > svg text[font-size]')].map((text) =>
+          Number(text.getAttribute('font-size')) * text.ownerSVGElement.getScreenCTM().a))`,
+      );
+    expect(Number(await letters())).toBeGreaterThanOrEqual(8.99);
+    // What is seen first is the middle of what is drawn, as far as there is paper around it.
+    const middle = (await open.page.evaluate(
+      `(() => {
+        const svg = document.querySelector('#sheet > svg');
+        const [x, y, width, height] = svg.getAttribute('data-focus').split(' ').map(Number);
+        const at = new DOMPoint(x + width / 2, y + height / 2).matrixTransform(svg.getScreenCTM());
+        return [at.x, at.y];
+      })()`,
+    )) as readonly [number, number];
+    const sheet = await boxOf('#sheet');
+    expect(Math.abs(middle[0] - sheet.x - sheet.width / 2)).toBeLessThan(sheet.width / 10);
+    expect(Math.abs(middle[1] - sheet.y - sheet.height / 2)).toBeLessThan(sheet.height / 10);
+    await open.page.locator('#sheet').press('1');
+    const paper = await boxOf('.surface.paper');
+    expect(paper.width).toBeLessThanOrEqual(sheet.width + 1);
+    expect(paper.height).toBeLessThanOrEqual(sheet.height + 1);
   });
 });
 

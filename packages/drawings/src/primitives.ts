@@ -136,6 +136,8 @@ export interface Drawing {
   readonly focus?: Box;
   /** What is looked at one after the other where all of it at once is too small to be read, in that order. */
   readonly items?: readonly Box[];
+  /** Of no use where its lettering cannot be read: whoever shows it then begins with its middle. */
+  readonly isDense?: true;
   readonly content: readonly Primitive[];
 }
 

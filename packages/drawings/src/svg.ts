@@ -67,6 +67,7 @@ export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
     ['aria-describedby', `${drawing.id}-description`],
     ['data-focus', drawing.focus === undefined ? undefined : boxWords(drawing.focus)],
     ['data-items', drawing.items?.map(boxWords).join(', ')],
+    ['data-dense', drawing.isDense === true ? 'true' : undefined],
     ['data-paper-per-real', drawing.paperPerReal === undefined ? undefined : `${drawing.paperPerReal}`],
     // Inherited by all lettering: its rim lies behind it.
     ['paint-order', 'stroke'],

@@ -1,6 +1,7 @@
 /**
  * What `fit` comes to: the drawing as large as the sheet allows, with the notes and all the paper where these cost it
- * little; of what would be too small to be read then, the beginning, to be read on downwards.
+ * little; of what would be too small to be read then, the beginning, to be read on downwards, or the middle of what is
+ * one drawing.
  */
 
 /** In the drawing's own units. */
@@ -81,6 +82,9 @@ export function fitFor(sheet: Room, svg: SVGSVGElement, before: Fit | undefined)
   const items = framesOf(svg.getAttribute('data-items'));
   if (items.length > 0 && letters !== undefined && pixelsPerUnit * letters < leastLetters) {
     return { frame, isRead: true, ...beginning(sheet, frame, items, letters) };
+  }
+  if (svg.hasAttribute('data-dense') && letters !== undefined && pixelsPerUnit * letters < leastLetters) {
+    return { frame, shown: frame, pixelsPerUnit: leastLetters / letters, isRead: false };
   }
   const least = Math.max(keptBesideNotes * pixelsPerUnit, leastLetters / (letters ?? Number.POSITIVE_INFINITY));
   const shown = surroundings(svg, frame).find((wider) => scaleTo(sheet, wider) >= least);

@@ -134,6 +134,7 @@ function drawn(
     ...commonDrawing(evaluation, name, sheet),
     pens,
     focus: placed.extent,
+    isDense: true,
     content: [...(frame === undefined ? [] : [frame]), ...placed.groups, key.group, ...rest],
   };
 }

@@ -149,6 +149,7 @@ function finished(evaluation: Evaluation, subject: SheetSubject, { sheet, scale,
     pens,
     paperPerReal: 1 / scale.denominator,
     focus: composed.extent,
+    isDense: true,
     content: [...(frame === undefined ? [] : [frame]), ...composed.groups, ...rest],
   };
 }
