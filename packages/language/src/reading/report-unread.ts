@@ -1,12 +1,4 @@
-import {
-  type Mend,
-  notCheckedYet,
-  type Origin,
-  saidInsideBraces,
-  unknownName,
-  unknownWord,
-  wordBelongsElsewhere,
-} from '@fettle/findings';
+import { notCheckedYet, type Origin, saidInsideBraces, unknownName } from '@fettle/findings';
 import { isExpression, isReference, isWord, type Part, type Statement } from '../generated/ast.ts';
 import { pieceOf, specOf } from '../names/declarations.ts';
 import { isOnlyNear, nearestName } from '../names/nearest.ts';
@@ -17,11 +9,12 @@ import { homesOfPhrase, homesOfStatement } from '../schema/where-words-belong.ts
 import { saysWhatHoldsIt } from './inside-braces.ts';
 import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
-import { phrasesHalfSaid } from './phrases-half-said.ts';
+import { phrasesHalfSaid, phrasesOfWord, phrasesToGoOnWith } from './phrases-half-said.ts';
 import { endOfHead, headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
+import { reportWord } from './report-word.ts';
 import { sizeOfWhatIn, unitApartIn } from './sizes-half-said.ts';
 import { entryUnit } from './text-units.ts';
-import { mostHomes, saidElsewhereIn, sizeAsItsName } from './words-of-the-trade.ts';
+import { saidElsewhereIn, sizeAsItsName } from './words-of-the-trade.ts';
 
 /** Says what in this statement, and in its body, means nothing, is not known or is not computed yet. */
 export function reportUnread(context: ReadContext, statement: Statement): void {
@@ -38,7 +31,16 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
     if (spec.word === '' && saidElsewhereIn(context, statement, at, place, beside)) return;
     const short = spec.word === '' ? sizeAsItsName(statement, beside) : [];
     const homes = homesOfStatement(statement.head);
-    reportWord(context, short.length === 0 ? at : whole, whole, statement.head, place, spec.word, homes, beside, short);
+    reportWord(context, {
+      at: short.length === 0 ? at : whole,
+      whole,
+      words: statement.head,
+      place,
+      nearest: spec.word,
+      homes,
+      known: beside,
+      shortFor: short,
+    });
     // One cause, one finding: nothing below an unknown statement is judged.
     if (spec.word === '') return;
   }
@@ -182,29 +184,43 @@ function reportRun(context: ReadContext, statement: Statement, run: readonly Par
   if (run.length > 1 && odd !== undefined && meant !== undefined) {
     // One word of a phrase is misspelt: it alone is to blame.
     const at = originOf(context, odd);
-    reportWord(context, at, at, odd.word, placeWords(spec), meant, [], candidates);
+    reportWord(context, {
+      at,
+      whole: at,
+      words: odd.word,
+      place: placeWords(spec),
+      nearest: meant,
+      homes: [],
+      known: candidates,
+    });
     return;
   }
   const shortFor = run.length === 1 ? sayMore(statement, spec, first) : phrasesHalfSaid(statement, spec, run);
+  const goesOn = shortFor.length > 0 ? [] : phrasesToGoOnWith(statement, spec, run);
   const typed = isWord(first) ? first.word : '';
   const near = typed === '' ? undefined : nearestName(typed, candidates);
   const at = originOf(context, first, last);
-  reportWord(
-    context,
+  const isMeant = shortFor.length + goesOn.length > 0;
+  reportWord(context, {
     at,
-    at,
+    whole: at,
     words,
-    placeWords(spec),
-    run.length === 1 && near !== typed ? (near ?? '') : '',
-    shortFor.length > 0 || candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
-    candidates,
+    place: placeWords(spec),
+    nearest: run.length === 1 && near !== typed ? (near ?? '') : '',
+    homes: isMeant || candidates.includes(typed.toLowerCase()) ? [] : homesOfRun(words, typed),
+    known: candidates,
     shortFor,
-    wordsBeside(statement),
-  );
+    goesOn,
+    beside: wordsBeside(statement),
+  });
 }
 
-/** A value whose word is missing: `sides 1/2` is short for 'thick 1/2', `shelves 2` for '2 adjustable' or '2 fixed'. */
+/**
+ * A value whose word is missing: `sides 1/2` is short for 'thick 1/2', `shelves 2` for '2 adjustable' or '2 fixed'. A word
+ * that is one of several (`left` for 'hinged left'), or that the trade has for them.
+ */
 function sayMore(statement: Statement, spec: StatementSpec, part: Part): readonly string[] {
+  if (isWord(part)) return phrasesOfWord(statement, spec, part.word.toLowerCase());
   const value = part.$cstNode?.text ?? '';
   if (!isExpression(part) || isReference(part) || value.length > mostLetters) return [];
   const said = new Set(readParts(statement, spec).phrases.map((read) => read.phrase.pattern));
@@ -227,68 +243,8 @@ const mostNamesSaid = 5;
 /** What goes into a sentence whole. */
 const mostLetters = 20;
 
-/** The words that one may be on the way to, the shortest first. */
-function wordsBegun(typed: string, known: readonly string[]): readonly string[] {
-  if (!/^[a-z][a-z-]*$/i.test(typed)) return [];
-  const letters = typed.toLowerCase();
-  const words = [...new Set(known)].filter((each) => each.startsWith(letters) && each !== letters);
-  return words.sort((a, b) => a.length - b.length || (a < b ? -1 : 1));
-}
-
 /** Words of another statement, or a whole statement that stands where none may. */
 function homesOfRun(words: string, first: string): readonly string[] {
   const homes = homesOfPhrase(words);
   return homes.length > 0 ? homes : homesOfStatement(first);
-}
-
-/**
- * `whole`: what goes with the words if they go. `homes`: where they belong, if the language knows them at all. `known`:
- * the words that may stand here, `beside`: those that may begin a statement behind it.
- */
-function reportWord(
-  context: ReadContext,
-  at: Origin,
-  whole: Origin,
-  words: string,
-  place: string,
-  nearest: string,
-  homes: readonly string[],
-  known: readonly string[],
-  shortFor: readonly string[] = [],
-  beside: readonly string[] = [],
-): void {
-  // What was read as its neighbour counts as such, so taking it out would leave a gap.
-  const mends = shortFor.map(
-    (each): Mend => ({
-      how: 'use-nearest',
-      values: { word: each },
-      changes: [{ kind: 'set-words', at, words: each }],
-    }),
-  );
-  const mend: Mend =
-    nearest === ''
-      ? { how: 'remove', values: { words }, changes: [{ kind: 'remove', at: whole }] }
-      : {
-          how: 'use-nearest',
-          safe: homes.length === 0 && isOnlyNear(words, nearest, known),
-          values: { word: nearest },
-          changes: [{ kind: 'set-words', at, words: nearest }],
-        };
-  const belongs = homes.filter((each) => each !== place).slice(0, mostHomes);
-  const begun = nearest === '' && shortFor.length === 0 ? wordsBegun(words, [...known, ...beside]) : [];
-  context.findings.push(
-    belongs.length === 0
-      ? unknownWord.at(
-          at,
-          {
-            words,
-            place,
-            nearest,
-            ...(shortFor.length === 0 ? {} : { meant: shortFor }),
-            ...(begun.length === 0 ? {} : { begun }),
-          },
-          { mends: [...mends, mend] },
-        )
-      : wordBelongsElsewhere.at(at, { words, place, belongs, nearest }, { mends: [mend] }),
-  );
 }

@@ -48,3 +48,14 @@ const sameInTrade: Readonly<Record<string, readonly string[]>> = {
 export function sameWords(word: string): readonly string[] {
   return Object.hasOwn(sameInTrade, word) ? (sameInTrade[word] ?? []) : [];
 }
+
+/** The same of what is said about a thing. */
+const saidInTrade: Readonly<Record<string, readonly string[]>> = {
+  flush: ['inset'],
+  frame: ['web-frame', 'frame-and-panel'],
+};
+
+/** The language's own phrases for a word of the trade. */
+export function samePhrases(word: string): readonly string[] {
+  return Object.hasOwn(saidInTrade, word) ? (saidInTrade[word] ?? []) : [];
+}
