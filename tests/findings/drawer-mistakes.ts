@@ -227,7 +227,7 @@ export const drawerMistakes: readonly DrawerMistake[] = [
     changes: [['screws 1/2 long', 'screws 3/4 long']],
     code: 'screw-breaks-through',
     words: '"plain 14"',
-    says: '3/4" long, go through the left side: behind it there is 3/4" of wood, 0" too long',
+    says: '3/4" long, go through the left side: behind it there is 3/4" of wood, its tip would show',
   },
   {
     slip: 'a rear screw in the groove of the back',

@@ -83,7 +83,7 @@ describe('the holes of a slide', () => {
     const { told } = await pieceIn(text(both.replace(', 3/8 long in box', '')));
     expect(told).toEqual([
       'screw-breaks-through: the front screw in the box of the left slide of "tools" and 3 more, 1/2" long, go through ' +
-        'the left box side of "tools": behind it there is 1/2" of wood, 0" too long',
+        'the left box side of "tools": behind it there is 1/2" of wood, its tip would show',
     ]);
   });
 });

@@ -18,8 +18,9 @@ export const screwBreaksThrough = defineFinding<{
   headline: ({ hardware, screw, others, part, length, wood, by }, say) =>
     `the ${screw} of the ${hardware}${others === 0 ? '' : ` and ${others} more`}, ${say.length(length)} long, ` +
     `${others === 0 ? 'goes' : 'go'} through the ${part}: behind it there is ${say.length(wood)} of wood, ` +
-    `${say.length(by)} too long`,
-  brief: ({ by }, say) => `a screw ${say.length(by)} too long`,
+    (by.exactInches === '0' ? 'its tip would show' : `${say.length(by)} too long`),
+  brief: ({ by }, say) =>
+    by.exactInches === '0' ? 'a screw as long as its wood is thick' : `a screw ${say.length(by)} too long`,
   related: {},
   mends: {},
   help: `
