@@ -1,6 +1,7 @@
 import {
   axisOf,
   byEachOther,
+  type CutStop,
   type Evaluation,
   type FaceOfPart,
   type Feature,
@@ -47,7 +48,11 @@ export function setupsTable(evaluation: Evaluation): Table {
           size(each.depth),
           each.fence.isZero() ? 'none' : size(each.fence),
           each.from,
-          [...(each.fence.isZero() ? [`runs out at the ${each.from}`] : []), ...faces(each)].join('; '),
+          [
+            ...(each.fence.isZero() ? [`runs out at the ${each.from}`] : []),
+            ...stopWords(each.stops, size),
+            ...faces(each),
+          ].join('; '),
         ]),
       ),
       ...setups.marks.map(({ kind, diameter, depth, from, middles, parts: ids }) => {
@@ -119,6 +124,13 @@ export function setupsTable(evaluation: Evaluation): Table {
       ),
     ],
   };
+}
+
+/** 'stops 1/2" from the front edge and 1/4" from the back edge' */
+function stopWords(stops: readonly CutStop[], size: (length: Length) => string): readonly string[] {
+  return stops.length === 0
+    ? []
+    : [`stops ${stops.map(({ at, from }) => `${size(at)} from the ${from}`).join(' and ')}`];
 }
 
 /** What one set-up makes; without a width and a depth all cuts of the kind. */

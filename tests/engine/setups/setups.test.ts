@@ -33,8 +33,8 @@ describe('the web frames behind the drawer fronts', () => {
 
 describe('the settings of the machines', () => {
   it('name each setting once, with all its parts', () => {
-    const keys = setups.machine.map(({ kind, width, depth, fence, from }) =>
-      JSON.stringify([kind, width, depth, fence, from]),
+    const keys = setups.machine.map(({ kind, width, depth, fence, from, stops }) =>
+      JSON.stringify([kind, width, depth, fence, from, stops]),
     );
     expect(new Set(keys).size).toBe(keys.length);
   });

@@ -32,7 +32,15 @@ export interface MachineSetup {
   /** From the reference to the nearer side of the cut; zero where it is open there. */
   readonly fence: Length;
   readonly from: ReferenceEdge;
+  /** Where it ends inside the part; empty where it runs through. */
+  readonly stops: readonly CutStop[];
   readonly parts: readonly string[];
+}
+
+export interface CutStop {
+  /** From that end or edge to where the cut ends. */
+  readonly at: Length;
+  readonly from: `${'left' | 'right' | 'lower' | 'upper' | 'front' | 'back'} ${'end' | 'edge'}`;
 }
 
 export interface CentreMarks {
@@ -80,10 +88,18 @@ function machineSetups(parts: readonly Part[]): readonly MachineSetup[] {
       const across = acrossOf(feature);
       if (across === undefined) return [];
       const { fence, from } = fenceAt(part, across, boundsOf(feature.solid)[across]);
-      return [{ kind: feature.kind, width: width.length, depth: depth.length, fence, from, part: part.id }];
+      const stops = stopsOf(feature, part);
+      return [{ kind: feature.kind, width: width.length, depth: depth.length, fence, from, stops, part: part.id }];
     }),
   );
-  const groups = groupAlike(cuts, ({ kind, width, depth, fence, from }) => [kind, width, depth, fence, from]);
+  const groups = groupAlike(cuts, ({ kind, width, depth, fence, from, stops }) => [
+    kind,
+    width,
+    depth,
+    fence,
+    from,
+    ...stops.flatMap((stop) => [stop.at, stop.from]),
+  ]);
   return groups
     .map(([first, ...others]) => {
       const { part, ...setting } = first;
@@ -95,6 +111,22 @@ function machineSetups(parts: readonly Part[]): readonly MachineSetup[] {
 /** The axis along which a cut is as wide as the cutter. */
 function acrossOf({ entry, runs }: Feature): Axis | undefined {
   return runs === undefined ? undefined : AXES.find((axis) => axis !== runs && axis !== entry.slice(1));
+}
+
+const ENDS = { x: ['left', 'right'], y: ['lower', 'upper'], z: ['front', 'back'] } as const;
+
+/** At which of the two ends of its way a cut has not run out of the part. */
+function stopsOf({ solid, runs }: Feature, part: Part): readonly CutStop[] {
+  if (runs === undefined) return [];
+  const { from, to } = boundsOf(solid)[runs];
+  const { start, end } = part.blank[runs];
+  const side = endOrEdge(part, runs);
+  const [first, last] = ENDS[runs];
+  const stops: readonly CutStop[] = [
+    { at: from.minus(start.length), from: `${first} ${side}` },
+    { at: end.length.minus(to), from: `${last} ${side}` },
+  ];
+  return stops.filter(({ at }) => at.isPositive());
 }
 
 /** Upright from the lower end; from front to back and from left to right from the nearer one, so that pairs agree. */
