@@ -24,6 +24,7 @@ export { evaluatePiece, type ShopOffer } from './evaluate-piece.ts';
 export * from './evaluation.ts';
 export { groupedBy } from './grouping.ts';
 export { compareSlides, type SlideChoice, type SlideComparison } from './hardware/compare-slides.ts';
+export { type HungLeaf, hungLeaves } from './hardware/hung-leaves.ts';
 export * from './hardware/placed-hardware.ts';
 export * from './joinery/feature.ts';
 export * from './joinery/joint.ts';

@@ -8,6 +8,7 @@ import { onStandardSheet } from '../views/standard-sheet.ts';
 import { type ViewedPart, viewedParts } from '../views/viewed-parts.ts';
 import { cuttingPlace } from './cutting-place.ts';
 import { describeSection } from './describe-section.ts';
+import { fittingsFromAbove } from './fittings-in-section.ts';
 import { type OpeningToCut, openingsToCut, openingToCutFirst } from './openings.ts';
 import { boxesChain, chains, depthChain, frontsChain, openingsChain, wholeChain } from './section-chains.ts';
 import { sectionNotes } from './section-notes.ts';
@@ -38,6 +39,7 @@ export function planSection(evaluation: Evaluation, opening?: string): Drawing {
   };
   if (carcase === undefined || place === undefined) return onStandardSheet(evaluation, { name, notes: () => [] });
   const { x, z } = carcase.outside;
+  const fittings = fittingsFromAbove(evaluation, place);
   return onStandardSheet(evaluation, {
     name,
     plan: {
@@ -46,12 +48,13 @@ export function planSection(evaluation: Evaluation, opening?: string): Drawing {
       low: { u: realMm(x.start.length), v: realMm(z.start.length) },
       high: { u: realMm(x.end.length), v: realMm(z.end.length) },
       seenAs: 'behind',
+      fittings,
       chains: lying(evaluation, viewed, place, chosen?.laid),
       standsOnFloor: false,
       wordsOf: (part) => [cleanName(part.mark)],
       mayGoWithout: ({ cut }) => cut === undefined,
     },
-    notes: () => sectionNotes(evaluation, viewed, FROM_ABOVE),
+    notes: () => sectionNotes(evaluation, viewed, FROM_ABOVE, fittings),
   });
 }
 

@@ -2,6 +2,7 @@ import type { Evaluation } from '@fettle/engine';
 import type { ViewDirection } from '../shapes/view-direction.ts';
 import { capital } from '../sheet-words.ts';
 import { unitWords } from '../shown-lengths.ts';
+import type { Fitting } from '../views/fittings.ts';
 import { cutWood } from '../views/hatching.ts';
 import type { ViewedPart } from '../views/viewed-parts.ts';
 
@@ -10,6 +11,7 @@ export function sectionNotes(
   evaluation: Evaluation,
   viewed: readonly ViewedPart[],
   from: ViewDirection,
+  fittings: readonly Fitting[],
 ): readonly string[] {
   const woods = new Set(viewed.flatMap(({ part, cut }) => (cut === undefined ? [] : [cutWood(part, from)])));
   const behind = viewed.some(({ cut, seen }) => cut === undefined && seen.length > 0) ? '; narrow: seen behind' : '';
@@ -18,8 +20,18 @@ export function sectionNotes(
     ...(woods.has('end-grain') ? ['close slanting lines: solid wood, end grain'] : []),
     ...(woods.has('long-grain') ? ['wide slanting lines: solid wood along its grain'] : []),
   ];
+  const isDashed = (what: Fitting['what']) => fittings.some((each) => each.what === what && each.role === 'hidden');
+  const dashed = [
+    ...(isDashed('hinge') ? ['what is let in for hinges'] : []),
+    ...(isDashed('pull') ? ['pulls this side of the cut'] : []),
+  ];
+  const hidden = dashed.length === 0 ? '' : `dashes: ${dashed.join(', ')}`;
+  const swing = fittings.some(({ role }) => role === 'swing')
+    ? 'dashes with two dots: doors opening to a right angle'
+    : '';
   return [
     `Dimensions are finished sizes in ${unitWords(evaluation.design.units)}. Wide outlines: cut${behind}.`,
+    ...(hidden === '' && swing === '' ? [] : [`${capital([hidden, swing].filter((each) => each !== '').join('; '))}.`]),
     ...(signs.length === 0 ? [] : [`${capital(signs.join('; '))}.`]),
   ];
 }

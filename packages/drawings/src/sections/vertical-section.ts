@@ -8,6 +8,7 @@ import { onStandardSheet } from '../views/standard-sheet.ts';
 import { type ViewedPart, viewedParts } from '../views/viewed-parts.ts';
 import { cuttingPlace } from './cutting-place.ts';
 import { describeSection } from './describe-section.ts';
+import { fittingsFromRight } from './fittings-in-section.ts';
 import { type OpeningToCut, openingsToCut, openingToCutFirst } from './openings.ts';
 import { boxesChain, chains, depthChain, frontsChain, openingsChain, wholeChain } from './section-chains.ts';
 import { sectionNotes } from './section-notes.ts';
@@ -44,6 +45,7 @@ export function verticalSection(evaluation: Evaluation, opening?: string): Drawi
   };
   if (carcase === undefined || place === undefined) return onStandardSheet(evaluation, { name, notes: () => [] });
   const { y, z } = carcase.outside;
+  const fittings = fittingsFromRight(evaluation, place);
   return onStandardSheet(evaluation, {
     name,
     plan: {
@@ -52,12 +54,13 @@ export function verticalSection(evaluation: Evaluation, opening?: string): Drawi
       low: { u: realMm(z.start.length), v: realMm(y.start.length) },
       high: { u: realMm(z.end.length), v: realMm(y.end.length) },
       seenAs: 'behind',
+      fittings,
       chains: upright(evaluation, viewed, place, chosen?.laid),
       standsOnFloor: evaluation.design.carcase.hung === undefined,
       wordsOf: (part) => [cleanName(part.mark)],
       mayGoWithout: ({ cut }) => cut === undefined,
     },
-    notes: () => sectionNotes(evaluation, viewed, FROM_RIGHT),
+    notes: () => sectionNotes(evaluation, viewed, FROM_RIGHT, fittings),
   });
 }
 

@@ -11,6 +11,7 @@ import type { Stretch } from '../shapes/seen-edges.ts';
 import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
 import { figureOnSheet, NEARLY, nearlyWords, realMm } from '../shown-lengths.ts';
 import { type Callout, calloutPrimitives, placeCallouts } from './callouts.ts';
+import { type Fitting, fittingBoxes, fittingLines, fittingsGroup } from './fittings.ts';
 import { type Hatch, hatchesOf, hatchLines } from './hatching.ts';
 import { boxAround, movedBox, movedGroup, onPaper } from './on-paper.ts';
 import { spotsOf, standsOn } from './spots.ts';
@@ -27,6 +28,7 @@ export interface ViewPlan {
   readonly high: Flat;
   /** How edges that one sees are drawn. */
   readonly seenAs: LineRole;
+  readonly fittings?: readonly Fitting[];
   /** Nearest to the view first. */
   readonly chains: Readonly<Record<LaneSide, readonly Chain[]>>;
   readonly standsOnFloor: boolean;
@@ -83,10 +85,12 @@ export function markView(plan: ViewPlan, factor: number): MarkedView {
       ...stretches(cut?.outline ?? [], 'cut'),
       ...(plan.seenAs === 'edge' ? stretches(seen, 'edge') : []),
     ]),
-    soft: plan.viewed.flatMap(({ seen, hidden }) => [
-      ...(plan.seenAs === 'edge' ? [] : stretches(seen, plan.seenAs)),
-      ...stretches(hidden, 'hidden'),
-    ]),
+    soft: plan.viewed
+      .flatMap(({ seen, hidden }) => [
+        ...(plan.seenAs === 'edge' ? [] : stretches(seen, plan.seenAs)),
+        ...stretches(hidden, 'hidden'),
+      ])
+      .concat(fittingLines(plan.fittings ?? [], to)),
   };
   const { placed, leftOut } = placeCallouts(
     wishes.map((wish) => ({ ...wish, mustStandOn: plan.mayGoWithout(wish.each) })),
@@ -112,10 +116,11 @@ export function composePlan(
 ): ComposedPlan {
   const { outside, callouts } = marked;
   const marks = callouts.map(({ text }) => textBox(text));
-  const around = unionOf([outside, ...marks]) ?? outside;
+  const to = { factor, x: 0, y: 0 };
+  const fittings = plan.fittings ?? [];
+  const around = unionOf([outside, ...marks, ...fittingBoxes(fittings, to)]) ?? outside;
   const lanes = layAround(plan, units, factor, wishes, outside, around);
   const writing = [...marks, ...lanes.flatMap(([, laid]) => laneBoxes(laid))];
-  const to = { factor, x: 0, y: 0 };
   // Drawn only where it is wanted: several scales are tried for one that fits.
   const draw = (): readonly Group[] => [
     {
@@ -131,6 +136,7 @@ export function composePlan(
       name: 'parts',
       children: plan.viewed.map((each) => partGroup(each, plan, to, pens, marked, writing)),
     },
+    ...(fittings.length === 0 ? [] : [fittingsGroup(fittings, to, writing)]),
     {
       kind: 'group',
       id: 'dimensions',

@@ -2,7 +2,7 @@ import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { LidSupport, SupportHole } from '../design/lid-design.ts';
 import type { CarcaseLayout } from '../evaluation.ts';
-import type { FaceOfPart, Feature } from '../joinery/feature.ts';
+import type { Feature } from '../joinery/feature.ts';
 import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';

@@ -23,6 +23,8 @@ export interface PlacedHardware {
   readonly set: readonly { readonly words: string; readonly figure: Figure }[];
   /** What one sees of it from the front; absent where that is not known, or nothing is seen. */
   readonly outline?: { readonly x: Interval; readonly y: Interval; readonly isRound: boolean };
+  /** How far it stands out from the front that it is on, where that is known. */
+  readonly standsOut?: Length;
   /** What fastens it. Whether there is wood behind each is asked of the parts, never taken for granted. */
   readonly screws: readonly Screw[];
   /** Absent while no packers are asked for. */

@@ -79,6 +79,7 @@ function fitPull(
         ...(plan.wantedScrew === undefined ? [] : [{ words: 'length of the machine screw', figure: plan.wantedScrew }]),
       ],
       ...outlineOf(plan, x, y),
+      ...(entry.projection === undefined || entry.letIn !== undefined ? {} : { standsOut: entry.projection.length }),
       screws: [],
       origin: pulls.entryOrigin,
     },
