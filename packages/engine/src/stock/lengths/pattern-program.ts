@@ -1,8 +1,12 @@
 import { CoveringProgram } from '../covering-program.ts';
 import type { Filling, Sizes } from './effective-lengths.ts';
+import { Landmarks } from './landmarks.ts';
 
 /** In place of a stock: not a pattern but an exchange of places. */
 const EXCHANGE = -1;
+
+/** A pattern has to be worth more than its stock by this share, or it is not worth letting in. */
+const LEAST_GAIN = 1e-7;
 
 /** Of a piece. */
 const UNEVENNESS = 1e-5;
@@ -15,7 +19,8 @@ export interface Pattern {
 
 /**
  * The relaxation over the patterns found so far: how often is each cut, fractions allowed, so that every size is had and
- * no stock is used up more than there is. Rows: the sizes, then the kinds of stock that are limited.
+ * no stock is used up more than there is. Rows: the sizes, or the landmarks that stand for them, then the kinds of stock that
+ * are limited.
  */
 export class PatternProgram {
   readonly sizes: Sizes;
@@ -23,21 +28,29 @@ export class PatternProgram {
   readonly program: CoveringProgram;
   /** Row of each kind of stock that is limited; -1 for the others. */
   readonly stockRow: Int32Array;
+  private readonly landmarks: Landmarks;
   private readonly known = new Map<string, number>();
 
-  constructor(sizes: Sizes, demand: Int32Array, available: Float64Array) {
+  constructor(
+    sizes: Sizes,
+    demand: Int32Array,
+    available: Float64Array,
+    landmarks = new Landmarks(sizes, sizes.size.length),
+  ) {
     this.sizes = sizes;
+    this.landmarks = landmarks;
+    const count = landmarks.chosen.length;
     const limited = sizes.stocks.map((_, stock) => stock).filter((stock) => Number.isFinite(available[stock]));
     this.stockRow = new Int32Array(sizes.stocks.length).fill(-1);
     limited.forEach((stock, place) => {
-      this.stockRow[stock] = sizes.size.length + place;
+      this.stockRow[stock] = count + place;
     });
-    const demands = new Float64Array(sizes.size.length + limited.length);
-    demands.set(demand);
+    const demands = new Float64Array(count + limited.length);
+    demands.set(landmarks.spread(demand));
     limited.forEach((stock, place) => {
-      demands[sizes.size.length + place] = available[stock] as number;
+      demands[count + place] = available[stock] as number;
     });
-    const sense = Int8Array.from(demands, (_, row) => (row < sizes.size.length ? 1 : -1));
+    const sense = Int8Array.from(demands, (_, row) => (row < count ? 1 : -1));
     const dearest = sizes.stocks.reduce((most, { cost }) => Math.max(most, cost), 1);
     this.program = new CoveringProgram(demands, sense, dearest * 1000);
     this.startAlone(demand, available);
@@ -49,10 +62,26 @@ export class PatternProgram {
    * the lengths from the start, which saves half of the patterns. A plan that uses one covers less than it seems to.
    */
   private addExchanges(): void {
-    for (let i = 0; i + 1 < this.sizes.size.length; i += 1) {
+    for (let i = 0; i + 1 < this.landmarks.chosen.length; i += 1) {
       this.program.addColumn(0, [i, -1, i + 1, 1]);
       this.patterns.push({ stock: EXCHANGE, filling: [] });
     }
+  }
+
+  /** The patterns found so far, without the exchanges. */
+  found(): readonly Pattern[] {
+    return this.patterns.filter(({ stock }) => stock !== EXCHANGE);
+  }
+
+  /** Adds the pattern if it is new and would make the relaxation cheaper; whether it did. */
+  addIfWanted(stock: number, filling: Filling): boolean {
+    let value = 0;
+    for (let at = 0; at < filling.length; at += 2) {
+      value += this.worthOfSize(filling[at] as number) * (filling[at + 1] as number);
+    }
+    if (value <= this.worth(stock) * (1 + LEAST_GAIN)) return false;
+    const before = this.patterns.length;
+    return this.add(stock, filling) === before;
   }
 
   /** The pattern's column; found again if it is known. */
@@ -61,7 +90,8 @@ export class PatternProgram {
     const known = this.known.get(key);
     if (known !== undefined) return known;
     const row = this.stockRow[stock] as number;
-    const id = this.program.addColumn(this.sizes.stocks[stock]?.cost ?? 0, row < 0 ? filling : [...filling, row, 1]);
+    const entries = this.landmarks.entriesOf(filling);
+    const id = this.program.addColumn(this.sizes.stocks[stock]?.cost ?? 0, row < 0 ? entries : [...entries, row, 1]);
     this.patterns.push({ stock, filling });
     this.known.set(key, id);
     return id;
@@ -72,10 +102,10 @@ export class PatternProgram {
    * demands most pivots change nothing but the basis; the prices that are the best for the one are the best for the other.
    */
   ask(demand: Int32Array, available: Float64Array, isUneven: boolean): void {
-    for (let index = 0; index < demand.length; index += 1) {
-      const more = isUneven && (demand[index] as number) > 0 ? UNEVENNESS * (1 + ((index * 7919) % 101) / 101) : 0;
-      this.program.setDemand(index, (demand[index] as number) + more);
-    }
+    this.landmarks.spread(demand).forEach((asked, row) => {
+      const more = isUneven && asked > 0 ? UNEVENNESS * (1 + ((row * 7919) % 101) / 101) : 0;
+      this.program.setDemand(row, asked + more);
+    });
     for (let stock = 0; stock < available.length; stock += 1) {
       const row = this.stockRow[stock] as number;
       if (row >= 0) this.program.setDemand(row, available[stock] as number);
@@ -86,8 +116,9 @@ export class PatternProgram {
   /** What the relaxation costs for what is really asked. */
   costOf(demand: Int32Array, available: Float64Array): number {
     let cost = 0;
-    for (let index = 0; index < demand.length; index += 1)
-      cost += this.program.price(index) * (demand[index] as number);
+    for (let index = 0; index < demand.length; index += 1) {
+      cost += this.worthOfSize(index) * (demand[index] as number);
+    }
     for (let stock = 0; stock < available.length; stock += 1) {
       const row = this.stockRow[stock] as number;
       if (row >= 0) cost += this.program.price(row) * (available[stock] as number);
@@ -104,9 +135,14 @@ export class PatternProgram {
 
   /** What one of each size is worth at present; never less than nothing. */
   copyValues(into: Float64Array): void {
-    this.program.copyPrices(into);
-    for (let index = 0; index < into.length; index += 1) into[index] = Math.max(0, into[index] as number);
+    for (let index = 0; index < into.length; index += 1) into[index] = Math.max(0, this.worthOfSize(index));
   }
+
+  private worthOfSize(index: number): number {
+    return this.landmarks.worthOf(index, this.priceOfRow);
+  }
+
+  private readonly priceOfRow = (row: number): number => this.program.price(row);
 
   /** What a bar of this stock may hold in value without being worth more than it costs. */
   worth(stock: number): number {
@@ -118,9 +154,11 @@ export class PatternProgram {
   private startAlone(demand: Int32Array, available: Float64Array): void {
     const { size, stocks } = this.sizes;
     const basis = this.program.basisCopy();
-    for (let index = 0; index < size.length; index += 1) {
+    const { chosen } = this.landmarks;
+    for (let row = 0; row < chosen.length; row += 1) {
+      const index = chosen[row] as number;
       if ((demand[index] as number) <= 0) {
-        basis[index] = -1 - 2 * index;
+        basis[row] = -1 - 2 * row;
         continue;
       }
       let best = -1;
@@ -136,7 +174,7 @@ export class PatternProgram {
           bestRate = bar.cost / count;
         }
       }
-      if (best >= 0) basis[index] = this.add(best, [index, bestCount]);
+      if (best >= 0) basis[row] = this.add(best, [index, bestCount]);
     }
     this.program.startFrom(basis);
   }

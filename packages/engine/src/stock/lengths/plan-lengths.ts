@@ -2,11 +2,12 @@ import { SeededRandom } from '../seeded-random.ts';
 import { type BarPlan, effectiveLengths, type Sizes } from './effective-lengths.ts';
 import { FillingSearch } from './filling-search.ts';
 import { fillBars, isBetter } from './greedy-filling.ts';
+import { Landmarks, landmarkCounts } from './landmarks.ts';
 import type { LengthProblem, LengthStep } from './length-problem.ts';
 import { addPool } from './pattern-pool.ts';
-import { PatternProgram } from './pattern-program.ts';
+import { type Pattern, PatternProgram } from './pattern-program.ts';
 import { costBelow, costFrom } from './reachable-costs.ts';
-import { relax } from './relaxation.ts';
+import { type Relaxed, relax } from './relaxation.ts';
 import { roundings } from './rounding.ts';
 import { simpleCostBound } from './simple-bounds.ts';
 import { ValueCorrection } from './value-correction.ts';
@@ -38,7 +39,8 @@ export function* planLengths(problem: LengthProblem, seed = 1): Generator<Length
   yield step(true);
 }
 
-/** Beyond this many different sizes there is no relaxation: its rows would not fit. */
+/** Beyond this many different sizes there is no relaxation, and beyond so many only one of landmarks: its rows would not fit. */
+const MOST_SIZES = 2_000;
 const MOST_SIZES_RELAXED = 450;
 /** Of more sizes than this plans by corrected values take longer than they are worth before there are prices. */
 const MANY_SIZES = 120;
@@ -105,25 +107,26 @@ class LengthSearch {
       if (this.isProved) return;
       yield;
     }
-    if (sizes.size.length > MOST_SIZES_RELAXED) return;
+    if (sizes.size.length > MOST_SIZES) return;
     this.progress = 0.1;
-    const patterns = new PatternProgram(sizes, sizes.demand, available);
     // The more patterns of use it has at the start, the sooner the relaxation stands.
-    for (const { stock, filling } of known.flatMap(({ bars }) => bars)) patterns.add(stock, filling);
-    const relaxing = relax(patterns, search, sizes.demand, available, 'until the bound stands');
-    let relaxed = relaxing.next();
-    for (let round = 1; relaxed.done !== true; round += 1) {
-      // Half-finished prices are good for a plan, too; tried ever more seldom, for they become the same.
-      if ((round & (round - 1)) === 0 && round >= 8) yield* this.round(patterns, correction, areMany ? 1 : 2);
+    let found: readonly Pattern[] = known.flatMap(({ bars }) => bars);
+    let relaxed: Relaxed | undefined;
+    for (const count of landmarkCounts(sizes.size.length, MOST_SIZES_RELAXED)) {
+      const few = new PatternProgram(sizes, sizes.demand, available, new Landmarks(sizes, count));
+      relaxed = yield* this.relaxFrom(few, found, relaxed, search, correction);
+      if (relaxed === undefined) return;
+      yield* this.round(few, correction, 1);
       if (this.isProved) return;
-      yield;
-      relaxed = relaxing.next();
+      found = few.found();
     }
-    this.raise(relaxed.value.bound);
+    if (sizes.size.length > MOST_SIZES_RELAXED) return;
+    const patterns = new PatternProgram(sizes, sizes.demand, available);
+    relaxed = yield* this.relaxFrom(patterns, found, relaxed, search, correction);
+    if (relaxed === undefined) return;
     this.progress = 0.5;
-    if (this.isProved) return;
     yield* this.round(patterns, correction, 12);
-    if (!this.isProved) yield* this.settle(patterns, search);
+    if (!this.isProved) yield* this.settle(patterns, search, relaxed);
     for (let again = 0; again < MOST_AGAIN && !this.isProved; again += 1) {
       const { cost } = this.best;
       patterns.clearBars();
@@ -131,8 +134,33 @@ class LengthSearch {
       if (!patterns.program.repair(20_000)) patterns.program.restart();
       patterns.program.cheapen(20_000);
       yield* this.round(patterns, correction, ROUNDS_AGAIN);
-      if (this.best.cost < cost && !this.isProved) yield* this.settle(patterns, search);
+      if (this.best.cost < cost && !this.isProved) yield* this.settle(patterns, search, relaxed);
     }
+  }
+
+  /** The relaxation from patterns that are known, until its bound stands; undefined once the best plan is proved. */
+  private *relaxFrom(
+    patterns: PatternProgram,
+    found: readonly Pattern[],
+    before: Relaxed | undefined,
+    search: FillingSearch,
+    correction: ValueCorrection,
+  ): Generator<void, Relaxed | undefined> {
+    const { sizes, available } = this;
+    for (const { stock, filling } of found) patterns.add(stock, filling);
+    const relaxing = relax(patterns, search, sizes.demand, available, 'until the bound stands', before);
+    let relaxed = relaxing.next();
+    for (let round = 1; relaxed.done !== true; round += 1) {
+      // Half-finished prices are good for a plan, too; tried ever more seldom, for they become the same.
+      if ((round & (round - 1)) === 0 && round >= 8) {
+        yield* this.round(patterns, correction, sizes.size.length > MANY_SIZES ? 1 : 2);
+        if (this.isProved) return undefined;
+      }
+      yield;
+      relaxed = relaxing.next();
+    }
+    this.raise(relaxed.value.bound);
+    return this.isProved ? undefined : relaxed.value;
   }
 
   private *round(patterns: PatternProgram, correction: ValueCorrection, rounds: number): Generator<void> {
@@ -147,9 +175,9 @@ class LengthSearch {
    * Looks for a plan that is cheaper than the best among all patterns that such a plan can use, or proves that there is
    * none: at the relaxation's prices no pattern of it can cost more above its worth than the plan may above the relaxation.
    */
-  private *settle(patterns: PatternProgram, search: FillingSearch): Generator<void> {
+  private *settle(patterns: PatternProgram, search: FillingSearch, before: Relaxed): Generator<void> {
     const { sizes, available } = this;
-    const relaxed = yield* relax(patterns, search, sizes.demand, available, 'to the end');
+    const relaxed = yield* relax(patterns, search, sizes.demand, available, 'to the end', before);
     this.raise(relaxed.bound);
     let nodes = 0;
     for (let isAtLeast = true; !this.isProved; ) {

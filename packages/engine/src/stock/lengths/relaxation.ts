@@ -10,7 +10,14 @@ const WORK_PER_STEP = 3_000_000;
 const QUICK_STEPS = 20_000;
 /** Patterns beside the best one that the program may choose from. */
 const MORE_PATTERNS = 30;
+/** How much of the best one's value they have at least, where patterns are sought away from the program's own prices. */
+const NEARLY_BEST = 0.98;
 const MOST_STEPS = 1_000_000;
+/**
+ * Patterns are sought at prices so far from the program's own, which jump, towards those of the best bound, which do not.
+ * A third of the rounds is enough then. Idea: smoothing of dual prices (Wentges 1997; Pessoa et al. 2018), from memory.
+ */
+const SMOOTHING = 0.4;
 
 export interface Relaxed {
   /** A whole number that no plan can be below, worked out exactly from the prices; 0 if that failed. */
@@ -26,7 +33,7 @@ export interface Relaxed {
 
 /**
  * Adds patterns until none would make the relaxation cheaper. `limits` is how often each size may be in one bar, and
- * `demand` what is to be had.
+ * `demand` what is to be had; `known` is what another relaxation of the same has found.
  */
 export function* relax(
   patterns: PatternProgram,
@@ -34,64 +41,54 @@ export function* relax(
   demand: Int32Array,
   available: Float64Array,
   until: 'until the bound stands' | 'to the end',
+  known?: Relaxed,
 ): Generator<void, Relaxed> {
   const { program, sizes } = patterns;
-  const { stocks } = sizes;
+  let best = known ?? atEvenRate(patterns, available);
+  const corner = new Float64Array(sizes.size.length);
   const values = new Float64Array(sizes.size.length);
   let thorough = false;
+  let missed = 0;
   let work = 0;
   let complete = false;
-  let lowest = 0;
-  let bestValues: Float64Array | undefined;
-  let bestWorths = new Float64Array(stocks.length);
-  const worths = new Float64Array(stocks.length);
-  const dearest = new Float64Array(stocks.length);
   patterns.ask(demand, available, true);
   for (let round = 0; round < 20_000; round += 1) {
     const before = program.work;
     program.cheapen(10_000);
-    patterns.copyValues(values);
+    patterns.copyValues(corner);
+    const smoothing = thorough || missed > 0 ? 0 : SMOOTHING;
+    for (let index = 0; index < values.length; index += 1) {
+      values[index] = smoothing * (best.values[index] as number) + (1 - smoothing) * (corner[index] as number);
+    }
     search.prepare(values, demand);
-    work += search.effort + (program.work - before) * program.rows * program.rows + program.columns * 10;
-    let entered = 0;
+    const dearest = new Float64Array(sizes.stocks.length);
+    let added = 0;
     let everyExact = true;
-    let dearness = 1;
-    for (let stock = 0; stock < stocks.length; stock += 1) {
-      const bar = stocks[stock];
+    for (let stock = 0; stock < sizes.stocks.length; stock += 1) {
+      const bar = sizes.stocks[stock];
       if (bar === undefined || available[stock] === 0) continue;
       const { filling, value, most } = search.best(bar.capacity, thorough ? MOST_STEPS : QUICK_STEPS);
       everyExact &&= most === value;
       dearest[stock] = most;
-      if (!Number.isFinite(available[stock]) && bar.cost > 0) dearness = Math.max(dearness, most / bar.cost);
-      if (program.enter(patterns.add(stock, filling))) entered += 1;
-      for (const other of search.byLongest(bar.capacity, patterns.worth(stock) * (1 + 1e-7), MORE_PATTERNS)) {
-        patterns.add(stock, other);
+      if (patterns.addIfWanted(stock, filling)) added += 1;
+      const least = smoothing === 0 ? patterns.worth(stock) * (1 + 1e-7) : value * NEARLY_BEST;
+      for (const other of search.byLongest(bar.capacity, least, MORE_PATTERNS)) {
+        if (patterns.addIfWanted(stock, other)) added += 1;
       }
     }
-    let bound = 0;
-    for (let index = 0; index < values.length; index += 1) {
-      bound += ((values[index] as number) / dearness) * (demand[index] as number);
-    }
-    for (let stock = 0; stock < stocks.length; stock += 1) {
-      const bar = stocks[stock];
-      const limit = available[stock] as number;
-      if (bar === undefined || limit === 0) continue;
-      const worth = Number.isFinite(limit) ? Math.max(bar.cost, (dearest[stock] as number) / dearness) : bar.cost;
-      if (worth > bar.cost) bound -= limit * (worth - bar.cost);
-      worths[stock] = worth;
-    }
-    if (bound > lowest) {
-      lowest = bound;
-      bestValues = values.map((value) => value / dearness);
-      bestWorths = worths.slice();
-    }
-    if (entered > 0) thorough = false;
+    work += search.effort + (program.work - before) * program.rows * program.rows + program.columns * 10;
+    const priced = boundAt(patterns, values, dearest, demand, available);
+    if (priced.lowest > best.lowest) best = priced;
+    if (added > 0) {
+      thorough = false;
+      missed = 0;
+    } else if (smoothing > 0) missed += 1;
     else if (!everyExact && !thorough) thorough = true;
     else {
       complete = everyExact;
       break;
     }
-    const cannotRise = Math.ceil(lowest - 1e-6) >= Math.ceil(patterns.costOf(demand, available) - 1e-6);
+    const cannotRise = Math.ceil(best.lowest - 1e-6) >= Math.ceil(patterns.costOf(demand, available) - 1e-6);
     if (until === 'until the bound stands' && program.isCovered && cannotRise) break;
     if (work > WORK_PER_STEP) {
       work = 0;
@@ -101,6 +98,43 @@ export function* relax(
     }
   }
   patterns.ask(demand, available, false);
-  const bound = bestValues === undefined ? 0 : exactCostBound(sizes, search, demand, available, bestValues);
-  return { bound, complete, lowest, values: bestValues ?? values, worth: bestWorths };
+  const bound = best.lowest > 0 ? exactCostBound(sizes, search, demand, available, best.values) : 0;
+  return { ...best, bound, complete };
+}
+
+type Priced = Pick<Relaxed, 'lowest' | 'values' | 'worth'>;
+
+/** Every length worth what it takes of the stock that is cheapest for its length; no bound is known of it yet. */
+function atEvenRate({ sizes }: PatternProgram, available: Float64Array): Priced {
+  const isPlenty = sizes.stocks.some((_, stock) => !Number.isFinite(available[stock]));
+  const rate = sizes.stocks.reduce((least, { cost, capacity }, stock) => {
+    const counts = !isPlenty || !Number.isFinite(available[stock]);
+    return counts ? Math.min(least, cost / capacity) : least;
+  }, Number.POSITIVE_INFINITY);
+  return { lowest: 0, values: sizes.size.map((length) => length * rate), worth: new Float64Array(sizes.stocks.length) };
+}
+
+/** The bound at given values, `dearest` being what each kind of stock can hold at most; the values made so small that it holds. */
+function boundAt(
+  { sizes: { stocks } }: PatternProgram,
+  values: Float64Array,
+  dearest: Float64Array,
+  demand: Int32Array,
+  available: Float64Array,
+): Priced {
+  const dearness = stocks.reduce(
+    (most, { cost }, stock) =>
+      Number.isFinite(available[stock]) || cost === 0 ? most : Math.max(most, (dearest[stock] as number) / cost),
+    1,
+  );
+  const small = values.map((value) => value / dearness);
+  let lowest = small.reduce((sum, value, index) => sum + value * (demand[index] as number), 0);
+  const worth = new Float64Array(stocks.length);
+  stocks.forEach(({ cost }, stock) => {
+    const limit = available[stock] as number;
+    if (limit === 0) return;
+    worth[stock] = Number.isFinite(limit) ? Math.max(cost, (dearest[stock] as number) / dearness) : cost;
+    if ((worth[stock] as number) > cost) lowest -= limit * ((worth[stock] as number) - cost);
+  });
+  return { lowest, values: small, worth };
 }
