@@ -2,7 +2,9 @@ import type { FillingSearch } from './filling-search.ts';
 import type { Pattern, PatternProgram } from './pattern-program.ts';
 import type { Relaxed } from './relaxation.ts';
 
-const MOST_PATTERNS = 15_000;
+const MOST_PATTERNS = 5_000;
+/** Where they are only the likeliest: more are found when they are needed. */
+const MOST_LIKELY = 1_500;
 /** A size is worth at least this, so that it is in the fillings even where the relaxation has too much of it. */
 const LEAST_WORTH = 1e-9;
 
@@ -29,7 +31,7 @@ export function addPool(
       const bar = sizes.stocks[stock];
       if (bar === undefined || available[stock] === 0) continue;
       const atLeast = (relaxed.worth[stock] as number) - gap * share - 1e-6 * Math.max(1, bar.cost);
-      const fillings = search.all(bar.capacity, atLeast, MOST_PATTERNS - found.length);
+      const fillings = search.all(bar.capacity, atLeast, (share === 1 ? MOST_PATTERNS : MOST_LIKELY) - found.length);
       if (fillings === undefined) return undefined;
       for (const filling of fillings) found.push({ stock, filling });
     }

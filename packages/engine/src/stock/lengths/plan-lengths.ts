@@ -7,11 +7,11 @@ import type { LengthProblem, LengthStep } from './length-problem.ts';
 import { addPool } from './pattern-pool.ts';
 import { type Pattern, PatternProgram } from './pattern-program.ts';
 import { costBelow, costFrom } from './reachable-costs.ts';
-import { type Relaxed, relax } from './relaxation.ts';
+import { moreForWhatWaits, type Relaxed, relax } from './relaxation.ts';
 import { roundings } from './rounding.ts';
 import { simpleCostBound } from './simple-bounds.ts';
 import { ValueCorrection } from './value-correction.ts';
-import { type Outcome, type Patience, searchWhole } from './whole-search.ts';
+import { type FindMore, type Outcome, type Patience, searchWhole } from './whole-search.ts';
 
 /**
  * Plans lengths, better and better: a first plan with the first step, then whatever improves it, with a bound that says
@@ -192,7 +192,8 @@ class LengthSearch {
       const isComplete = addPool(patterns, search, relaxed, available, target);
       yield;
       const most = isAtLeast && target < below ? NODES_FOR_LEAST : MOST_NODES - nodes;
-      const { outcome, spent } = yield* this.searchPatiently(patterns, target, most);
+      const findMore = isComplete ? undefined : moreForWhatWaits(patterns, search);
+      const { outcome, spent } = yield* this.searchPatiently(patterns, target, most, findMore);
       nodes += spent;
       if (outcome.kind === 'plan' && isBetter(outcome.plan, this.best)) this.best = outcome.plan;
       else if (outcome.kind === 'none' && isComplete) this.raise(target + 1);
@@ -206,6 +207,7 @@ class LengthSearch {
     patterns: PatternProgram,
     target: number,
     most: number,
+    findMore: FindMore | undefined,
   ): Generator<void, { outcome: Outcome; spent: number }> {
     const { sizes, available } = this;
     patterns.clearBars();
@@ -214,7 +216,7 @@ class LengthSearch {
     patterns.program.cheapen(20_000);
     const root = patterns.program.standing();
     let spent = 0;
-    for (let attempt = 0; ; attempt += 1) {
+    for (let attempt = findMore === undefined ? 0 : 1; ; attempt += 1) {
       const round = Math.floor(attempt / ATTEMPTS_IN_ROUND);
       const place = attempt % ATTEMPTS_IN_ROUND;
       const patience: Patience =
@@ -231,7 +233,7 @@ class LengthSearch {
               order: 'likeliest first',
               chance: 0.3,
             };
-      const searching = searchWhole(patterns, sizes.demand, available, target, patience, root, this.random);
+      const searching = searchWhole(patterns, sizes.demand, available, target, patience, root, this.random, findMore);
       let step = searching.next();
       for (; step.done !== true; step = searching.next()) {
         spent += 1;

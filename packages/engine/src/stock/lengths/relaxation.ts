@@ -1,6 +1,7 @@
 import { exactCostBound } from './exact-bound.ts';
 import type { FillingSearch } from './filling-search.ts';
 import type { PatternProgram } from './pattern-program.ts';
+import type { FindMore } from './whole-search.ts';
 
 /** Finds all patterns that the relaxation needs, and what it costs: a bound for every plan. */
 
@@ -13,6 +14,7 @@ const MORE_PATTERNS = 30;
 /** How much of the best one's value they have at least, where patterns are sought away from the program's own prices. */
 const NEARLY_BEST = 0.98;
 const MOST_STEPS = 1_000_000;
+const MOST_PIVOTS_MORE = 2_000;
 /**
  * Patterns are sought at prices so far from the program's own, which jump, towards those of the best bound, which do not.
  * A third of the rounds is enough then. Idea: smoothing of dual prices (Wentges 1997; Pessoa et al. 2018), from memory.
@@ -100,6 +102,39 @@ export function* relax(
   patterns.ask(demand, available, false);
   const bound = best.lowest > 0 ? exactCostBound(sizes, search, demand, available, best.values) : 0;
   return { ...best, bound, complete };
+}
+
+/** Rounds of looking for patterns for what waits; what they do not bring is left. */
+const MOST_ROUNDS_MORE = 12;
+
+/** Looks for patterns for what is left of the demand, in the middle of a search through whole numbers. */
+export function moreForWhatWaits(patterns: PatternProgram, search: FillingSearch): FindMore {
+  const { program, sizes } = patterns;
+  const values = new Float64Array(sizes.size.length);
+  const dearest = new Float64Array(sizes.stocks.length);
+  return (waiting, free, room) => {
+    const limits = waiting.map((count) => Math.max(0, count));
+    for (let round = 0; round < MOST_ROUNDS_MORE; round += 1) {
+      program.cheapen(MOST_PIVOTS_MORE);
+      if (program.isCovered && program.value <= room) return true;
+      patterns.copyValues(values);
+      search.prepare(values, limits);
+      let added = 0;
+      dearest.fill(0);
+      for (let stock = 0; stock < sizes.stocks.length; stock += 1) {
+        const bar = sizes.stocks[stock];
+        if (bar === undefined || (free[stock] as number) <= 0) continue;
+        const { filling, most } = search.best(bar.capacity, QUICK_STEPS);
+        dearest[stock] = most;
+        if (patterns.addIfWanted(stock, filling)) added += 1;
+        for (const other of search.byLongest(bar.capacity, patterns.worth(stock) * (1 + 1e-7), MORE_PATTERNS)) {
+          if (patterns.addIfWanted(stock, other)) added += 1;
+        }
+      }
+      if (added === 0 || boundAt(patterns, values, dearest, limits, free).lowest > room) return false;
+    }
+    return false;
+  };
 }
 
 type Priced = Pick<Relaxed, 'lowest' | 'values' | 'worth'>;

@@ -32,6 +32,12 @@ export interface Patience {
   readonly chance: number;
 }
 
+/**
+ * Adds patterns for what waits until the program costs no more than `room`, from prices at which nothing makes it cheaper;
+ * false if they do not bring it there.
+ */
+export type FindMore = (waiting: Int32Array, free: Float64Array, room: number) => boolean;
+
 /** A pattern that is decided: cut once more, then, when that has led to nothing, not cut any more. */
 interface Decision {
   readonly column: number;
@@ -42,9 +48,8 @@ interface Decision {
 }
 
 /**
- * A plan of at most `target`, from the patterns that are there and no others; 'none' if there is none. Yields after each
- * node. Leaves `patterns` in the
- * middle of what it has decided.
+ * A plan of at most `target`, from the patterns that are there, and of others only those that `findMore` finds; 'none' if
+ * there is none of those that are there. Yields after each node. Leaves `patterns` in the middle of what it has decided.
  */
 export function* searchWhole(
   patterns: PatternProgram,
@@ -54,6 +59,7 @@ export function* searchWhole(
   patience: Patience,
   root: Standing,
   random: SeededRandom,
+  findMore?: FindMore,
 ): Generator<void, Outcome> {
   const { program, sizes } = patterns;
   const waiting = demand.slice();
@@ -122,7 +128,10 @@ export function* searchWhole(
   for (let node = 0; node < patience.nodes; node += 1) {
     yield;
     const room = target - spent - program.value + ROUNDING;
-    const branch = room < 0 || !program.isCovered ? undefined : propose();
+    const isPossible =
+      (room >= 0 && program.isCovered) ||
+      (findMore?.(waiting, free, target - spent + ROUNDING) === true && program.isCovered);
+    const branch = isPossible ? propose() : undefined;
     if (branch === 'all whole') {
       const taken = decisions.flatMap(({ column, standing }) => (standing === undefined ? [] : [column]));
       const plan = planOf(patterns, taken, demand);
@@ -133,8 +142,9 @@ export function* searchWhole(
       continue;
     }
     const tooDear: number[] = [];
+    const left = target - spent - program.value + ROUNDING;
     for (let column = 0; column < program.columns; column += 1) {
-      if (program.isBarred(column) || program.reducedCost(column) <= room) continue;
+      if (program.isBarred(column) || program.reducedCost(column) <= left) continue;
       program.bar(column, true);
       tooDear.push(column);
     }
