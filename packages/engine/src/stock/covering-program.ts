@@ -225,29 +225,40 @@ export class CoveringProgram {
 
   /**
    * Brings negative levels and barred columns to zero, from prices at which nothing makes the plan cheaper; false if
-   * stopped before.
+   * stopped before. With every pivot the plan becomes dearer: once its value is above `enough` the rest is left as it is.
    */
-  repair(mostPivots: number): boolean {
+  repair(mostPivots: number, enough = Number.POSITIVE_INFINITY): boolean {
     const { rows, level } = this;
     for (let count = 0; count < mostPivots; count += 1) {
       let leaving = -1;
-      let worst = ZERO;
+      let worst = 0;
       for (let row = 0; row < rows; row += 1) {
         const amount = level[row] as number;
         const id = this.basis[row] as number;
         const wrong = id >= 0 && this.barred[id] === 1 ? Math.abs(amount) : -amount;
-        if (wrong > worst) {
-          worst = wrong;
+        if (wrong <= ZERO) continue;
+        // How far it is from where it should be, not how far its level is: saves half of the pivots (dual steepest edge).
+        const distance = (wrong * wrong) / this.steepness(row);
+        if (distance > worst) {
+          worst = distance;
           leaving = row;
         }
       }
-      if (leaving < 0) return true;
+      if (leaving < 0 || this.value > enough) return true;
       const best = this.entersFor(leaving, (level[leaving] as number) < 0 ? 1 : -1);
       if (best === undefined) return false;
       this.multiply(best);
       this.pivot(best, leaving);
     }
     return false;
+  }
+
+  private steepness(row: number): number {
+    const { rows, inverse } = this;
+    const from = row * rows;
+    let sum = 0;
+    for (let at = from; at < from + rows; at += 1) sum += (inverse[at] as number) * (inverse[at] as number);
+    return sum;
   }
 
   /**

@@ -1,15 +1,12 @@
 import type { Filling } from './effective-lengths.ts';
+import { FillingTable } from './filling-table.ts';
 
 /**
- * The most valuable filling of a bar, when every size has a value and no size may be taken more often than its limit. A
- * table over all capacities tells what the sizes still to be decided can add at most, and a descent through it finds the
- * filling. Where the capacities are too fine for a table it is made on a coarser scale, on which sizes are rounded down: it
- * then promises a little too much, and the descent has to look further.
+ * The most valuable filling of a bar, when every size has a value and no size may be taken more often than its limit: a
+ * descent through a table that tells what the sizes still to be decided can add at most. Where the table is coarse and
+ * promises too much the descent has to look further.
  */
 
-/** Cells that are filled within a few milliseconds. */
-const MOST_CELLS = 800_000;
-const COARSE_CELLS = 400_000;
 /** Steps after which a descent stops and says so. */
 const MOST_STEPS = 200_000;
 const MOST_LISTING_STEPS = 3_000_000;
@@ -27,109 +24,33 @@ export interface BestFilling {
 }
 
 export class FillingSearch {
+  private readonly table: FillingTable;
   private readonly size: Float64Array;
-  /** Sizes on the scale of the table, rounded down. */
-  private readonly coarse: Int32Array;
-  private readonly grain: number;
-  private readonly width: number;
-  /** Row k: the best value of the first k sizes in use within each capacity. */
-  private table = new Float64Array(0);
-  private used: number[] = [];
-  private values: Float64Array = new Float64Array(0);
-  private limits: Int32Array = new Int32Array(0);
-  private readonly queuePlace: Int32Array;
-  private readonly queueValue: Float64Array;
   private steps = 0;
 
   constructor(size: Float64Array, capacity: number) {
     this.size = size;
-    this.grain = Math.max(
-      1,
-      size.length * (capacity + 1) <= MOST_CELLS ? 1 : Math.ceil((size.length * (capacity + 1)) / COARSE_CELLS),
-    );
-    this.coarse = Int32Array.from(size, (length) => Math.floor(length / this.grain));
-    this.width = Math.floor(capacity / this.grain) + 1;
-    this.queuePlace = new Int32Array(this.width);
-    this.queueValue = new Float64Array(this.width);
+    this.table = new FillingTable(size, capacity);
   }
 
   /** About how many steps one `prepare` and the last `best` took. */
   get effort(): number {
-    return this.width * this.used.length * 2 + this.steps * 5;
+    return this.table.width * this.table.used.length * 2 + this.steps * 5;
   }
 
   /** Sets values and limits. Sizes of no value or limit 0 are left out of every filling. */
   prepare(values: Float64Array, limits: Int32Array): void {
-    this.values = values;
-    this.limits = limits;
-    const { coarse, width } = this;
-    this.used = [];
-    // Smallest first: the last rows, which a descent decides first, then belong to the longest pieces.
-    for (let index = coarse.length - 1; index >= 0; index -= 1) {
-      if ((limits[index] as number) > 0 && (values[index] as number) > 0 && (coarse[index] as number) < width) {
-        this.used.push(index);
-      }
-    }
-    const cells = (this.used.length + 1) * width;
-    if (this.table.length < cells) this.table = new Float64Array(cells);
-    this.table.fill(0, 0, width);
-    for (let row = 0; row < this.used.length; row += 1) {
-      const index = this.used[row] as number;
-      const length = coarse[index] as number;
-      const value = values[index] as number;
-      const limit = limits[index] as number;
-      if (length === 0) this.addAll(row * width, limit * value);
-      else if (Math.min(limit, Math.floor((width - 1) / length)) <= 4) this.addFew(row * width, length, value, limit);
-      else this.addMany(row * width, length, value, limit);
-    }
+    this.table.prepare(values, limits);
   }
 
-  private addAll(from: number, worth: number): void {
-    const { table, width } = this;
-    for (let at = 0; at < width; at += 1) table[from + width + at] = (table[from + at] as number) + worth;
-  }
-
-  private addFew(from: number, length: number, value: number, limit: number): void {
-    const { table, width } = this;
-    const to = from + width;
-    table.copyWithin(to, from, to);
-    for (let count = 1; count <= limit && count * length < width; count += 1) {
-      const taken = count * length;
-      const worth = count * value;
-      for (let at = taken; at < width; at += 1) {
-        const other = (table[from + at - taken] as number) + worth;
-        if (other > (table[to + at] as number)) table[to + at] = other;
-      }
-    }
-  }
-
-  /** The same in one pass however high the limit: the greatest of a sliding window, along each remainder of the length. */
-  private addMany(from: number, length: number, value: number, limit: number): void {
-    const { table, width, queuePlace, queueValue } = this;
-    const to = from + width;
-    for (let remainder = 0; remainder < length && remainder < width; remainder += 1) {
-      let head = 0;
-      let tail = 0;
-      for (let at = remainder, step = 0; at < width; at += length, step += 1) {
-        const level = (table[from + at] as number) - step * value;
-        while (tail > head && (queueValue[tail - 1] as number) <= level) tail -= 1;
-        queuePlace[tail] = step;
-        queueValue[tail] = level;
-        tail += 1;
-        if ((queuePlace[head] as number) < step - limit) head += 1;
-        table[to + at] = (queueValue[head] as number) + step * value;
-      }
-    }
-  }
-
-  /** What the first `rows` sizes in use can add at most within `rest`. */
   private most(rows: number, rest: number): number {
-    return this.table[rows * this.width + Math.floor(rest / this.grain)] as number;
+    return this.table.most(rows, rest);
   }
 
   /** The best within a capacity, or the best found within so many steps. */
   best(capacity: number, mostSteps = MOST_STEPS): BestFilling {
-    const { used, size, values, limits } = this;
+    const { size } = this;
+    const { used, values, limits } = this.table;
     const top = this.most(used.length, capacity);
     const slack = top * SAME;
     this.steps = used.length;
@@ -168,7 +89,8 @@ export class FillingSearch {
    * likeliest first, at most `most` of them.
    */
   byLongest(capacity: number, moreThan: number, most: number): readonly Filling[] {
-    const { used, size, values } = this;
+    const { size } = this;
+    const { used, values } = this.table;
     const rows: { row: number; worth: number }[] = [];
     for (let row = used.length; row > 0; row -= 1) {
       const index = used[row - 1] as number;
@@ -178,7 +100,7 @@ export class FillingSearch {
       if (worth > moreThan) rows.push({ row, worth });
     }
     rows.sort((a, b) => b.worth - a.worth);
-    if (this.grain === 1) return rows.slice(0, most).map(({ row }) => this.promising(capacity, row, 1));
+    if (this.table.grain === 1) return rows.slice(0, most).map(({ row }) => this.promising(capacity, row, 1));
     const found: Filling[] = [];
     let left = STEPS_FOR_ALL_LONGEST;
     for (const { row } of rows) {
@@ -198,7 +120,8 @@ export class FillingSearch {
     moreThan: number,
     mostSteps: number,
   ): { readonly filling: Filling | undefined; readonly steps: number } {
-    const { used, size, values, limits } = this;
+    const { size } = this;
+    const { used, values, limits } = this.table;
     const taken: number[] = [];
     let best: Filling | undefined;
     let bestValue = moreThan;
@@ -234,8 +157,9 @@ export class FillingSearch {
    * The filling that the table leads to, of the first `rows` sizes and at least so many of the last of them; the best one if
    * the table is not coarse.
    */
-  private promising(capacity: number, rows = this.used.length, least = 0): Filling {
-    const { used, size, values, limits } = this;
+  private promising(capacity: number, rows = this.table.used.length, least = 0): Filling {
+    const { size } = this;
+    const { used, values, limits } = this.table;
     const filling: number[] = [];
     let rest = capacity;
     for (let row = rows; row > 0; row -= 1) {
@@ -260,7 +184,7 @@ export class FillingSearch {
   private valueOf(filling: Filling): number {
     let value = 0;
     for (let at = 0; at < filling.length; at += 2) {
-      value += (this.values[filling[at] as number] as number) * (filling[at + 1] as number);
+      value += (this.table.values[filling[at] as number] as number) * (filling[at + 1] as number);
     }
     return value;
   }
@@ -270,7 +194,8 @@ export class FillingSearch {
    * `most`, or finding them all takes too long.
    */
   all(capacity: number, atLeast: number, most: number): readonly Filling[] | undefined {
-    const { used, size, values, limits } = this;
+    const { size } = this;
+    const { used, values, limits } = this.table;
     const found: Filling[] = [];
     const filling: number[] = [];
     let steps = 0;

@@ -87,6 +87,9 @@ export function* searchWhole(
     spent += times * (sizes.stocks[stock]?.cost ?? 0);
     showDemand();
   };
+  /** Where more patterns may be found the program has to stand before they are sought; else what is too dear is enough. */
+  const repair = (): boolean =>
+    program.repair(MOST_PIVOTS, findMore === undefined ? target - spent + ROUNDING : undefined);
   /** Where rounding has spoilt the program's figures. */
   const startAgain = () => {
     program.restart();
@@ -104,7 +107,7 @@ export function* searchWhole(
         program.stand(standing);
         spare.push(standing);
         if (refusals <= patience.refusals) {
-          if (!program.repair(MOST_PIVOTS)) startAgain();
+          if (!repair()) startAgain();
           return true;
         }
         isWhole = false;
@@ -151,7 +154,7 @@ export function* searchWhole(
     decisions.push({ column: branch, tooDear, standing: program.standing(spare.pop()) });
     take(branch, 1);
     program.refresh();
-    if (!program.repair(MOST_PIVOTS)) startAgain();
+    if (!repair()) startAgain();
   }
   return { kind: 'gave up' };
 }
