@@ -16,6 +16,8 @@ export type LineRole =
   | 'hidden'
   /** How a door swings. */
   | 'swing'
+  /** The outline of what a section has taken away, before its plane. */
+  | 'before'
   | 'dimension'
   | 'extension'
   | 'tick'
@@ -65,6 +67,7 @@ export const LINE_TYPES: Readonly<Record<LineRole, LineType>> = {
   behind: { width: 'narrow' },
   hidden: { width: 'narrow', dashes: DASHED },
   swing: { width: 'narrow', dashes: LONG_DASH_DOUBLE_DOT },
+  before: { width: 'narrow', dashes: LONG_DASH_DOUBLE_DOT },
   dimension: { width: 'narrow' },
   extension: { width: 'narrow' },
   tick: { width: 'wide' },

@@ -282,7 +282,7 @@ function writeHead(writer: Writer, role: LineRole, from: Point, to: Point, lengt
   );
 }
 
-const QUIET: ReadonlySet<LineRole> = new Set<LineRole>(['hidden', 'swing', 'extension', 'hatch']);
+const QUIET: ReadonlySet<LineRole> = new Set<LineRole>(['hidden', 'swing', 'before', 'extension', 'hatch']);
 
 function inked(writer: Writer, role: LineRole): string {
   let words = writer.inks.get(role);

@@ -10,6 +10,7 @@ import { cuttingPlace } from './cutting-place.ts';
 import { describeSection } from './describe-section.ts';
 import { fittingsFromAbove } from './fittings-in-section.ts';
 import { type OpeningToCut, openingsToCut, openingToCutFirst } from './openings.ts';
+import { overhangingAbove } from './overhanging-above.ts';
 import { boxesChain, chains, depthChain, frontsChain, openingsChain, wholeChain } from './section-chains.ts';
 import { sectionNotes } from './section-notes.ts';
 
@@ -40,6 +41,7 @@ export function planSection(evaluation: Evaluation, opening?: string): Drawing {
   if (carcase === undefined || place === undefined) return onStandardSheet(evaluation, { name, notes: () => [] });
   const { x, z } = carcase.outside;
   const fittings = fittingsFromAbove(evaluation, place);
+  const above = overhangingAbove(evaluation.parts, viewed, place);
   return onStandardSheet(evaluation, {
     name,
     plan: {
@@ -51,10 +53,11 @@ export function planSection(evaluation: Evaluation, opening?: string): Drawing {
       fittings,
       chains: lying(evaluation, viewed, place, chosen?.laid),
       standsOnFloor: false,
+      before: above.stretches,
       wordsOf: (part) => [cleanName(part.mark)],
       mayGoWithout: ({ cut }) => cut === undefined,
     },
-    notes: () => sectionNotes(evaluation, viewed, FROM_ABOVE, fittings),
+    notes: () => sectionNotes(evaluation, viewed, FROM_ABOVE, fittings, above.parts),
   });
 }
 

@@ -1,6 +1,6 @@
-import type { Evaluation } from '@fettle/engine';
+import type { Evaluation, Part } from '@fettle/engine';
 import type { ViewDirection } from '../shapes/view-direction.ts';
-import { capital } from '../sheet-words.ts';
+import { capital, marksOf } from '../sheet-words.ts';
 import { unitWords } from '../shown-lengths.ts';
 import type { Fitting } from '../views/fittings.ts';
 import { cutWood } from '../views/hatching.ts';
@@ -12,6 +12,7 @@ export function sectionNotes(
   viewed: readonly ViewedPart[],
   from: ViewDirection,
   fittings: readonly Fitting[],
+  above: readonly Part[] = [],
 ): readonly string[] {
   const woods = new Set(viewed.flatMap(({ part, cut }) => (cut === undefined ? [] : [cutWood(part, from)])));
   const behind = viewed.some(({ cut, seen }) => cut === undefined && seen.length > 0) ? '; narrow: seen behind' : '';
@@ -26,12 +27,14 @@ export function sectionNotes(
     ...(isDashed('pull') ? ['pulls this side of the cut'] : []),
   ];
   const hidden = dashed.length === 0 ? '' : `dashes: ${dashed.join(', ')}`;
-  const swing = fittings.some(({ role }) => role === 'swing')
-    ? 'dashes with two dots: doors opening to a right angle'
-    : '';
+  const dotted = [
+    ...(fittings.some(({ role }) => role === 'swing') ? ['doors opening to a right angle'] : []),
+    ...(above.length > 0 ? [`${marksOf(above)}, above the cut`] : []),
+  ];
+  const dots = dotted.length === 0 ? '' : `dashes with two dots: ${dotted.join('; ')}`;
   return [
     `Dimensions are finished sizes in ${unitWords(evaluation.design.units)}. Wide outlines: cut${behind}.`,
-    ...(hidden === '' && swing === '' ? [] : [`${capital([hidden, swing].filter((each) => each !== '').join('; '))}.`]),
+    ...(hidden === '' && dots === '' ? [] : [`${capital([hidden, dots].filter((each) => each !== '').join('; '))}.`]),
     ...(signs.length === 0 ? [] : [`${capital(signs.join('; '))}.`]),
   ];
 }

@@ -32,6 +32,8 @@ export interface ViewPlan {
   /** Nearest to the view first. */
   readonly chains: Readonly<Record<LaneSide, readonly Chain[]>>;
   readonly standsOnFloor: boolean;
+  /** Outlines of what is taken away and yet belongs to the picture. */
+  readonly before?: readonly Stretch[];
   /** What is written at a part, in order of preference. */
   readonly wordsOf: (part: Part) => readonly string[];
   /** Parts that need no mark where it has no room on them. */
@@ -130,6 +132,7 @@ export function composePlan(
       children: [{ kind: 'rectangle', surface: 'outside', box: outside }],
     },
     ...(plan.standsOnFloor ? [floorOf(outside)] : []),
+    ...(plan.before === undefined || plan.before.length === 0 ? [] : [beforeOf(plan.before, to, writing)]),
     {
       kind: 'group',
       id: 'parts',
@@ -155,6 +158,11 @@ export function composePlan(
     crowding: 2 * (marked.leftOut + figures + chains),
     notes: notesOf(marked.leftOut, figures, chains, writesNearly ? nearlyWords(units) : undefined),
   };
+}
+
+function beforeOf(stretches: readonly Stretch[], to: Projection, writing: readonly Box[]): Group {
+  const children = stretches.flatMap((stretch) => brokenAround(paperLine(stretch, 'before', to), writing));
+  return { kind: 'group', id: 'before', name: 'before', children };
 }
 
 const sides = ['left', 'right', 'above', 'below'] as const;
