@@ -1,10 +1,19 @@
-import type { PartView, Picture, PictureFinding, PieceView, SheetView, TextSpan } from './picture.ts';
+import { type FindingsFrame, findingsAfter, findingsFrame } from './findings-frame.ts';
+import { type PackedSvg, packedSvg, unpackedSvg } from './packed-svg.ts';
+import type { PartView, Picture, PieceView, SheetView, TextSpan } from './picture.ts';
+import { isSameData } from './same-data.ts';
 
 /**
  * How a picture travels: only what changed since the last one sent. A piece whose content is the same is named and
- * placed, nothing more. Both ways (server to extension, extension to page) use these two functions. What is the same
- * is known by identity, so whoever keeps pictures must keep unchanged parts and sheets as the same objects.
+ * placed, nothing more; of one that changed, the parts and sheets that did. Both ways (server to extension, extension to
+ * page) use these two functions. That a piece is the same is known by identity, so whoever keeps pictures must keep its
+ * parts and sheets as the same objects.
  */
+
+type Drawing = Extract<SheetView, { kind: 'drawing' }>;
+
+/** A sheet as it travels. */
+export type SheetFrame = Exclude<SheetView, Drawing> | (Omit<Drawing, 'svg'> & { readonly svg: PackedSvg });
 
 /** A piece as it travels; what is absent is as it was in the frame before. */
 export interface PieceFrame {
@@ -14,9 +23,10 @@ export interface PieceFrame {
   readonly stale?: boolean;
   readonly together?: true;
   readonly planning?: number;
-  readonly parts?: readonly PartView[];
+  /** All parts in their order; a text instead of a part: the one with this id is as it was. */
+  readonly parts?: readonly (PartView | string)[];
   /** All sheets in their order; a text instead of a sheet: the one with this id is as it was. */
-  readonly sheets?: readonly (SheetView | string)[];
+  readonly sheets?: readonly (SheetFrame | string)[];
 }
 
 /** Server to extension, as notification `fettle/picture`, after each evaluation of a watched document. */
@@ -31,7 +41,7 @@ export interface PictureFrame {
   readonly since?: number;
   readonly pieces: readonly PieceFrame[];
   /** Absent: as before. */
-  readonly findings?: readonly PictureFinding[];
+  readonly findings?: FindingsFrame;
 }
 
 export const pictureNotification = 'fettle/picture';
@@ -56,7 +66,7 @@ export function frameOf(picture: Picture, before: FrameState | undefined): Pictu
     frame: (before?.frame ?? 0) + 1,
     ...(known === undefined ? {} : { since: known.frame }),
     pieces: picture.pieces.map((piece) => pieceFrame(piece, pieces.get(piece.key))),
-    ...(sameFindings ? {} : { findings: picture.findings }),
+    ...(sameFindings ? {} : { findings: findingsFrame(picture.findings, known?.picture.findings ?? []) }),
   };
 }
 
@@ -69,13 +79,31 @@ function pieceFrame(piece: PieceView, before: PieceView | undefined): PieceFrame
     ...(stale === true ? { stale } : {}),
     ...(together === true ? { together } : {}),
     ...(planning === undefined ? {} : { planning }),
-    ...(before?.parts === parts ? {} : { parts }),
-    ...(before?.sheets === sheets ? {} : { sheets: sheets.map((sheet) => sheetFrame(sheet, before)) }),
+    ...(before?.parts === parts ? {} : { parts: changed(parts, before?.parts ?? [], (part) => part) }),
+    ...(before?.sheets === sheets ? {} : { sheets: changed(sheets, before?.sheets ?? [], sheetFrame) }),
   };
 }
 
-function sheetFrame(sheet: SheetView, before: PieceView | undefined): SheetView | string {
-  return before?.sheets.includes(sheet) === true ? sheet.id : sheet;
+/** What is as it was travels as its id. */
+function changed<Item extends { readonly id: string }, Travelling>(
+  now: readonly Item[],
+  before: readonly Item[],
+  travelling: (item: Item) => Travelling,
+): readonly (Travelling | string)[] {
+  const known = byId(before);
+  return now.map((item) => (isSameData(known.get(item.id), item) ? item.id : travelling(item)));
+}
+
+function byId<Item extends { readonly id: string }>(items: readonly Item[]): ReadonlyMap<string, Item> {
+  return new Map(items.map((item) => [item.id, item]));
+}
+
+function sheetFrame(sheet: SheetView): SheetFrame {
+  return sheet.kind === 'drawing' ? { ...sheet, svg: packedSvg(sheet.svg) } : sheet;
+}
+
+function sheetAfter(frame: SheetFrame): SheetView {
+  return frame.kind === 'drawing' ? { ...frame, svg: unpackedSvg(frame.svg) } : frame;
 }
 
 /** The picture after `frame`; undefined when the frame presumes what this end does not have: ask for a full one. */
@@ -91,7 +119,8 @@ export function withFrame(before: FrameState | undefined, frame: PictureFrame): 
     if (piece === undefined) return undefined;
     pieces.push(piece);
   }
-  const findings = frame.findings ?? presumed?.picture.findings;
+  const told = presumed?.picture.findings;
+  const findings = frame.findings === undefined ? told : findingsAfter(frame.findings, told ?? []);
   if (findings === undefined) return undefined;
   const { uri, version, readable, verdict } = frame;
   return { frame: frame.frame, picture: { uri, version, readable, verdict, pieces, findings } };
@@ -99,8 +128,8 @@ export function withFrame(before: FrameState | undefined, frame: PictureFrame): 
 
 function pieceAfter(before: PieceView | undefined, frame: PieceFrame): PieceView | undefined {
   const { key, name, span, stale, together, planning } = frame;
-  const parts = frame.parts ?? before?.parts;
-  const sheets = frame.sheets === undefined ? before?.sheets : sheetsAfter(before, frame.sheets);
+  const parts = after(frame.parts, before?.parts, (part) => part);
+  const sheets = after(frame.sheets, before?.sheets, sheetAfter);
   if (parts === undefined || sheets === undefined) return undefined;
   return {
     ...{ key, name, span, parts, sheets },
@@ -110,12 +139,13 @@ function pieceAfter(before: PieceView | undefined, frame: PieceFrame): PieceView
   };
 }
 
-function sheetsAfter(
-  before: PieceView | undefined,
-  frames: readonly (SheetView | string)[],
-): readonly SheetView[] | undefined {
-  const sheets = frames.map((frame) =>
-    typeof frame === 'string' ? before?.sheets.find((sheet) => sheet.id === frame) : frame,
-  );
-  return sheets.every((sheet) => sheet !== undefined) ? sheets : undefined;
+function after<Item extends { readonly id: string }, Travelling extends object>(
+  frames: readonly (Travelling | string)[] | undefined,
+  before: readonly Item[] | undefined,
+  arrived: (frame: Travelling) => Item,
+): readonly Item[] | undefined {
+  if (frames === undefined) return before;
+  const known = byId(before ?? []);
+  const items = frames.map((frame) => (typeof frame === 'string' ? known.get(frame) : arrived(frame)));
+  return items.every((item) => item !== undefined) ? items : undefined;
 }

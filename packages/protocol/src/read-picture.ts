@@ -1,4 +1,6 @@
 import { type Fields, fieldsOf, isCount, isListOf, isNumber, isText } from './fields.ts';
+import type { FindingsFrame } from './findings-frame.ts';
+import { isPackedSvg } from './packed-svg.ts';
 import type {
   DivisionLine,
   PartView,
@@ -11,7 +13,7 @@ import type {
   WatchedPicture,
   WatchPictures,
 } from './picture.ts';
-import type { PictureFrame } from './picture-frame.ts';
+import type { PictureFrame, SheetFrame } from './picture-frame.ts';
 
 /**
  * Checks that what arrived is a picture through and through: the page shows nothing whose shape it has not seen to, and
@@ -85,8 +87,21 @@ function isSheet(value: unknown): value is SheetView {
   }
 }
 
-function isSheetOrId(value: unknown): value is SheetView | string {
-  return isText(value) || isSheet(value);
+/** The same as a sheet, but for how the text of a drawing travels. */
+function isSheetFrameOrId(value: unknown): value is SheetFrame | string {
+  if (isText(value)) return true;
+  const svg = fieldsOf(value)?.['svg'];
+  return isPackedSvg(svg) ? isSheet({ ...(value as object), svg: svg.text }) : svg === undefined && isSheet(value);
+}
+
+function isPartOrId(value: unknown): value is PartView | string {
+  return isText(value) || isPart(value);
+}
+
+function isFindingOrKept(value: unknown): value is FindingsFrame[number] {
+  const kept = fieldsOf(value);
+  if (kept?.['from'] === undefined) return isFinding(value);
+  return isCount(kept['from']) && isCount(kept['count']) && Number.isSafeInteger(kept['moved']);
 }
 
 function isPieceHead(piece: Fields | undefined): piece is Fields {
@@ -104,8 +119,8 @@ function isPieceFrame(value: unknown): boolean {
     (piece['stale'] === undefined || piece['stale'] === true) &&
     (piece['together'] === undefined || piece['together'] === true) &&
     (piece['planning'] === undefined || isShare(piece['planning'])) &&
-    (piece['parts'] === undefined || isListOf(piece['parts'], isPart)) &&
-    (piece['sheets'] === undefined || isListOf(piece['sheets'], isSheetOrId))
+    (piece['parts'] === undefined || isListOf(piece['parts'], isPartOrId)) &&
+    (piece['sheets'] === undefined || isListOf(piece['sheets'], isSheetFrameOrId))
   );
 }
 
@@ -133,7 +148,7 @@ export function isPictureFrame(value: unknown): value is PictureFrame {
     (frame['since'] === undefined || isCount(frame['since'])) &&
     Array.isArray(frame['pieces']) &&
     frame['pieces'].every(isPieceFrame) &&
-    (frame['findings'] === undefined || isListOf(frame['findings'], isFinding))
+    (frame['findings'] === undefined || isListOf(frame['findings'], isFindingOrKept))
   );
 }
 
