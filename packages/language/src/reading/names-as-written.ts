@@ -28,9 +28,19 @@ const needName: ReadonlySet<NameKind> = new Set([
 /** In letters. Common practice, no source: a label holds no more, and no one reads it out. */
 const longestName = 200;
 
+/** Names in which nothing is wrong; of the many pieces of a text most stay as they are while one types. */
+const sound = new WeakSet<Statement>();
+
 export function nameFindings(context: ReadContext, statement: Statement): void {
   const kind = specOf(statement).spec.declares;
   if (kind === undefined) return;
+  if (sound.has(statement) && firstOfName(context, statement, kind) === undefined) return;
+  const before = context.findings.length;
+  judgeName(context, statement, kind);
+  if (context.findings.length === before) sound.add(statement);
+}
+
+function judgeName(context: ReadContext, statement: Statement, kind: NameKind): void {
   const quoted = GrammarUtils.findNodeForProperty(statement.$cstNode, 'name');
   if (quoted === undefined || statement.name === undefined) {
     if (needName.has(kind)) missing(context, statement, kind);
@@ -125,15 +135,21 @@ function placesOfName(context: ReadContext, statement: Statement, kind: NameKind
     .toArray();
 }
 
-function declaredTwice(context: ReadContext, statement: Statement, kind: NameKind, at: Origin): void {
+/** Where the name of a statement was given before; undefined where that is nowhere. */
+function firstOfName(context: ReadContext, statement: Statement, kind: NameKind): Statement | undefined {
   // Labels are said by nobody.
-  if (kind === 'label' || statement.name === undefined) return;
-  const names = declarationsAround(context, statement).get(kind);
-  const first = names?.get(statement.name)?.statement;
-  if (names === undefined || first === undefined || first === statement) return;
+  if (kind === 'label' || statement.name === undefined) return undefined;
+  const first = declarationsAround(context, statement).get(kind)?.get(statement.name)?.statement;
+  return first === statement ? undefined : first;
+}
+
+function declaredTwice(context: ReadContext, statement: Statement, kind: NameKind, at: Origin): void {
+  const first = firstOfName(context, statement, kind);
   const { name } = statement;
+  if (first === undefined || name === undefined) return;
+  const names = declarationsAround(context, statement).get(kind);
   let count = 2;
-  while (names.has(`${name} ${count}`)) count++;
+  while (names?.has(`${name} ${count}`) === true) count++;
   const fresh = `${name} ${count}`;
   context.findings.push(
     nameDeclaredTwice.at(

@@ -63,19 +63,27 @@ function namesSaid(documents: LangiumDocuments, document: LangiumDocument): Name
   let hasUnknown = false;
   // Most names are said in many pieces and declared in none of them: what they stand for is looked up once.
   const ofFile = new Map<string, Declaration | undefined>();
-  const lookedUp = (place: Said): Declaration | undefined => {
-    if (place.own !== undefined) return place.own;
-    const { statement, kind, name, key } = place;
-    if (!ofFile.has(key)) ofFile.set(key, findName(documents, document, statement, kind, name));
-    // A misspelt name may be meant for one of its own piece.
-    return ofFile.get(key) ?? nearestDeclaration(documents, document, place, name);
-  };
-  for (const place of (document.parseResult.value as Text).statements.flatMap(namesSaidIn)) {
-    const found = lookedUp(place);
-    if (found === undefined || found.name !== place.name) hasUnknown = true;
-    if (found === undefined) continue;
+  const say = (found: Declaration | undefined, name: string): void => {
+    if (found === undefined || found.name !== name) hasUnknown = true;
+    if (found === undefined) return;
     statements.add(found.statement);
     from.add(AstUtils.getDocument(found.statement));
+  };
+  for (const top of (document.parseResult.value as Text).statements) {
+    for (const place of namesSaidIn(top)) {
+      const { statement, kind, name, key, own } = place;
+      if (own !== undefined) {
+        statements.add(own.statement);
+        from.add(document);
+        continue;
+      }
+      const isNew = !ofFile.has(key);
+      if (isNew) ofFile.set(key, findName(documents, document, statement, kind, name));
+      const found = ofFile.get(key);
+      // A misspelt name may be meant for one of its own piece.
+      if (found === undefined) say(nearestDeclaration(documents, document, place, name), name);
+      else if (isNew) say(found, name);
+    }
   }
   return { statements, documents: from, hasUnknown };
 }

@@ -379,9 +379,16 @@ export function unitsAt(node: AstNode): Units {
   return { unit: 'in', ruler: defaultRulers.in };
 }
 
+const knownUnits = new WeakMap<Statement, Units>();
+
+/** Of its own words alone, so they are read once: every piece of a text asks. */
 function unitsOf(statement: Statement): Units {
+  const known = knownUnits.get(statement);
+  if (known !== undefined) return known;
   const { unit, ruler } = rulerOf(statement);
-  return { unit, ruler: ruler !== undefined && ruler.sign() > 0 ? ruler : defaultRulers[unit] };
+  const units = { unit, ruler: ruler !== undefined && ruler.sign() > 0 ? ruler : defaultRulers[unit] };
+  knownUnits.set(statement, units);
+  return units;
 }
 
 /** What a `units` statement says: its unit, and the finest mark as far as it can be read; it may be zero or negative. */
