@@ -81,13 +81,14 @@ export function evaluatePiece(design: PieceDesign, shop: ShopOffer = emptyShop):
     ...(face === undefined ? {} : { face: face.face }),
   });
   const sound = withFeatures([...cut, ...(hardware.parts ?? []).filter(isSound)], hardware.features);
+  const mark = Length.of(design.units.ruler, design.units.unit);
   const fromTrade =
     unsound.length > 0 || absurd.length > 0 || negative.length > 0
       ? []
       : [
-          ...joineryFindings(design, { unit: carcase.unit, shop, parts: sound, joints: joined.joints }),
+          ...joineryFindings(design, { unit: carcase.unit, mark, shop, parts: sound, joints: joined.joints }),
           ...hardwareFindings({
-            mark: Length.of(design.units.ruler, design.units.unit),
+            mark,
             unit: carcase.unit,
             shop,
             layout: carcase,

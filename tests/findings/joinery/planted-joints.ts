@@ -38,6 +38,13 @@ export const plantedJoints: readonly PlantedJoint[] = [
     text: piece({ box: 'sides thick 3/4   bottom thick 3/4, between sides   join «dado 7/16 deep»' }),
     code: 'dado-too-deep',
   },
+  {
+    slip: 'a groove for a panel that takes more than half of its stile',
+    text: piece({
+      box: 'sides thick 3/4, frame-and-panel { stiles 5/8 wide   top-rail 2 wide   bottom-rail 2 wide   «panel» thick 1/4 in groove 3/8 deep }   bottom thick 3/4, between sides',
+    }),
+    code: 'dado-too-deep',
+  },
   { slip: 'a dado deeper than the side is thick', text: bottom('«in dado 7/8 deep»'), code: 'joint-breaks-through' },
   {
     slip: 'a dado just as deep as the side is thick',

@@ -10,6 +10,7 @@ import type { Figure } from '../../design/figure.ts';
 import { groupAlike } from '../../grouping.ts';
 import type { Feature } from '../../joinery/feature.ts';
 import { Length } from '../../length/length.ts';
+import { downToMark } from '../../length/ruler-marks.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import { AXES, depthOf, meets, wallTo } from '../../solids/index.ts';
@@ -25,7 +26,7 @@ export function depthFindings(one: JoinedCase): readonly Finding[] {
   );
   return [
     ...perStatement(cuts, (cut) => breaksThrough(cut, one)),
-    ...perStatement(cuts, (cut) => tooDeep(cut)),
+    ...perStatement(cuts, (cut) => tooDeep(cut, one)),
     ...perStatement(cuts, (cut) => thinWall(cut, one)),
     ...perStatement(cuts, (cut) => throughEdging(cut, one)),
   ];
@@ -57,25 +58,25 @@ function breaksThrough(cut: Cut, one: JoinedCase): Finding | undefined {
   return jointBreaksThrough.at(
     feature.origin,
     { part: part.label, what: featureWords(feature, one), depth: thickness.plus(by), thickness, by },
-    { mends: isHousing(feature) ? shallower(feature.measures.depth, thickness) : [] },
+    { mends: isHousing(feature) ? shallower(feature.measures.depth, thickness, one.mark) : [] },
   );
 }
 
-function shallower(depth: Figure | undefined, thickness: Length): readonly Mend[] {
+function shallower(depth: Figure | undefined, thickness: Length, mark: Length): readonly Mend[] {
   const at = givenAt(depth);
-  const to = thickness.times(GROOVE_DEPTH);
+  const to = downToMark(thickness.times(GROOVE_DEPTH), mark);
   return at === undefined
     ? []
     : [{ how: 'shallower', values: { size: to }, changes: [{ kind: 'set-length', at, to }] }];
 }
 
-/** Grooves of backs and drawer bottoms have a check of their own. */
-function tooDeep(cut: Cut): Finding | undefined {
+/** Grooves of backs and drawer bottoms have a check of their own; those in the edges of a frame are as deep as it tells. */
+function tooDeep(cut: Cut, one: JoinedCase): Finding | undefined {
   const { part, feature } = cut;
   const { depth } = feature.measures;
-  if ((feature.kind !== 'dado' && feature.kind !== 'rabbet') || depth === undefined || givenAt(depth) === undefined) {
-    return undefined;
-  }
+  const { kind } = feature;
+  if ((kind !== 'dado' && kind !== 'rabbet' && kind !== 'groove') || depth === undefined) return undefined;
+  if (kind !== 'groove' && givenAt(depth) === undefined) return undefined;
   const { axis } = entryFace(feature);
   const thickness = part.box[axis].size.length;
   const limit = thickness.times(DEEPEST_GROOVE);
@@ -83,8 +84,15 @@ function tooDeep(cut: Cut): Finding | undefined {
   if (depth.length.compare(limit) <= 0 || depth.length.compare(thickness) >= 0) return undefined;
   return dadoTooDeep.at(
     feature.origin,
-    { part: part.label, depth: depth.length, thickness, limit },
-    { mends: shallower(depth, thickness) },
+    {
+      part: part.label,
+      cut: kind,
+      across: axis === part.thin ? 'thick' : 'wide',
+      depth: depth.length,
+      thickness,
+      limit,
+    },
+    { mends: shallower(depth, thickness, one.mark) },
   );
 }
 

@@ -1,13 +1,15 @@
 import type { ShopOffer } from '../../design/shop.ts';
 import type { Feature, FeatureKind } from '../../joinery/feature.ts';
 import type { Joint } from '../../joinery/joint.ts';
-import type { LengthUnit } from '../../length/length.ts';
+import type { Length, LengthUnit } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
 import type { BoxFace, BoxSolid } from '../../solids/index.ts';
 
 /** What the checks of joinery look at: the parts as they are cut, and how they hold to each other. */
 export interface JoinedCase {
   readonly unit: LengthUnit;
+  /** Of the ruler that things are set out by. */
+  readonly mark: Length;
   readonly shop: ShopOffer;
   readonly parts: readonly UnmarkedPart[];
   readonly joints: readonly Joint[];

@@ -11,6 +11,7 @@ import type { BackDesign, CarcaseDesign, PanelDesign, PieceDesign } from '../../
 import type { CutterEntry } from '../../design/shop.ts';
 import { groupAlike } from '../../grouping.ts';
 import { Length } from '../../length/length.ts';
+import { downToMark } from '../../length/ruler-marks.ts';
 import { exactSource } from '../../length/trade-formats.ts';
 import { laidDrawers } from '../../parts/laid-drawers.ts';
 import {
@@ -68,7 +69,7 @@ function tooDeep(
   if (depth.compare(limit) <= 0) return [];
   const at = givenAt(back.depth);
   const through = depth.compare(thickness) >= 0;
-  const third = downToRuler(thickness.times(GROOVE_DEPTH), ruler);
+  const third = downToMark(thickness.times(GROOVE_DEPTH), ruler);
   return [
     grooveTooDeep.at(
       rootOrigin(back.depth) ?? back.origin,
@@ -83,12 +84,6 @@ function tooDeep(
       },
     ),
   ];
-}
-
-/** The last mark of the ruler that is not beyond it; the length itself where it is less than one mark. */
-function downToRuler(length: Length, ruler: Length): Length {
-  const marks = length.ratioTo(ruler).floor();
-  return marks.sign() > 0 ? ruler.times(marks) : length;
 }
 
 function breaksOut(one: TradeCase, back: BackDesign): readonly Finding[] {
