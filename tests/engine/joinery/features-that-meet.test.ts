@@ -34,7 +34,13 @@ function part(x: Length, y: Length, z: Length, features: readonly Omit<Feature, 
 }
 
 function found(made: Omit<Part, 'mark'>): readonly Finding[] {
-  return joineryFindings(sideboard(), { unit: 'mm', mark: Length.millimetres(1), shop: { slides: [] }, parts: [made], joints: [] });
+  return joineryFindings(sideboard(), {
+    unit: 'mm',
+    mark: Length.millimetres(1),
+    shop: { slides: [] },
+    parts: [made],
+    joints: [],
+  });
 }
 
 function cut(kind: Feature['kind'], joint: string | undefined, entry: Feature['entry'], solid: Feature['solid']) {
