@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { clearOfFronts } from '../../packages/drawings/src/clear-of-fronts.ts';
+import { clearOfFronts, isCoveredByFronts } from '../../packages/drawings/src/clear-of-fronts.ts';
 
 /** Where the mark of a stile or a rail may stand that doors lap. */
 
@@ -24,5 +24,22 @@ describe('what fronts leave of a part', () => {
 
   it('is all of it where a front lies across it', () => {
     expect(clearOfFronts(stile, [{ ...door, x0: -10 }], 1)).toEqual(stile);
+  });
+});
+
+describe('what fronts cover', () => {
+  const side = { x0: 0, x1: 18, y0: 0, y1: 700 };
+
+  it('is a side of which two overlay doors leave a thin edge and the gap between them', () => {
+    const doors = [
+      { x0: 1.5, x1: 400, y0: 1.5, y1: 349 },
+      { x0: 1.5, x1: 400, y0: 351, y1: 698.5 },
+    ];
+    expect(isCoveredByFronts(side, doors)).toBe(true);
+  });
+
+  it('is no side that stands free above a door, or that a door laps by half', () => {
+    expect(isCoveredByFronts(side, [{ x0: 1.5, x1: 400, y0: 1.5, y1: 600 }])).toBe(false);
+    expect(isCoveredByFronts(side, [{ x0: 10, x1: 400, y0: 1.5, y1: 698.5 }])).toBe(false);
   });
 });

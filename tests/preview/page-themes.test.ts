@@ -73,7 +73,7 @@ describe.each(themes)('in the %s theme', (_name, theme) => {
     expect(contrast(outer?.stroke ?? '', String(ground))).toBeGreaterThan(4.5);
     // The paper shows between them: two lines, whatever their colour.
     expect(between?.stroke).toBe(ground);
-    expect((outer?.width ?? 0) - (between?.width ?? 0)).toBeGreaterThanOrEqual(3);
-    expect(between?.width).toBeGreaterThanOrEqual(2);
+    expect((outer?.width ?? 0) - (between?.width ?? 0)).toBeGreaterThanOrEqual(4);
+    expect(between?.width).toBeGreaterThanOrEqual(3);
   });
 });

@@ -123,8 +123,8 @@ describe('the outline of the part that the words are about', () => {
       })()`,
     )) as readonly number[];
     for (const off of offs) {
-      expect(off).toBeGreaterThan(2.5);
-      expect(off).toBeLessThan(7);
+      expect(off).toBeGreaterThan(3.5);
+      expect(off).toBeLessThan(8);
     }
   };
 

@@ -1,5 +1,5 @@
 import { brokenAround } from './broken-lines.ts';
-import { clearOfFronts } from './clear-of-fronts.ts';
+import { clearOfFronts, isCoveredByFronts } from './clear-of-fronts.ts';
 import { arrowBox, type Lettering, letteringInside } from './front-lettering.ts';
 import { centredText, cleanName, LETTER_HEIGHTS_MM, textBox } from './lettering.ts';
 import { type Pens, penMm } from './line-types.ts';
@@ -68,8 +68,12 @@ export function letterParts({ parts, pulls }: ViewOfParts, to: Projection): Part
     if (lettering !== undefined) {
       inside.set(part.id, lettering);
       boxes.push(lettering.box);
-    } else if ((words !== '' || mark !== '') && part.role !== 'divider-rail')
-      // Beside a foot stand the dimensions: its mark is enough.
+    } else if (
+      (words !== '' || mark !== '') &&
+      part.role !== 'divider-rail' &&
+      (isFront || !isCoveredByFronts(slab, fronts))
+    )
+      // What fronts cover has its mark on the inside elevation. Beside a foot stand the dimensions: its mark is enough.
       moved.push({ id: part.id, mark, name: part.role === 'foot' ? '' : words, box });
     if (grain === undefined) continue;
     if (arrow === undefined) frontsWithoutArrow += 1;

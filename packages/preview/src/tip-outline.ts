@@ -9,7 +9,7 @@ import { cutNumbers, frameAround, placesOf } from './signs.ts';
  */
 
 /** From the part's edge to the middle of the lines, in pixels. */
-const off = 3;
+const off = 4;
 
 /** Outlines `part` and no other in `sheet`, which must be on the screen; none where it is empty. */
 export function outlineExplained(sheet: Element, part: string): void {
