@@ -40,9 +40,9 @@ it('the plan shows a door 18" wide swing through a quarter of a circle, its knob
   }
   // The knob is over the cut. Closed 3/8 less a gap of 1/4: 1/16 into each, 5/8 from the front.
   expect(sizes('hidden')).toEqual([
+    ['0.06', '0.63'],
+    ['0.06', '0.63'],
     ['1.00', '1.25'],
-    ['0.06', '0.63'],
-    ['0.06', '0.63'],
   ]);
   expect(notes).toContain(
     'Dashes: what is let in for hinges, pulls this side of the cut; dashes with two dots: doors opening to a right angle.',

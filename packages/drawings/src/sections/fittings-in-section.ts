@@ -1,33 +1,32 @@
-import { boundsOf, type Evaluation, hungLeaves, type Length, type PlacedHardware } from '@fettle/engine';
+import { boundsOf, type Evaluation, hungLeaves, type Length, type Span } from '@fettle/engine';
 import type { Flat } from '../shapes/view-direction.ts';
 import { realMm } from '../shown-lengths.ts';
 import type { Fitting } from '../views/fittings.ts';
 
 /** Hinges, pulls and the way of open doors, as a section shows them beside the parts. */
 
-/** From above, with everything over `place` taken away; the doors that are cut there with their way to a right angle. */
+/** Of what is cut, from above; the doors with their way to a right angle. What is over the cut is dashed. */
 export function fittingsFromAbove(evaluation: Evaluation, place: Length): readonly Fitting[] {
-  const isBelow = ({ from }: { readonly from: Length }) => from.compare(place) < 0;
   return distinct([
     ...swings(evaluation, place),
-    ...pulls(evaluation).flatMap(({ id, x, y, z, front }) => {
-      const role = isBelow(y) ? 'behind' : isBelow(front.y) ? 'hidden' : undefined;
-      return role === undefined ? [] : [rectangle(id, 'pull', role, x, z)];
-    }),
-    ...gains(evaluation).flatMap(({ id, x, y, z }) => (isBelow(y) ? [rectangle(id, 'hinge', 'hidden', x, z)] : [])),
+    ...placedFittings(evaluation).flatMap(({ id, what, x, y, z, front }) =>
+      holds(front.y, place) ? [rectangle(id, what, roleOf(what, y, place), x, z)] : [],
+    ),
   ]);
 }
 
-/** From the right, with everything right of `place` taken away. */
+/** Of what is cut, from the right. What is right of the cut is dashed. */
 export function fittingsFromRight(evaluation: Evaluation, place: Length): readonly Fitting[] {
-  const isLeft = ({ from }: { readonly from: Length }) => from.compare(place) < 0;
-  return distinct([
-    ...pulls(evaluation).flatMap(({ id, x, y, z, front }) => {
-      const role = isLeft(x) ? 'behind' : isLeft(front.x) ? 'hidden' : undefined;
-      return role === undefined ? [] : [rectangle(id, 'pull', role, z, y)];
-    }),
-    ...gains(evaluation).flatMap(({ id, x, y, z }) => (isLeft(x) ? [rectangle(id, 'hinge', 'hidden', z, y)] : [])),
-  ]);
+  return distinct(
+    placedFittings(evaluation).flatMap(({ id, what, x, y, z, front }) =>
+      holds(front.x, place) ? [rectangle(id, what, roleOf(what, x, place), z, y)] : [],
+    ),
+  );
+}
+
+/** What is let into the wood is hidden by it. */
+function roleOf(what: Fitting['what'], { from }: Stretch, place: Length): Fitting['role'] {
+  return what === 'pull' && from.compare(place) < 0 ? 'behind' : 'hidden';
 }
 
 interface Stretch {
@@ -35,48 +34,52 @@ interface Stretch {
   readonly to: Length;
 }
 
-interface Placed {
+function holds({ from, to }: Stretch, place: Length): boolean {
+  return from.compare(place) < 0 && place.compare(to) < 0;
+}
+
+interface PlacedFitting {
   readonly id: string;
+  readonly what: 'hinge' | 'pull';
   readonly x: Stretch;
   readonly y: Stretch;
   readonly z: Stretch;
-}
-
-interface PlacedPull extends Placed {
-  /** What it is on: where that is cut, its pulls are shown on either side of the cut. */
+  /** The front that it is on. */
   readonly front: { readonly x: Stretch; readonly y: Stretch };
 }
 
-function pulls({ hardware, parts }: Evaluation): readonly PlacedPull[] {
-  return hardware.flatMap(({ id, kind, outline, standsOut, on }: PlacedHardware): readonly PlacedPull[] => {
-    if (kind !== 'pull' || outline === undefined || standsOut === undefined) return [];
-    const [front] = parts
-      .filter((part) => on.includes(part.id))
-      .sort((a, b) => a.box.z.start.length.compare(b.box.z.start.length));
-    if (front === undefined) return [];
-    const { x, y, z } = front.box;
-    const face = z.start.length;
-    return [
-      {
-        id,
-        x: outline.x,
-        y: outline.y,
-        z: { from: face.minus(standsOut), to: face },
-        front: { x: { from: x.start.length, to: x.end.length }, y: { from: y.start.length, to: y.end.length } },
-      },
+function placedFittings({ hardware, parts }: Evaluation): readonly PlacedFitting[] {
+  return hardware.flatMap(({ id, kind, outline, standsOut }): readonly PlacedFitting[] => {
+    if (kind !== 'pull' && kind !== 'hinge') return [];
+    // Its id is that of its front, and which of its fittings it is.
+    const frontId = id.slice(0, id.lastIndexOf('/'));
+    const boxes = parts.filter((part) => part.id === frontId || part.frame === frontId).map(({ box }) => box);
+    const [x, y, z] = [
+      hull(boxes.map((box) => box.x)),
+      hull(boxes.map((box) => box.y)),
+      hull(boxes.map((box) => box.z)),
     ];
+    if (x === undefined || y === undefined || z === undefined) return [];
+    const front = { x, y };
+    if (kind === 'hinge')
+      return parts.flatMap(({ features }) =>
+        features
+          .filter(
+            (feature) => (feature.kind === 'gain' || feature.kind === 'cup-hole') && feature.id.startsWith(`${id} `),
+          )
+          .map((feature) => ({ id: feature.id, what: kind, ...boundsOf(feature.solid), front })),
+      );
+    if (outline === undefined || standsOut === undefined) return [];
+    return [{ id, what: kind, x: outline.x, y: outline.y, z: { from: z.from.minus(standsOut), to: z.from }, front }];
   });
 }
 
-/** What doors are cut out for their hinges. */
-function gains({ hardware, parts }: Evaluation): readonly Placed[] {
-  const hinges = hardware.filter(({ kind, cell }) => kind === 'hinge' && cell !== undefined).map(({ id }) => id);
-  return parts.flatMap(({ features }) =>
-    features
-      .filter(
-        ({ id, kind }) => (kind === 'gain' || kind === 'cup-hole') && hinges.some((hinge) => id.startsWith(hinge)),
-      )
-      .map(({ id, solid }) => ({ id, ...boundsOf(solid) })),
+function hull(spans: readonly Span[]): Stretch | undefined {
+  const [first, ...others] = spans;
+  if (first === undefined) return undefined;
+  return others.reduce<Stretch>(
+    ({ from, to }, { start, end }) => ({ from: from.min(start.length), to: to.max(end.length) }),
+    { from: first.start.length, to: first.end.length },
   );
 }
 
