@@ -1,5 +1,6 @@
 import type { Statement } from '../generated/ast.ts';
 import { specOf } from '../names/declarations.ts';
+import { entryInOtherUnit } from './entries-in-other-unit.ts';
 import { machineFindings } from './machines-as-written.ts';
 import { nameFindings } from './names-as-written.ts';
 import { notationFindings } from './notation.ts';
@@ -19,6 +20,7 @@ export function judgeStatement(context: ReadContext, statement: Statement): void
   phraseFindings(context, statement);
   sizeFindings(context, statement);
   rulerFindings(context, statement);
+  entryInOtherUnit(context, statement);
   priceFindings(context, statement);
   stockFindings(context, statement);
   machineFindings(context, statement);
