@@ -56,8 +56,8 @@ test('doors are listed leaf by leaf: size, the edge they hang on, and what they 
     ['right', 'right'],
   ]);
   for (const { leaf, kilograms } of doors) {
-    expect(leaf.box.x.size.length).toEqual(Length.inches(591, 64));
-    expect(leaf.box.y.size.length).toEqual(Length.inches(455, 16));
+    expect(leaf.width.length).toEqual(Length.inches(591, 64));
+    expect(leaf.height.length).toEqual(Length.inches(455, 16));
     // A veneered panel is taken for plywood, 400 to 600 kg/m³ (Wood Handbook, 2010, table 12-1): the middle of it.
     const cubicMetres = (591 / 64) * (455 / 16) * (1 / 2) * 0.0254 ** 3;
     expect(kilograms?.toNumber()).toBeCloseTo(cubicMetres * 500, 6);

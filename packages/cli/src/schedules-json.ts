@@ -47,7 +47,7 @@ export interface ScheduledDrawerJson {
 }
 
 export interface ScheduledDoorJson extends SizesJson {
-  /** The `id` of the leaf. */
+  /** The `id` of the leaf: of its part, or of the frame that its parts name. */
   readonly part: string;
   readonly cell: string;
   readonly name?: string;
@@ -140,7 +140,7 @@ function doorsJson(evaluation: Evaluation): readonly ScheduledDoorJson[] {
     part: leaf.id,
     cell,
     ...(name === undefined ? {} : { name }),
-    ...sizes({ width: leaf.box.x.size, height: leaf.box.y.size }, units),
+    ...sizes(leaf, units),
     thickness: lengthJson(leaf.thickness.length, units),
     ...(hangs === undefined ? {} : { hangs }),
     ...(kilograms === undefined ? {} : { kilograms: Number(kilograms.toNumber().toFixed(2)) }),

@@ -1,3 +1,4 @@
+import { doorSchedule } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
 import { butt, caseWith, pieceIn } from './door-texts.ts';
 
@@ -98,4 +99,24 @@ it('drawers of the same fronts stay plain', async () => {
   );
   expect(part('face/stack/pens/front').role).toBe('drawer-front');
   expect(part('face/stack/press/front/panel').role).toBe('panel');
+});
+
+it('a framed pair is in the list of doors, leaf by leaf, with its hinges and its pulls', async () => {
+  const face =
+    'inset, gap 1/8 { doors "cups" { pair   hinges "butt 2"   pulls "knob" }   fronts thick 3/4, frame-and-panel { stiles 2 wide } }';
+  const knob = 'pull "knob" 1 wide, round, stands out 1, thread 3/8 deep';
+  const { evaluation } = await pieceIn(caseWith(face, `${butt}\n${knob}`));
+  // 18-1/2 less three gaps of 1/8 is 18-1/8: leaves of 9-1/16; 28-1/2 less two: 28-1/4.
+  expect(
+    doorSchedule(evaluation).map(({ leaf, hangs, hinges, pulls }) => [
+      leaf.label,
+      [leaf.width, leaf.height, leaf.thickness].map(({ length }) => length.exactInches),
+      hangs,
+      hinges.length,
+      pulls.length,
+    ]),
+  ).toEqual([
+    ['left door "cups"', ['145/16', '113/4', '3/4'], 'left', 2, 1],
+    ['right door "cups"', ['145/16', '113/4', '3/4'], 'right', 2, 1],
+  ]);
 });

@@ -14,14 +14,12 @@ export function doorTable(evaluation: Evaluation): Table {
     title: `Doors of ${cleanName(design.name)}, in ${unitWords(design.units)}`,
     columns: COLUMNS,
     rows: doorSchedule(evaluation).map((door) => ({
-      parts: [door.leaf.id],
+      parts: door.leaf.parts.map(({ id }) => id),
       cells: [
-        cleanName(door.leaf.mark),
+        [...new Set(door.leaf.parts.map(({ mark }) => cleanName(mark)))].join(', '),
         cleanName(door.leaf.label),
         byEachOther(
-          ...[door.leaf.box.x.size, door.leaf.box.y.size, door.leaf.thickness].map(({ length }) =>
-            shown(length, design.units),
-          ),
+          ...[door.leaf.width, door.leaf.height, door.leaf.thickness].map(({ length }) => shown(length, design.units)),
         ),
         door.hangs === undefined ? 'not said' : `on its ${door.hangs} edge`,
         weightWords(door, evaluation),

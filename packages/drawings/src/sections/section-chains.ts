@@ -11,7 +11,10 @@ export type Axis = 'x' | 'y' | 'z';
  * fronts, so that each gap is a stretch of its own.
  */
 export function frontsChain(evaluation: Evaluation, cut: readonly Part[], axis: 'x' | 'y'): PlainChain {
-  const fronts = cut.filter((part) => FRONTS.includes(part.role));
+  // The members and panels of a framed door reach into each other: between them there is no end of the door.
+  const fronts = cut.filter(
+    ({ role, frame, cell }) => FRONTS.includes(role) || (frame !== undefined && cell !== undefined),
+  );
   const face = evaluation.layout.carcase?.face[axis];
   if (fronts.length === 0 || face === undefined) return { id: `fronts-${axis}`, stretches: [] };
   const beside = cut.filter(
