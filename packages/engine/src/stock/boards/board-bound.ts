@@ -1,4 +1,5 @@
 import type { BoardKind, BoardProblem } from './board-problem.ts';
+import type { Need } from './whole-boards.ts';
 
 /**
  * What boards must cost at least. Lengths are measured by some scale on which whatever fits behind each other in a board adds
@@ -19,9 +20,18 @@ export interface BoardBounds {
   readonly best: number;
 }
 
+/** Of all ways to measure, as many of those that ask most. */
+const MOST_NEEDS = 40;
+
 export function boardBounds(problem: BoardProblem): BoardBounds {
+  const { area, best } = measureBoards(problem);
+  return { area, best };
+}
+
+/** The bounds, and what whole boards have to hold by the measures that ask most of them, in the order of the boards. */
+export function measureBoards(problem: BoardProblem): BoardBounds & { readonly needs: readonly Need[] } {
   const { boards, blanks, ripKerf, crosscutKerf, endTrim, edgeTrim } = problem;
-  if (boards.length === 0) return { area: 0, best: 0 };
+  if (boards.length === 0) return { area: 0, best: 0, needs: [] };
   const counts = blanks.map(({ count }) => count);
   const lengths = scales(
     blanks.map(({ length }) => length + crosscutKerf),
@@ -33,30 +43,29 @@ export function boardBounds(problem: BoardProblem): BoardBounds {
     counts,
     boards.map(({ width }) => width - 2 * edgeTrim + ripKerf),
   );
-  let best = 0;
-  let area = 0;
-  lengths.forEach((long, row) => {
-    widths.forEach((wide, column) => {
-      const cost = leastCost(boards, counts, long, wide);
-      if (row === 0 && column === 0) area = cost;
-      best = Math.max(best, cost);
-    });
-  });
-  return { area, best };
+  const measures = lengths.flatMap((long) =>
+    widths.map((wide) => {
+      const need: Need = {
+        total: counts.reduce(
+          (sum, count, at) => sum + count * (long.blanks[at] as number) * (wide.blanks[at] as number),
+          0,
+        ),
+        held: boards.map((_, at) => Math.max(0, (long.boards[at] as number) * (wide.boards[at] as number))),
+      };
+      return { need, cost: leastCost(boards, need) };
+    }),
+  );
+  const area = measures[0]?.cost ?? 0;
+  const demanding = [...measures].sort((a, b) => b.cost - a.cost);
+  const needs = demanding.slice(0, MOST_NEEDS).map(({ need }) => need);
+  return { area, best: demanding[0]?.cost ?? 0, needs };
 }
 
 /** The boards that give most measure for their cost first, as many as there are, the last one in part. */
-function leastCost(boards: readonly BoardKind[], counts: readonly number[], long: Scale, wide: Scale): number {
-  let rest = counts.reduce(
-    (sum, count, at) => sum + count * (long.blanks[at] as number) * (wide.blanks[at] as number),
-    0,
-  );
+function leastCost(boards: readonly BoardKind[], { total, held }: Need): number {
+  let rest = total;
   const kinds = boards
-    .map(({ cost, available = Number.POSITIVE_INFINITY }, at) => ({
-      cost,
-      available,
-      measure: Math.max(0, (long.boards[at] as number) * (wide.boards[at] as number)),
-    }))
+    .map(({ cost, available = Number.POSITIVE_INFINITY }, at) => ({ cost, available, measure: held[at] as number }))
     .filter(({ measure }) => measure > 0)
     .sort((a, b) => a.cost * b.measure - b.cost * a.measure);
   let cost = 0;

@@ -1,6 +1,6 @@
 import { FillingSearch } from '../lengths/filling-search.ts';
 import { SeededRandom } from '../seeded-random.ts';
-import { boardBounds } from './board-bound.ts';
+import { measureBoards } from './board-bound.ts';
 import { patternBound } from './board-pattern-bound.ts';
 import type { BoardBlank, BoardPlan, BoardProblem, BoardStep, CuttingOrder } from './board-problem.ts';
 import { type BoardSpace, boardSpace } from './board-space.ts';
@@ -13,6 +13,7 @@ import {
   mostValuable,
 } from './fill-board.ts';
 import { MovedBlanks } from './move-blanks.ts';
+import { WholeBoards } from './whole-boards.ts';
 
 /**
  * Plans boards, better and better: a first plan with the first whole step, then others in which what was placed badly is worth
@@ -23,7 +24,7 @@ import { MovedBlanks } from './move-blanks.ts';
 export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardStep, void> {
   demandWhole(problem);
   const search = new BoardSearch(problem, seed);
-  const { area, best: simple } = boardBounds(problem);
+  const { area, best: simple, needs } = measureBoards(problem);
   let bound = simple;
   const part = (progress: number): BoardStep => ({ bound, areaBound: area, done: false, isPartial: true, progress });
   const first = search.first();
@@ -39,9 +40,16 @@ export function* planBoards(problem: BoardProblem, seed = 1): Generator<BoardSte
     progress: done ? 1 : progress,
   });
   yield step(best.plan, isProved(), 0);
-  const bounding = patternBound(problem, (to) => {
-    // What leaves something out may cost less than the bound for all.
+  if (isProved()) return;
+  const whole = new WholeBoards(problem.boards, needs);
+  // What leaves something out may cost less than the bound for all.
+  const raise = (to: number) => {
     if (Number.isFinite(to) && best.missing === 0) bound = Math.max(bound, to);
+  };
+  raise(whole.leastCost(best.plan.cost));
+  const bounding = patternBound(problem, (to, need) => {
+    raise(to);
+    if (!isProved() && whole.add(need, to)) raise(whole.leastCost(best.plan.cost));
     return isProved();
   });
   const moving = MovedBlanks.for(problem, seed);

@@ -59,6 +59,12 @@ const WORK_PER_STEP = 600_000;
 const STEADINESS = 0.5;
 const WORTH_A_LOOK = 0.9;
 
+/** At the prices of a bound: what the blanks that are asked are worth, and what a sheet of each kind holds at most. */
+export interface HeldInWorth {
+  readonly total: number;
+  readonly bests: readonly number[];
+}
+
 /**
  * Column generation: patterns that are worth more than their sheet costs enter the linear program until there are none.
  * Patterns of strips come first, for they are soon found; then a table for all guillotine patterns tells what is missing
@@ -106,7 +112,7 @@ export class PatternGeneration {
   *solve(
     asked: Int32Array,
     { rounds, stripRounds: mostStripRounds, isForBound }: PatternEffort,
-    raise: (bound: number) => boolean,
+    raise: (bound: number, held: HeldInWorth) => boolean,
   ): Generator<FractionalPlan | undefined, FractionalPlan> {
     const standing = this.begin(asked, isForBound);
     const { program } = standing;
@@ -157,7 +163,7 @@ export class PatternGeneration {
       const bests = this.problem.kinds.map((_, kind) => table.worthOn(kind));
       const total = asked.reduce((sum, count, type) => sum + count * realCell(worths, type), 0);
       const bound = leastCost(total, this.problem.kinds, bests);
-      if (raise(bound)) break;
+      if (raise(bound, { total, bests })) break;
       if (bound > highest) {
         highest = bound;
         center = between;
