@@ -2,7 +2,7 @@ import type { FillingSearch } from './filling-search.ts';
 import type { Pattern, PatternProgram } from './pattern-program.ts';
 import type { Relaxed } from './relaxation.ts';
 
-const MOST_PATTERNS = 5_000;
+const MOST_PATTERNS = 15_000;
 /** Where they are only the likeliest: more are found when they are needed. */
 const MOST_LIKELY = 1_500;
 /** A size is worth at least this, so that it is in the fillings even where the relaxation has too much of it. */

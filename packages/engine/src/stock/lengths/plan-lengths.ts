@@ -113,10 +113,12 @@ class LengthSearch {
     let found: readonly Pattern[] = known.flatMap(({ bars }) => bars);
     let relaxed: Relaxed | undefined;
     for (const count of landmarkCounts(sizes.size.length, MOST_SIZES_RELAXED)) {
+      const before = this.bound;
       const few = new PatternProgram(sizes, sizes.demand, available, new Landmarks(sizes, count));
       relaxed = yield* this.relaxFrom(few, found, relaxed, search, correction);
       if (relaxed === undefined) return;
-      yield* this.round(few, correction, 1);
+      // Where the bound stands where it stood, what is missing is a plan, and for that the landmarks are too coarse.
+      if (this.bound > before) yield* this.round(few, correction, 1);
       if (this.isProved) return;
       found = few.found();
     }
