@@ -117,8 +117,8 @@ class LengthSearch {
       const few = new PatternProgram(sizes, sizes.demand, available, new Landmarks(sizes, count));
       relaxed = yield* this.relaxFrom(few, found, relaxed, search, correction);
       if (relaxed === undefined) return;
-      // Where the bound stands where it stood, what is missing is a plan, and for that the landmarks are too coarse.
-      if (this.bound > before) yield* this.round(few, correction, 1);
+      // Of many sizes plans are only made where the bound rose: else what is missing is a plan, and landmarks are too coarse.
+      if (this.bound > before || !areMany) yield* this.round(few, correction, 1);
       if (this.isProved) return;
       found = few.found();
     }
