@@ -452,7 +452,7 @@ export const mistakes: readonly Mistake[] = [
     slip: 'stock nobody uses',
     into: 'vanity',
     from: 'use "metric-shop.fettle"',
-    to: 'use "metric-shop.fettle"\n«sheet "elm 19"» nominal 19, actual 19, 2500 long, 1250 wide',
+    to: 'use "metric-shop.fettle"\n«sheet "elm 19"» nominal 19mm, actual 19mm, 2500mm long, 1250mm wide',
     code: 'stock-never-used',
   },
   {

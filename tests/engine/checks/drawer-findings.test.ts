@@ -53,9 +53,12 @@ describe('the width of a box on side-mount slides', () => {
     isMended(design, code);
   });
 
-  it('without slides the opening is the limit', () => {
-    const { slides: _none, ...plain } = drawers({ boxWidth: written('15') });
+  it('without slides the opening is the limit, and what just fills it binds', () => {
+    const { slides: _none, ...plain } = drawers({ boxWidth: written('14-31/32') });
     expect(wrongIn(evaluatePiece(oneDrawerOf(plain)))).toEqual([]);
+    expect(sentence(findingIn(oneDrawerOf({ ...plain, boxWidth: written('15') }), 'drawer-without-play'))).toBe(
+      '"d" has 0" free at its two sides together: with less than 1/32" it binds (common practice)',
+    );
     const design = oneDrawerOf({ ...plain, boxWidth: written('15-1/64') });
     expect(sentence(findingIn(design, code))).toBe(
       'the box of "d" is 961/64" wide, its opening takes at most 15": 1/64" too wide',
