@@ -3,13 +3,13 @@
  * something to be seen; none is for time to pass. Knows how VS Code's page is built, so that the stories need not.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { PreviewPage } from './preview-page.ts';
 import { type Severity, squiggledWords } from './squiggles.ts';
 
 /** How long anything may take to be seen, on a slow and busy machine. */
-export const patienceMs = 30_000;
+export const patienceMs = 45_000;
 /** How often something that cannot announce itself is looked at. */
 const lookEveryMs = 50;
 
@@ -218,16 +218,15 @@ export class EditorWindow {
 
   /** Answers the editor's question where a file is to be saved: beside the text, under this name. */
   async saveAs(name: string): Promise<string> {
-    // The dialog fills in its own proposal after it has opened, over whatever was typed before.
-    await this.#see('no name is proposed', async () => {
-      const proposed = await this.#quickInput.inputValue({ timeout: 1000 }).catch(() => '');
-      return /\.[a-z]+$/.test(proposed) ? true : undefined;
-    });
+    // The dialog fills in its own proposal some time after it has opened, over whatever was typed before; until then its
+    // field, hidden or not, holds what was last written there.
+    await this.#quickInput.waitFor();
+    await this.#settled('no name is proposed', (proposed) => proposed.endsWith(extname(name)));
     const path = join(this.#folder, name);
-    await this.#quickInput.fill(path);
-    await this.#see('the name does not stay', async () =>
-      (await this.#quickInput.inputValue()) === path ? true : undefined,
-    );
+    await this.#see('the name does not stay', async () => {
+      await this.#quickInput.fill(path);
+      return (await this.#settled('the field stays empty', () => true)) === path ? true : undefined;
+    });
     await this.#page.keyboard.press('Enter');
     await this.#page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
     return join(this.#folder, name);
@@ -321,6 +320,17 @@ export class EditorWindow {
     if (!(await panel.isVisible())) await this.runCommand('Problems: Focus on Problems View');
     await panel.waitFor();
     await this.#focusText();
+  }
+
+  /** What the field of the dialog holds, once that is as wanted and has been the same for three looks. */
+  async #settled(complaint: string, isWanted: (value: string) => boolean): Promise<string> {
+    const looks: string[] = [];
+    return await this.#see(complaint, async () => {
+      looks.push(await this.#quickInput.inputValue());
+      const [last, ...before] = looks.slice(-3).reverse();
+      const isSettled = before.length === 2 && before.every((each) => each === last);
+      return last !== undefined && isSettled && isWanted(last) ? last : undefined;
+    });
   }
 
   /** Looks until `look` answers something. */
