@@ -68,8 +68,8 @@ describe('fit', () => {
 
 describe('what stands on the paper beside the drawing', () => {
   /** Notes below the drawers, which begin far to the left of them, on paper of this view box. */
-  function withNotes(viewBox: string, y: number): PieceView {
-    const notes = `<g class="notes"><text x="-60" y="${y}" font-size="6">Dimensions are finished sizes in inches</text></g>`;
+  function withNotes(viewBox: string, y: number, x = -60): PieceView {
+    const notes = `<g class="notes"><text x="${x}" y="${y}" font-size="6">Dimensions are finished sizes in inches</text></g>`;
     return redrawn(chest(), (svg) =>
       svg
         .replace('viewBox="0 0 100 120"', `viewBox="${viewBox}" data-focus="5 5 90 100"`)
@@ -105,6 +105,25 @@ describe('what stands on the paper beside the drawing', () => {
     expect(notes.x).toBeGreaterThan(sheet.x);
     expect(notes.x + notes.width).toBeLessThan(sheet.x + sheet.width);
     expect(notes.y + notes.height).toBeLessThan(sheet.y + sheet.height);
+  });
+
+  test('does not come up while the text is edited: the drawing would shrink for it', async () => {
+    open = await opener.open();
+    await open.page.setViewportSize({ width: 500, height: 700 });
+    const drawers = () => boxOf('[data-part="front/cards"] rect');
+    await show(picture(1, { pieces: [withNotes('-100 -50 300 220', 112)] }));
+    const before = await drawers();
+    // It grows beyond its frame, and all of its paper would cost it little now.
+    const grown = redrawn(withNotes('-26 -6 132 122', 112, -14), (svg) =>
+      svg.replace('data-focus="5 5 90 100"', 'data-focus="-15 5 110 100"'),
+    );
+    await show(picture(2, { pieces: [grown] }));
+    expect(await opacity('.notes')).toBe(0);
+    expect((await drawers()).width / before.width).toBeGreaterThan(0.78);
+    // Asked for, it comes.
+    await open.page.locator('#sheet').press('1');
+    await open.page.locator('#sheet').press('0');
+    expect(await opacity('.notes')).toBe(1);
   });
 
   test('another sheet begins where it fits, not in its corner', async () => {

@@ -86,6 +86,10 @@ export function fitFor(sheet: Room, svg: SVGSVGElement, before: Fit | undefined)
   if (svg.hasAttribute('data-dense') && letters !== undefined && pixelsPerUnit * letters < leastLetters) {
     return { frame, shown: frame, pixelsPerUnit: leastLetters / letters, isRead: false };
   }
+  // Notes that were not there do not come up because a figure has grown: the drawing would shrink for them.
+  if (before !== undefined && before.shown === before.frame) {
+    return { frame, shown: frame, pixelsPerUnit, isRead: false };
+  }
   const least = Math.max(keptBesideNotes * pixelsPerUnit, leastLetters / (letters ?? Number.POSITIVE_INFINITY));
   const shown = surroundings(svg, frame).find((wider) => scaleTo(sheet, wider) >= least);
   return { frame, shown: shown ?? frame, pixelsPerUnit: scaleTo(sheet, shown ?? frame), isRead: false };
