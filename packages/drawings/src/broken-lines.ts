@@ -1,4 +1,4 @@
-import { type Box, grown, type Line, type Point } from './primitives.ts';
+import { type Box, boxAround, grown, type Line, type Point } from './primitives.ts';
 
 /** Interrupts lines where lettering stands on them, as a draughtsman leaves a line open around a figure. */
 
@@ -11,7 +11,7 @@ export function brokenAround(whole: Line, boxes: readonly Box[]): Line[] {
   const { from, to } = whole;
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   if (length === 0) return [];
-  const reach = boxAround(from, to);
+  const reach = boxAround([from, to]);
   const covered: (readonly [number, number])[] = [];
   for (const box of boxes) {
     // Every line is asked of all that is written, most of which is far away.
@@ -32,15 +32,6 @@ export function brokenAround(whole: Line, boxes: readonly Box[]): Line[] {
   }
   keep(cursor, 1);
   return pieces;
-}
-
-function boxAround(from: Point, to: Point): Box {
-  return {
-    left: Math.min(from.x, to.x),
-    right: Math.max(from.x, to.x),
-    top: Math.min(from.y, to.y),
-    bottom: Math.max(from.y, to.y),
-  };
 }
 
 function isNear(box: Box, reach: Box): boolean {

@@ -188,3 +188,9 @@ export function* walk(primitives: readonly Primitive[]): Generator<Primitive> {
     }
   }
 }
+
+export function boxAround(points: readonly Point[]): Box {
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}

@@ -1,7 +1,7 @@
 import type { Evaluation, Part } from '@fettle/engine';
 import { cleanName, fitText, LETTER_HEIGHTS_MM, textWidth } from '../lettering.ts';
 import { PEN_GROUPS } from '../line-types.ts';
-import { type Box, boxesOverlap, type Drawing, type Group, type Text } from '../primitives.ts';
+import { type Box, boxAround, boxesOverlap, type Drawing, type Group, type Text } from '../primitives.ts';
 import { INCH_SHEETS, METRIC_SHEETS, type Sheet } from '../scale.ts';
 import { listed } from '../sections/describe-section.ts';
 import type { ConvexCell } from '../shapes/convex-cell.ts';
@@ -22,7 +22,7 @@ import {
 import { isInch } from '../shown-lengths.ts';
 import { roomForView, type SheetWords, sheetFurniture } from '../title-block.ts';
 import { composePlan, markView, movedPlan, type ViewPlan } from '../views/composed-view.ts';
-import { boxAround, onPaper } from '../views/on-paper.ts';
+import { onPaper } from '../views/on-paper.ts';
 import { plainNotes } from '../views/plain-parts.ts';
 import { viewedParts } from '../views/viewed-parts.ts';
 import { movedExtent, movesThatShowAll } from './every-part-seen.ts';

@@ -6,14 +6,14 @@ import { extentOf, laneGroups, stretched } from '../lane-groups.ts';
 import { cleanName, textBox } from '../lettering.ts';
 import { type LineRole, type Pens, penMm } from '../line-types.ts';
 import type { Projection } from '../parts-in-view.ts';
-import { type Box, type Group, grown, type Line, line, type Primitive, unionOf } from '../primitives.ts';
+import { type Box, boxAround, type Group, grown, type Line, line, type Primitive, unionOf } from '../primitives.ts';
 import type { Stretch } from '../shapes/seen-edges.ts';
 import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
 import { figureOnSheet, NEARLY, nearlyWords, realMm } from '../shown-lengths.ts';
 import { type Callout, calloutPrimitives, placeCallouts } from './callouts.ts';
 import { type Fitting, fittingBoxes, fittingLines, fittingsGroup } from './fittings.ts';
 import { type Hatch, hatchesOf, hatchLines } from './hatching.ts';
-import { boxAround, movedBox, movedGroup, onPaper } from './on-paper.ts';
+import { movedBox, movedGroup, onPaper } from './on-paper.ts';
 import { spotsOf, standsOn } from './spots.ts';
 import type { ViewedPart } from './viewed-parts.ts';
 

@@ -1,8 +1,17 @@
 import type { LineRole } from '../line-types.ts';
 import type { Projection } from '../parts-in-view.ts';
-import { type Box, boxesOverlap, type Group, grown, type Line, type Point, type Polyline } from '../primitives.ts';
+import {
+  type Box,
+  boxAround,
+  boxesOverlap,
+  type Group,
+  grown,
+  type Line,
+  type Point,
+  type Polyline,
+} from '../primitives.ts';
 import type { Flat } from '../shapes/view-direction.ts';
-import { boxAround, onPaper } from './on-paper.ts';
+import { onPaper } from './on-paper.ts';
 
 /** What a view shows beside its parts: one line each. */
 export interface Fitting {

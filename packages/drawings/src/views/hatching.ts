@@ -1,8 +1,8 @@
 import type { Part } from '@fettle/engine';
 import type { Projection } from '../parts-in-view.ts';
-import { type Box, boxesOverlap, type Line, line, type Point } from '../primitives.ts';
+import { type Box, boxAround, boxesOverlap, type Line, line, type Point } from '../primitives.ts';
 import type { ViewDirection } from '../shapes/view-direction.ts';
-import { boxAround, onPaper } from './on-paper.ts';
+import { onPaper } from './on-paper.ts';
 import type { ViewedPart } from './viewed-parts.ts';
 
 /**

@@ -8,12 +8,6 @@ export function onPaper({ u, v }: Flat, to: Projection): Point {
   return { x: to.x + u * to.factor, y: to.y - v * to.factor };
 }
 
-export function boxAround(points: readonly Point[]): Box {
-  const xs = points.map(({ x }) => x);
-  const ys = points.map(({ y }) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
-}
-
 export function movedBox(box: Box, by: Point): Box {
   return { left: box.left + by.x, right: box.right + by.x, top: box.top + by.y, bottom: box.bottom + by.y };
 }

@@ -1,8 +1,8 @@
 import type { Projection } from '../parts-in-view.ts';
-import type { Box, Point } from '../primitives.ts';
+import { type Box, boxAround, type Point } from '../primitives.ts';
 import { isInside } from '../shapes/cut-face.ts';
 import type { Flat, ViewDirection } from '../shapes/view-direction.ts';
-import { boxAround, onPaper } from './on-paper.ts';
+import { onPaper } from './on-paper.ts';
 import { partSeenAt, type ViewedPart } from './viewed-parts.ts';
 
 /** Where on a part a mark or the dot of a leader may stand: on its cut face, else where one sees it. */

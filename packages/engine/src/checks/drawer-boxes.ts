@@ -5,7 +5,7 @@ import type { SlideEntry } from '../design/slide-design.ts';
 import { Length } from '../length/length.ts';
 import type { LaidDrawer } from '../parts/laid-drawers.ts';
 import { suitsBox } from './suits-box.ts';
-import { givenAt } from './written-sizes.ts';
+import { givenAt, sizeMend } from './written-sizes.ts';
 
 /**
  * Whether a box goes into its opening and onto its slides: width against the slides (or the opening), height against
@@ -79,7 +79,7 @@ function widthClash({ drawer, laid, box }: LaidDrawer): Clash | undefined {
   const opening = laid.opening.x.size;
   const there = box.widthThere.length;
   const at = givenAt(written);
-  const mends = mendTo('box-width', at, there);
+  const mends = sizeMend('box-width', at, there);
   if (drawer.slides === undefined) {
     // Without slides the play at the sides is a habit, not a limit; the opening is.
     if (written.length.compare(opening.length) <= 0) return undefined;
@@ -103,7 +103,7 @@ function heightClash({ drawer, laid, box }: LaidDrawer): Clash | undefined {
     box: written,
     limit: there,
     opening: laid.opening.y.size,
-    mends: there.isPositive() ? mendTo('box-height', givenAt(written), there) : [],
+    mends: there.isPositive() ? sizeMend('box-height', givenAt(written), there) : [],
   };
 }
 
@@ -129,7 +129,7 @@ function slideHeightClash(one: LaidDrawer, offered: readonly SlideEntry[]): Clas
     limit: least,
     opening: laid.opening.y.size,
     mends: [
-      ...(least.compare(box.heightThere.length) <= 0 ? mendTo('box-height', givenAt(drawer.boxHeight), least) : []),
+      ...(least.compare(box.heightThere.length) <= 0 ? sizeMend('box-height', givenAt(drawer.boxHeight), least) : []),
       ...(at === undefined
         ? []
         : [...sameLength]
@@ -142,9 +142,4 @@ function slideHeightClash(one: LaidDrawer, offered: readonly SlideEntry[]): Clas
             }))),
     ],
   };
-}
-
-function mendTo(how: 'box-width' | 'box-height', at: Origin | undefined, size: Length): readonly Mend[] {
-  if (at === undefined || !size.isPositive()) return [];
-  return [{ how, values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
 }

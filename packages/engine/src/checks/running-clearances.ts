@@ -4,7 +4,7 @@ import { withinInterior } from '../layout/spans.ts';
 import type { Length, LengthUnit } from '../length/length.ts';
 import type { LaidDrawer } from '../parts/laid-drawers.ts';
 import { BESIDE_BOX, RUNNING_CLEARANCE, usual } from '../tables/trade-habits.ts';
-import { givenAt } from './written-sizes.ts';
+import { givenAt, sizeMend } from './written-sizes.ts';
 
 /** Boxes that go into their openings on paper and bind in wood: what just touches does not run. */
 export function playFindings(drawers: readonly LaidDrawer[], layout: CarcaseLayout): readonly Finding[] {
@@ -45,7 +45,13 @@ function atSides({ drawer, laid, box }: LaidDrawer, { unit }: CarcaseLayout): Ti
   if (!isTight(left, unit)) return undefined;
   const at = givenAt(drawer.boxWidth);
   const width = opening.minus(usual(BESIDE_BOX, unit).length.times(2));
-  return { where: 'sides', left, limit: usual(RUNNING_CLEARANCE, unit).length, at, mends: set(at, width, 'width') };
+  return {
+    where: 'sides',
+    left,
+    limit: usual(RUNNING_CLEARANCE, unit).length,
+    at,
+    mends: sizeMend('width', at, width),
+  };
 }
 
 function above(one: LaidDrawer, layout: CarcaseLayout): Tight | undefined {
@@ -63,7 +69,7 @@ function above(one: LaidDrawer, layout: CarcaseLayout): Tight | undefined {
     left,
     limit,
     at: ofBox ?? over,
-    mends: ofBox === undefined ? set(over, limit, 'free') : set(ofBox, lower, 'height'),
+    mends: ofBox === undefined ? sizeMend('free', over, limit) : sizeMend('height', ofBox, lower),
   };
 }
 
@@ -74,10 +80,5 @@ function below({ drawer, box }: LaidDrawer, { unit }: CarcaseLayout): Tight | un
   if (!isHung || !isTight(clearBelow.length, unit) || !box.y.size.length.isPositive()) return undefined;
   const limit = usual(RUNNING_CLEARANCE, unit).length;
   const at = givenAt(clearBelow);
-  return { where: 'below', left: clearBelow.length, limit, at, mends: set(at, limit, 'free') };
-}
-
-function set(at: Origin | undefined, size: Length, how: 'width' | 'height' | 'free'): readonly Mend[] {
-  if (at === undefined || !size.isPositive()) return [];
-  return [{ how, values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
+  return { where: 'below', left: clearBelow.length, limit, at, mends: sizeMend('free', at, limit) };
 }

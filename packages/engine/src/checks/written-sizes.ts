@@ -1,5 +1,6 @@
-import type { Origin } from '@fettle/findings';
+import type { Mend, Origin } from '@fettle/findings';
 import type { Figure } from '../design/figure.ts';
+import type { Length } from '../length/length.ts';
 
 /** Where a figure can be changed by changing one number of the text; undefined where it cannot. */
 export function givenAt(figure: Figure | undefined): Origin | undefined {
@@ -15,6 +16,12 @@ export function givenAt(figure: Figure | undefined): Origin | undefined {
     current = only.figure;
   }
   return undefined;
+}
+
+/** Another number at that place; none where there is no such place, or nothing would be left. */
+export function sizeMend(how: string, at: Origin | undefined, size: Length): readonly Mend[] {
+  if (at === undefined || !size.isPositive()) return [];
+  return [{ how, values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
 }
 
 export function isSameOrigin(a: Origin, b: Origin): boolean {

@@ -2,6 +2,7 @@ import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
+import { downToMark } from '../length/ruler-marks.ts';
 import type { TradeHabit } from './trade-habits.ts';
 
 /**
@@ -96,7 +97,7 @@ const half = Rational.of(1, 2);
 /** From memory: a dado is a third as deep as the wood is thick. Down to a mark of the ruler: one sets a depth by it. */
 export function usualDadoDepth(thickness: Figure, mark: Length): Figure {
   const because = 'dadoes are a third as deep as the wood is thick, from memory';
-  return downToMark(because, thickness, third, mark);
+  return shareDownToMark(because, thickness, third, mark);
 }
 
 /** From memory: a tenon is a third as thick as its stock. */
@@ -114,16 +115,15 @@ export function usualMortiseDepth(width: Figure): Figure {
  * of the ruler: one sets a depth by it.
  */
 export function usualDowelInFace(thickness: Figure, mark: Length): Figure {
-  return downToMark('dowels go two thirds into the face, common practice', thickness, Rational.of(2, 3), mark);
+  return shareDownToMark('dowels go two thirds into the face, common practice', thickness, Rational.of(2, 3), mark);
 }
 
 /** A share that is smaller than one mark stays what it is: of nothing there is no hole. */
-function downToMark(because: string, whole: Figure, share: Rational, mark: Length): Figure {
+function shareDownToMark(because: string, whole: Figure, share: Rational, mark: Length): Figure {
   const exact = whole.length.times(share);
-  const marks = mark.isPositive() ? exact.ratioTo(mark).floor() : Rational.of(0);
-  const over = exact.minus(mark.times(marks));
+  const over = exact.minus(downToMark(exact, mark));
   const term = plus('thickness', whole, share);
-  if (over.isZero() || marks.isZero()) return derive(because, [term]);
+  if (over.isZero()) return derive(because, [term]);
   return derive(because, [term, less('down to a mark of the ruler', assumed(over, 'what lies beyond the mark'))]);
 }
 

@@ -2,6 +2,7 @@ import { isWord, type Part, type Statement } from '../generated/ast.ts';
 import type { Phrase, StatementSpec } from '../schema/index.ts';
 import { samePhrases } from '../schema/trade-words.ts';
 import { partFits, readParts } from './phrases.ts';
+import { directions } from './sizes-half-said.ts';
 
 /** More than these would be a list, and none of them likelier than another. */
 const MOST_OFFERED = 3;
@@ -52,8 +53,6 @@ function inAnotherOrder(phrase: Phrase, run: readonly Part[]): readonly string[]
     ? filled(phrase, run)
     : [];
 }
-
-const directions = new Set(['wide', 'high', 'deep', 'long', 'thick']);
 
 function inAnotherDirection(phrase: Phrase, run: readonly Part[]): readonly string[] {
   const [size, direction] = run;

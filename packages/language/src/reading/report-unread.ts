@@ -14,7 +14,7 @@ import { endOfHead, headOrigin, originOf, type ReadContext, slotKind } from './r
 import { reportWord } from './report-word.ts';
 import { sizeOfWhatIn, unitApartIn } from './sizes-half-said.ts';
 import { entryUnit } from './text-units.ts';
-import { saidElsewhereIn, sizeAsItsName } from './words-of-the-trade.ts';
+import { mostLetters, saidElsewhereIn, sizeAsItsName } from './words-of-the-trade.ts';
 
 /** Says what in this statement, and in its body, means nothing, is not known or is not computed yet. */
 export function reportUnread(context: ReadContext, statement: Statement): void {
@@ -240,8 +240,6 @@ function takesValue(item: PhraseItem): boolean {
 
 /** More would be a list, not a sentence. */
 const mostNamesSaid = 5;
-/** What goes into a sentence whole. */
-const mostLetters = 20;
 
 /** Words of another statement, or a whole statement that stands where none may. */
 function homesOfRun(words: string, first: string): readonly string[] {

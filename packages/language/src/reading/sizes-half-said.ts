@@ -25,7 +25,7 @@ const unitWords: Readonly<Record<string, LengthUnit>> = {
   centimeter: 'cm',
   centimeters: 'cm',
 };
-const directions = new Set(['wide', 'high', 'deep', 'long', 'thick']);
+export const directions = new Set(['wide', 'high', 'deep', 'long', 'thick']);
 
 /** Says that a unit in this run is written as a word behind its number; false where there is none. */
 export function unitApartIn(context: ReadContext, statement: Statement, run: readonly Part[]): boolean {

@@ -12,7 +12,7 @@ import { endOfHead, originOf, type ReadContext } from './reader.ts';
 /** More would be a list, not a sentence. */
 export const mostHomes = 3;
 /** A value that goes into a sentence whole. */
-const mostLetters = 20;
+export const mostLetters = 20;
 
 /** Directions, by what the size along them is called. */
 const directionOf: Readonly<Record<string, string>> = { width: 'wide', height: 'high', depth: 'deep' };

@@ -16,7 +16,7 @@ import type { UnmarkedPart } from '../../parts/slab.ts';
 import { AXES, depthOf, meets, wallTo } from '../../solids/index.ts';
 import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
 import { DEEPEST_GROOVE, GROOVE_DEPTH, limitIn } from '../../tables/trade-limits.ts';
-import { givenAt } from '../written-sizes.ts';
+import { givenAt, sizeMend } from '../written-sizes.ts';
 import { entryFace, featureWords, isClosed, isHousing, type JoinedCase, woodOf } from './joined-case.ts';
 
 /** What a cut leaves of its part: behind it, beside it, and of the strip on its edge. The worst of each statement. */
@@ -63,11 +63,7 @@ function breaksThrough(cut: Cut, one: JoinedCase): Finding | undefined {
 }
 
 function shallower(depth: Figure | undefined, thickness: Length, mark: Length): readonly Mend[] {
-  const at = givenAt(depth);
-  const to = downToMark(thickness.times(GROOVE_DEPTH), mark);
-  return at === undefined
-    ? []
-    : [{ how: 'shallower', values: { size: to }, changes: [{ kind: 'set-length', at, to }] }];
+  return sizeMend('shallower', givenAt(depth), downToMark(thickness.times(GROOVE_DEPTH), mark));
 }
 
 /** Grooves of backs and drawer bottoms have a check of their own; those in the edges of a frame are as deep as it tells. */
