@@ -9,7 +9,7 @@ import { PreviewPage } from './preview-page.ts';
 import { type Severity, squiggledWords } from './squiggles.ts';
 
 /** How long anything may take to be seen, on a slow and busy machine. */
-export const patienceMs = 45_000;
+export const patienceMs = 90_000;
 /** How often something that cannot announce itself is looked at. */
 const lookEveryMs = 50;
 

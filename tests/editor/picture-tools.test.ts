@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { EditorWindow } from './editor-window.ts';
+import { type EditorWindow, patienceMs } from './editor-window.ts';
 import type { PreviewPage } from './preview-page.ts';
 import { RealEditorServer } from './real-editor-server.ts';
 
@@ -38,10 +38,10 @@ describe('a line of the picture', () => {
       await picture.waitForSizes(cardsAndDice, '"cards" 5-1/4", "dice" 5-3/4"');
       // The picture answers the key at once; the text follows, and only then there is something to save.
       const moved = /"cards"\s+front 5-1\/4 high[\s\S]*"dice"\s+front 5-3\/4 high/;
-      await expect.poll(async () => moved.test(await window.savedText(file)), { timeout: 20_000 }).toBe(true);
+      await expect.poll(async () => moved.test(await window.savedText(file)), { timeout: patienceMs }).toBe(true);
       await window.undo();
       await picture.waitForSizes(cardsAndDice, '"cards" 5", "dice" 6"');
-      await expect.poll(async () => await window.savedText(file), { timeout: 20_000 }).toBe(before);
+      await expect.poll(async () => await window.savedText(file), { timeout: patienceMs }).toBe(before);
     });
   });
 
@@ -60,7 +60,7 @@ describe('a line of the picture', () => {
       await window.screenshot('line-on-its-way');
       await window.mouse.up();
       await expect
-        .poll(async () => /"cards"\s+front 6(-\S+)? high/.test(await window.savedText(file)), { timeout: 20_000 })
+        .poll(async () => /"cards"\s+front 6(-\S+)? high/.test(await window.savedText(file)), { timeout: patienceMs })
         .toBe(true);
       await picture.waitForVerdict(/fits/);
       await window.screenshot('line-moved');
@@ -81,7 +81,7 @@ describe('a line of the picture', () => {
       await picture.readout('Neither "maps" nor "blankets" has a size of its own').waitFor();
       await window.screenshot('line-refused');
       await window.undo();
-      await expect.poll(async () => await window.savedText(file), { timeout: 20_000 }).toBe(before);
+      await expect.poll(async () => await window.savedText(file), { timeout: patienceMs }).toBe(before);
     });
   });
 });

@@ -173,11 +173,27 @@ export class OpenPage {
     await this.page.context().close();
   }
 
+  /**
+   * From here on no time passes in the page but what `pass` lets pass: for a test of what happens before a pause is
+   * over, on a machine that may take longer than the pause.
+   */
+  async holdTime(): Promise<void> {
+    await this.page.clock.install();
+    await this.page.clock.pauseAt(Date.now() + 60_000);
+  }
+
+  async pass(milliseconds: number): Promise<void> {
+    await this.page.clock.runFor(milliseconds);
+  }
+
   /** Hands the page a message as the editor would, and waits until it has been dealt with. */
   async give(message: ToPage | unknown): Promise<void> {
     await this.page.evaluate(
       `new Promise((done) => {
-        window.addEventListener('message', () => setTimeout(done, 0), { once: true });
+        // Not by a timer: those of the page may stand still.
+        const later = new MessageChannel();
+        later.port1.onmessage = () => done();
+        window.addEventListener('message', () => later.port2.postMessage(''), { once: true });
         window.postMessage(${JSON.stringify(message)}, '*');
       })`,
     );

@@ -89,13 +89,17 @@ describe('keys', () => {
 describe('what is said aloud', () => {
   test('a changed verdict, once typing pauses, and nothing that came and went', async () => {
     open = await opener.open();
+    await open.holdTime();
     await show(picture(1));
+    await open.pass(900);
     await show(picture(2, { verdict: '1 finding: 10" too much' }));
+    await open.pass(699);
     await show(picture(3));
-    await open.page.waitForTimeout(900);
+    await open.pass(900);
     const said = open.page.locator('[role=status]');
     expect(await said.textContent()).toBe('');
     await show(picture(4, { verdict: '1 finding: 10" too much' }));
-    await expect.poll(() => said.textContent()).toBe('1 finding: 10" too much');
+    await open.pass(700);
+    expect(await said.textContent()).toBe('1 finding: 10" too much');
   });
 });

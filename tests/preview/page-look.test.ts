@@ -102,8 +102,10 @@ describe('the words beside a part, in a drawing full of figures', () => {
     const derivation =
       'Length 80": written\nWidth 20": 90" less 70"\n  90": written in line 4\n    70": written in line 5';
     const { parts, ...rest } = dimensioned();
+    await open.holdTime();
     await show(picture(1, { pieces: [{ ...rest, parts: parts.map((each) => ({ ...each, derivation })) }] }));
     await part('dice').hover({ position: { x: 10, y: 10 } });
+    await open.pass(350);
     await open.page.locator('#tip').waitFor();
     const tip = await boxOf('#tip');
     expect(overlap(tip, await boxOf('[data-part="front/dice"] rect'))).toBe(false);
@@ -120,9 +122,9 @@ describe('the words beside a part, in a drawing full of figures', () => {
     const [toX, toY] = [tip.x + tip.width / 2, tip.y + tip.height / 2];
     for (let step = 1; step <= 8; step++) {
       await open.page.mouse.move(x + ((toX - x) * step) / 8, y + ((toY - y) * step) / 8);
-      await open.page.waitForTimeout(100);
+      await open.pass(100);
     }
-    await open.page.waitForTimeout(600);
+    await open.pass(600);
     expect(await open.page.locator('#tip strong').textContent()).toContain('"dice"');
   });
 });
@@ -252,18 +254,22 @@ describe('a line on its way', () => {
 describe('while the text is ahead of the picture', () => {
   test('the verdict says that it is being checked, but not for a moment only', async () => {
     open = await opener.open();
+    await open.holdTime();
     await show(picture(1));
     const verdict = open.page.locator('#verdict');
     await open.give({ kind: 'edited', uri, version: 2 });
+    await open.pass(399);
     expect(await verdict.textContent()).toBe('fits');
-    await verdict.filter({ hasText: 'Checking' }).waitFor();
+    await open.pass(1);
+    expect(await verdict.textContent()).toBe('Checking\u2026');
     expect(await open.page.locator('.page[data-checking]').count()).toBe(1);
     await show(picture(2));
     expect(await verdict.textContent()).toBe('fits');
     expect(await open.page.locator('.page[data-checking]').count()).toBe(0);
     await open.give({ kind: 'edited', uri, version: 3 });
+    await open.pass(399);
     await show(picture(3));
-    await open.page.waitForTimeout(600);
+    await open.pass(600);
     expect(await verdict.textContent()).toBe('fits');
   });
 });

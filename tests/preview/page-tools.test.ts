@@ -64,16 +64,19 @@ describe('the words beside a part', () => {
 
   test('come under the pointer and with the focus, say what is wrong first, and go with Escape', async () => {
     open = await opener.open();
+    await open.holdTime();
     await show(picture(1, { findings: [tooHigh], verdict: '1 finding' }));
     await part('blankets').hover();
+    await open.pass(350);
     await tip().waitFor();
     expect(await tip().textContent()).toMatch(
       /drawer front "blankets", mark D4\s*Error 1: fronts and gaps need.*Length 80"/s,
     );
     await tip().hover();
-    await open.page.waitForTimeout(500);
+    await open.pass(500);
     expect(await tip().isVisible()).toBe(true);
     await open.page.mouse.move(2, 2);
+    await open.pass(350);
     await tip().waitFor({ state: 'hidden' });
     await open.page.locator('#sheet').focus();
     await open.page.keyboard.press('Tab');
@@ -270,6 +273,7 @@ describe('a line between two spaces', () => {
 
   test('is moved by arrow keys, let go by Enter or after a pause, and left by Escape', async () => {
     open = await opener.open();
+    await open.holdTime();
     await show(picture(1));
     await line('cards', 'dice').focus();
     expect(await line('cards', 'dice').getAttribute('aria-valuetext')).toBe('"cards" 20", "dice" 20"');
@@ -279,14 +283,16 @@ describe('a line between two spaces', () => {
     await keyboard.press('ArrowUp');
     expect(await open.page.locator('.division.moving').getAttribute('aria-valuenow')).toBe('8');
     await keyboard.press('Escape');
-    await open.page.waitForTimeout(1200);
-    expect((await sent('move-division')).filter(({ drop }) => drop)).toEqual([]);
+    await open.pass(1200);
+    const dropped = async () => (await sent('move-division')).filter(({ drop }) => drop).map(({ steps }) => steps);
+    expect(await dropped()).toEqual([]);
     await keyboard.press('ArrowUp');
     await keyboard.press('Enter');
     await keyboard.press('ArrowDown');
-    await expect
-      .poll(async () => (await sent('move-division')).filter(({ drop }) => drop).map(({ steps }) => steps))
-      .toEqual([-1, 1]);
+    await open.pass(899);
+    expect(await dropped()).toEqual([-1]);
+    await open.pass(1);
+    expect(await dropped()).toEqual([-1, 1]);
     await keyboard.press('PageDown');
     expect(await open.page.evaluate('document.activeElement.dataset.division')).toBe('dice|maps');
     // Across its way nothing moves.

@@ -282,9 +282,9 @@ export class SmallEditor {
     return this.published.findLast((each) => each.uri === this.uri(name))?.diagnostics;
   }
 
-  /** Settles with the first thing `find` finds; fails after half a minute with what the server logged. */
+  /** Settles with the first thing `find` finds; fails after a minute and a half with what the server logged. */
   async until<T>(what: string, find: () => T | undefined | false): Promise<T> {
-    const deadline = Date.now() + 30_000;
+    const deadline = Date.now() + 90_000;
     for (;;) {
       const found = find();
       if (found !== undefined && found !== false) return found;

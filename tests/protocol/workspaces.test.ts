@@ -76,9 +76,8 @@ describe.each(bundles)('the server as a %s', (bundle) => {
     expect((await editor.verdictNow(sideboard)).errors).toBe(0);
     const before = editor.verdicts.length;
     await editor.edit(sideboard, '"blankets" rest', '"blankets" front 11');
+    // The keys wait for nothing: each comes within the pause, however slow the machine is.
     for (const digit of ['1', '12', '123']) {
-      // Each key comes well within the pause.
-      await new Promise((resolve) => setTimeout(resolve, 50));
       await editor.edit(sideboard, `front 11${digit.slice(0, -1)}`, `front 11${digit}`);
     }
     expect((await editor.verdictNow(sideboard)).errors).toBe(1);
