@@ -59,6 +59,8 @@ const HAIR = 0.6;
 /** Extension lines begin a little off the view and end a little beyond the line. */
 const EXTENSION_GAP = 1;
 const EXTENSION_PAST = 1.4;
+/** Between the end of a chain and its caption. */
+const CAPTION_OFF = 1.6;
 /** A figure that would have to move farther than this is turned across its line instead. */
 const FARTHEST_MOVE = 14;
 
@@ -136,6 +138,21 @@ export function layLanes(chains: readonly PaperChain[], place: LanePlace): Lanes
     between('extension', toPaper(place, t, EXTENSION_GAP), toPaper(place, t, reach)),
   );
   return { lanes, extensions, texts, reach: cursor, leftOut };
+}
+
+/** How far from where the first may begin so many lanes reach at least, however long their figures are; 0 for none. */
+export function leastReach(lanes: number, side: LaneSide): number {
+  if (lanes === 0) return 0;
+  const onLine = ON_LINE + DEPTH;
+  const isOutside = side === 'above' || side === 'left';
+  const first = isOutside ? 0 : onLine;
+  const next = onLine + BETWEEN_LANES + (isOutside ? 0 : EXTENSION_PAST);
+  return first + (lanes - 1) * next + EXTENSION_PAST;
+}
+
+/** How far the caption of a chain beside a view reaches beyond the chain's lower end. */
+export function captionReach(caption: string): number {
+  return caption === '' ? 0 : textWidth(caption, HEIGHT) + CAPTION_OFF;
 }
 
 /**
@@ -236,7 +253,7 @@ export function evenly<Item>(items: readonly Item[], most: number): readonly Ite
 function captionOf(chain: PaperChain, place: LanePlace, depth: number): Text | undefined {
   if (chain.caption === '') return undefined;
   const upright = place.side === 'left' || place.side === 'right';
-  const half = textWidth(chain.caption, HEIGHT) / 2 + 1.6;
+  const half = textWidth(chain.caption, HEIGHT) / 2 + CAPTION_OFF;
   const ends = chain.stretches.flatMap((stretch) => [stretch.from, stretch.to]);
   const at = upright ? Math.max(...ends) + half : Math.min(...ends) - half;
   const runs = upright ? 'upwards' : 'across';

@@ -40,7 +40,7 @@ export interface Wishes {
   readonly figures: 'lying' | 'along';
 }
 
-const FIRST_LANE = 3.2;
+export const FIRST_LANE = 3.2;
 const FLOOR_PAST = 2.4;
 
 /** What is written inside the view at this scale, and what must go to its edges: the same however it is dimensioned. */

@@ -1,6 +1,7 @@
 import type { Evaluation } from '@fettle/engine';
 import { describeElevation } from './describe.ts';
 import { type ComposedView, composeView, letterView } from './elevation-view.ts';
+import { leastExtent } from './least-extent.ts';
 import { PEN_GROUPS } from './line-types.ts';
 import { type ViewOfParts, viewOfParts } from './parts-in-view.ts';
 import type { Drawing, Point, Primitive } from './primitives.ts';
@@ -41,12 +42,13 @@ export function elevation(evaluation: Evaluation): Drawing {
     ]);
   }
   const view = viewOfParts(evaluation);
-  const first = fitted(evaluation, view, small, width, height);
+  const known: KnownLettering = new Map();
+  const first = fitted(known, evaluation, view, small, width, height);
   if (first === undefined) {
     return messageSheet(evaluation, nameOf(evaluation), small, ['The piece is larger than any scale can show.']);
   }
   if (first.composed.crowding <= CROWDED) return finished(evaluation, view, first);
-  const second = fitted(evaluation, view, large, width, height);
+  const second = fitted(known, evaluation, view, large, width, height);
   return finished(
     evaluation,
     view,
@@ -67,11 +69,12 @@ interface Fitted {
   readonly composed: ComposedView;
 }
 
-/** By the factor of their scale, at the origin of the paper: letters take longest, and several trials share them. */
+/** By the factor of their scale, at the origin of the paper: letters take longest, and trials on both sheets share them. */
 type KnownLettering = Map<number, ReturnType<typeof letterView>>;
 
 /** The largest standard scale at which view, labels and dimensions fit the sheet. */
 function fitted(
+  known: KnownLettering,
   evaluation: Evaluation,
   view: ViewOfParts,
   sheet: Sheet,
@@ -79,18 +82,19 @@ function fitted(
   height: number,
 ): Fitted | undefined {
   let best: (Fitted & { readonly fills: number }) | undefined;
-  const known: KnownLettering = new Map();
   for (const lanes of LANES) {
-    const trial = fittedWith(known, lanes, evaluation, view, sheet, width, height);
-    if (trial !== undefined && trial.fills > (best?.fills ?? 0)) best = trial;
+    const trial = fittedWith(known, lanes, best?.fills ?? 0, evaluation, view, sheet, width, height);
+    if (trial !== undefined) best = trial;
     if (best !== undefined && best.fills >= LARGE_ENOUGH) break;
   }
   return best;
 }
 
+/** Undefined unless the view takes more than `moreThan` of the room one way or the other. */
 function fittedWith(
   known: KnownLettering,
   lanes: number,
+  moreThan: number,
   evaluation: Evaluation,
   view: ViewOfParts,
   sheet: Sheet,
@@ -102,7 +106,10 @@ function fittedWith(
   const roomHigh = room.bottom - room.top;
   for (const scale of isInch(evaluation.design.units) ? INCH_SCALES : METRIC_SCALES) {
     const factor = 1 / scale.denominator;
-    if (width * factor > roomWide || height * factor > roomHigh) continue;
+    const fills = Math.max((width * factor) / roomWide, (height * factor) / roomHigh);
+    if (fills <= moreThan) return undefined;
+    const least = leastExtent(evaluation, lanes, factor);
+    if (least.wide > roomWide || least.high > roomHigh) continue;
     const pens = pensFor(view, factor);
     const origin = { factor, x: 0, y: 0 };
     const lettered = known.get(factor) ?? letterView(evaluation, view, origin);
@@ -121,7 +128,7 @@ function fittedWith(
         sheet,
         scale,
         composed: movedView(trial, { x, y }),
-        fills: Math.max((width * factor) / roomWide, (height * factor) / roomHigh),
+        fills,
       };
     }
   }
