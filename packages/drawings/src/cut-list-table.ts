@@ -1,6 +1,7 @@
 import { byEachOther, type CutListRow, cutList, type Evaluation, type FaceOfPart, type Units } from '@fettle/engine';
 import Papa from 'papaparse';
 import { cleanName } from './lettering.ts';
+import { GLASS } from './material-words.ts';
 import { shown, unitWords } from './shown-lengths.ts';
 
 /** The cut list as a table for people, and as CSV for whatever reads tables. Knows nothing of how it is shown. */
@@ -48,14 +49,25 @@ export function cutListTable(evaluation: Evaluation): Table {
         shown(row.thickness.length, design.units),
         shown(row.width.length, design.units),
         shown(row.length.length, design.units),
-        row.stock === undefined ? '' : cleanName(row.stock),
-        row.grain === 'none' ? 'any way' : 'length',
+        materialOf(row) ?? '',
+        grainWords(row),
         blankWords(row, design.units),
         edgeWords(row, design.units),
         notesOf(row, evaluation),
       ],
     })),
   };
+}
+
+/** As `materialWords` has it of a part. */
+function materialOf({ role, stock }: CutListRow): string | undefined {
+  if (role === 'pane') return GLASS;
+  return stock === undefined ? undefined : cleanName(stock);
+}
+
+function grainWords({ role, grain }: CutListRow): string {
+  if (role === 'pane') return '';
+  return grain === 'none' ? 'any way' : 'length';
 }
 
 function sizeWords({ length, width }: NonNullable<CutListRow['core']>, units: Units): string {
@@ -147,7 +159,7 @@ function notesOf(row: CutListRow, evaluation: Evaluation): string {
     ...bevelNotes(row, evaluation),
     ...splitNotes(row, evaluation),
   ];
-  if (row.stock === undefined) notes.push('material not chosen');
+  if (materialOf(row) === undefined) notes.push('material not chosen');
   for (const figure of [row.length, row.width, row.thickness]) {
     if (!figure.length.isPositive()) notes.push('size is not more than nothing');
     if (figure.reason.kind === 'assumed') notes.push(`assumed: ${figure.reason.because}`);

@@ -5,6 +5,7 @@ export { elevation } from './elevation.ts';
 export { insideElevation } from './elevations/inside-elevation.ts';
 export { sideElevation } from './elevations/side-elevation.ts';
 export { explodedView } from './exploded/exploded-view.ts';
+export { materialWords } from './material-words.ts';
 export { partDrawings, partSheets } from './part-drawing/part-drawings.ts';
 export * from './plans/index.ts';
 export * from './primitives.ts';

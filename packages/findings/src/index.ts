@@ -128,6 +128,7 @@ export { pinRowWithoutWood } from './catalogue/pin-row-without-wood.ts';
 export { pinsWithoutSize } from './catalogue/pins-without-size.ts';
 export { priceNegative } from './catalogue/price-negative.ts';
 export { pullOffFront } from './catalogue/pull-off-front.ts';
+export { pullOffStile } from './catalogue/pull-off-stile.ts';
 export { pullRecessTooDeep } from './catalogue/pull-recess-too-deep.ts';
 export { pullScrewTooLong } from './catalogue/pull-screw-too-long.ts';
 export { pullScrewTooShort } from './catalogue/pull-screw-too-short.ts';

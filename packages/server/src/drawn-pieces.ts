@@ -1,3 +1,4 @@
+import { materialWords } from '@fettle/drawings';
 import { type BuyingPlan, type Evaluation, explain, isTogether, type Part, type TellPlace } from '@fettle/engine';
 import type { Measure, Say } from '@fettle/findings';
 import type { EvaluatedPiece } from '@fettle/language';
@@ -170,7 +171,7 @@ function placedParts(piece: EvaluatedPiece, uri: string, statementAround: Statem
       label: `${part.label}, mark ${part.mark}`,
       mark: part.mark,
       sizes: [part.length, part.width, part.thickness].map((figure) => say.length(figure.length)),
-      material: part.stock?.name ?? '',
+      material: materialWords(part) ?? '',
       span: { start: at.start - start, end: at.end - start },
       derivation: '',
     };

@@ -96,6 +96,21 @@ describe('a mortise 20 mm deep', () => {
   });
 });
 
+describe('dadoes opposite each other in a partition of 3/4"', () => {
+  const opposed = (depth: number) => [
+    cut('dado', 'left', '-x', boxOf(side(0, depth), side(200, 219.05), side(0, 300))),
+    cut('dado', 'right', '+x', boxOf(side(19.05 - depth, 19.05), side(200, 219.05), side(0, 300))),
+  ];
+  it('3/8" deep cut it in two', () => {
+    const [finding, ...others] = found(part(mm(19.05), mm(500), mm(300), opposed(9.525)));
+    expect(others).toEqual([]);
+    expect([finding?.code, finding?.facts['left']]).toEqual(['wall-too-thin', mm(0)]);
+  });
+  it('a third deep leave a third', () => {
+    expect(found(part(mm(19.05), mm(500), mm(300), opposed(6.35)))).toEqual([]);
+  });
+});
+
 describe('hardware and joints in one part', () => {
   const tenon = cut('mortise', 'rail', '-x', boxOf(side(0, 15), side(400, 460), side(5, 13)));
   const groove = cut('groove', 'panel', '-x', boxOf(side(0, 8), side(0, 500), side(200, 206)));

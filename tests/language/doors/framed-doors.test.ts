@@ -1,6 +1,9 @@
+import { cutListTable } from '@fettle/drawings';
 import { doorSchedule } from '@fettle/engine';
 import { describe, expect, it } from 'vitest';
-import { butt, caseWith, pieceIn } from './door-texts.ts';
+import { weightOfParts } from '../../../packages/engine/src/hardware/weight-of-parts.ts';
+import { checkFixes } from '../../findings/applying-fixes.ts';
+import { butt, caseWith, knife, pieceIn } from './door-texts.ts';
 
 /** Doors that are frames around panels or panes, worked by hand. */
 
@@ -88,6 +91,74 @@ describe('the same door with glass', () => {
     ]);
     expect(part(`${frame}/stile-left`).features.filter(({ kind }) => kind === 'groove')).toEqual([]);
   });
+});
+
+describe('a pane', () => {
+  const glazed = text('glass thick 1/8, in rabbet 3/8 wide, rabbet 3/8 deep, clearance 1/8, safety');
+
+  it('is of glass, which has no grain', async () => {
+    const { part, evaluation } = await pieceIn(glazed);
+    expect(part(`${frame}/pane`).grain).toBe('none');
+    const row = cutListTable(evaluation).rows.find(({ parts }) => parts.includes(`${frame}/pane`));
+    expect(row?.cells.slice(6)).toEqual(['glass', '', '', '', '']);
+  });
+
+  it('weighs 2500 kg to the cubic metre, and its door what both weigh', async () => {
+    const { part, evaluation } = await pieceIn(glazed);
+    // 231/16 × 379/16 × 1/8 = 42.75 cubic inches are 0.0007005 m³.
+    expect(weightOfParts([part(`${frame}/pane`)])?.toNumber()).toBeCloseTo(1.751, 3);
+    const members = evaluation.parts.filter((each) => each.frame === frame);
+    expect(doorSchedule(evaluation)[0]?.kilograms?.toNumber()).toBe(weightOfParts(members)?.toNumber());
+    expect(weightOfParts(members)?.toNumber()).toBeGreaterThan(3);
+  });
+});
+
+describe('a pull on a framed door', () => {
+  const pulls = (how: string, entries = '') =>
+    text('panel thick 1/4, in groove 3/8 deep, clearance 1/16')
+      .replace('pulls "knob"', `pulls ${how}`)
+      .replace('pull "knob"', `${entries}\npull "knob"`);
+  const bar = 'pull "bar" 4 wide, 1/2 high, 3 between screws, thread 1/4 deep, screws 1 long';
+
+  it('that sits on the panel is told, once, and may be put in the middle of the stile', async () => {
+    const beside = pulls('"bar", upright, 4 from closing edge', bar);
+    const { told } = await pieceIn(beside);
+    expect(told).toEqual([
+      'pull-off-stile: "bar" sits on the panel of "press", 1/4" thick: a pull is fastened to the frame',
+    ]);
+    expect(await checkFixes({ files: [{ name: 'piece.fettle', text: beside }] }, 'pull-off-stile')).toEqual(['stile']);
+  });
+
+  it('has holes in what each of its screws goes through', async () => {
+    // A stile ends 2-1/4" from the edge: of screws at 3/4" and 3-3/4" one is in the panel.
+    const { told, hardware } = await pieceIn(pulls('"bar", level, 2-1/4 from closing edge', bar));
+    expect(told).toEqual([expect.stringContaining('partly on the frame and partly on the panel of "press"')]);
+    expect(hardware.find(({ kind }) => kind === 'pull')?.on).toEqual([`${frame}/stile-right`, `${frame}/panel`]);
+  });
+
+  it('reaches beyond its front before it is asked what it sits on', async () => {
+    expect((await pieceIn(pulls('"bar", level', bar))).codes).toEqual(['pull-off-front']);
+  });
+
+  it('let in across both leaves of a pair is let into both stiles, and set out from the left door', async () => {
+    const dish = 'pull "dish" 3 wide, 1-1/2 high, let in 3/8 deep';
+    const { hardware, part, setOf } = await pieceIn(
+      pulls('"dish", across both doors', dish).replace('door "press" hinged left', 'doors "press"'),
+    );
+    const stiles = ['face/press/leaf-left/stile-right', 'face/press/leaf-right/stile-left'];
+    expect(hardware.find(({ kind }) => kind === 'pull')?.on).toEqual(stiles);
+    expect(stiles.map((id) => part(id).features.filter(({ kind }) => kind === 'recess').length)).toEqual([1, 1]);
+    // Leaves of 9-7/64" and a gap of 3/32".
+    expect(setOf('pull-1', 'from the left edge of the left door to the middle of the pull')).toBe('293/32');
+  });
+});
+
+it('knife hinges lie on the edges of tenons that are flush with the ends of their stiles', async () => {
+  const knives = text('tenons 1 long, 1/32 short   panel thick 1/4, in groove 3/8 deep, clearance 1/16')
+    .replace(butt, `${butt}\n${knife}`)
+    .replace('hinges "butt 2"', 'hinges "knife 2"');
+  // That their screws end in the tenons is told of the screws, and of nothing else.
+  expect(new Set((await pieceIn(knives)).codes)).toEqual(new Set(['screw-meets-joint']));
 });
 
 it('drawers of the same fronts stay plain', async () => {

@@ -11,6 +11,7 @@ import {
   type Units,
 } from '@fettle/engine';
 import { cleanName } from '../lettering.ts';
+import { materialWords } from '../material-words.ts';
 import { figureOnSheet } from '../shown-lengths.ts';
 import type { AlikeParts } from './alike-parts.ts';
 import { FACE_WORDS, LOCALS, type PartFrame, type PlacedCut, type Reach } from './part-frame.ts';
@@ -184,8 +185,11 @@ export function sizeWords({ part }: PartFrame, units: Units): string {
   const sizes = byEachOther(
     ...[part.length, part.width, part.thickness].map(({ length }) => figureOnSheet(length, units)),
   );
-  const stock = part.stock === undefined ? 'material not chosen' : cleanName(part.stock.name);
-  return [sizes, stock, ...(part.grain === 'none' ? [] : ['grain along the length'])].join(', ');
+  return [
+    sizes,
+    materialWords(part) ?? 'material not chosen',
+    ...(part.grain === 'none' ? [] : ['grain along the length']),
+  ].join(', ');
 }
 
 /** 'B1 left side; mirrored: B2', 'L1, L3 drawer side, 2 pieces'. */

@@ -30,7 +30,9 @@ const MOST_PLIES = 4;
 /** Parts closer than this, in real millimetres, are neighbours. */
 const NEIGHBOURS_MM = 1;
 
-export function cutWood(part: Part, from: ViewDirection): CutWood {
+/** Undefined for glass: its face stays empty. */
+export function cutWood(part: Part, from: ViewDirection): CutWood | undefined {
+  if (part.role === 'pane') return undefined;
   if (part.stock?.form === 'sheet') return 'sheet';
   return part.grain !== 'none' && Math.abs(from.towards[part.grain]) > 0.5 ? 'end-grain' : 'long-grain';
 }
@@ -42,6 +44,7 @@ export function hatchesOf(viewed: readonly ViewedPart[], from: ViewDirection): R
   for (const { part, cut } of [...viewed].sort((a, b) => (a.part.id < b.part.id ? -1 : 1))) {
     if (cut === undefined) continue;
     const wood = cutWood(part, from);
+    if (wood === undefined) continue;
     const places = cut.pieces.map((piece) => boxAround(piece.map(({ u, v }) => ({ x: u, y: v }))));
     const beside = done.filter((other) => touch(other.places, places)).map((other) => other.hatch);
     const hatch = wood === 'sheet' ? { wood, slant: sheetSlant(part, from), spacing: PLY_MM } : slanting(wood, beside);

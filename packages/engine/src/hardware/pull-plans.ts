@@ -12,6 +12,7 @@ import { frontWords } from '../parts/face-parts.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { USUAL_THREAD } from '../tables/hanging-habits.ts';
 import { fromClosing, upFrom, usual } from './pull-places.ts';
+import { type PullMiddle, type SeatedPull, seatsOf } from './pull-seats.ts';
 
 /**
  * Where the pulls of a front sit, and what their screws go through. Drawn, listed and checked from here alone. Knows
@@ -26,7 +27,7 @@ export interface PullPlan {
   /** 'drawer front "cards"' */
   readonly label: string;
   /** Middles, from left to right: from the left edge of the first front, and up from its lower edge. */
-  readonly middles: readonly { readonly across: Figure; readonly up: Figure }[];
+  readonly middles: readonly PullMiddle[];
   readonly stands: 'upright' | 'level';
   readonly deep: Span;
   /** Wood between the pull and the heads of its screws; absent where it lies in a recess. */
@@ -34,6 +35,8 @@ export interface PullPlan {
   /** What screws of the right length measure. */
   readonly wantedScrew?: Figure;
   readonly thread: Figure;
+  /** Width of the stiles, of a door that is made as a frame. */
+  readonly stile?: Figure;
 }
 
 export interface FrontWithPull {
@@ -109,7 +112,9 @@ function planOn(fronts: readonly FrontWithPull[], facts: FrontFacts): PullPlan |
   const thread =
     pulls.entry.thread ??
     usual(USUAL_THREAD, unit, '3/8"', '10 mm', (size) => `threads of pulls are about ${size} deep`);
-  const through = pulls.entry.letIn === undefined ? throughWood(facts, first) : undefined;
+  const middles = acrossOf(fronts, facts).map((across) => ({ across, up }));
+  const through =
+    pulls.entry.letIn === undefined ? throughWood(facts, { fronts, pulls, cell, stands }, middles) : undefined;
   const hand =
     cell.what === 'door' && cell.leaves === 2 && second === undefined
       ? `${first.closing === 'right' ? 'left' : 'right'} `
@@ -120,10 +125,11 @@ function planOn(fronts: readonly FrontWithPull[], facts: FrontFacts): PullPlan |
     pulls,
     fronts,
     label: `${hand}${frontWords(cell.what)}${cell.name === undefined ? '' : ` "${cell.name}"`}`,
-    middles: acrossOf(fronts, facts).map((across) => ({ across, up })),
+    middles,
     stands,
     deep,
     thread,
+    ...(facts.framed === undefined ? {} : { stile: facts.framed.stiles }),
     ...(through === undefined
       ? {}
       : {
@@ -177,25 +183,12 @@ function acrossOf(fronts: readonly FrontWithPull[], facts: FrontFacts): readonly
   });
 }
 
-/** The front itself, and the front of the box where that lies behind it. */
-function throughWood({ cell, deep, parts }: FrontFacts, { id }: FrontWithPull): Figure {
+/** The front itself, or what of its frame the screws go through, and the front of the box where that lies behind it. */
+function throughWood({ cell, deep, parts }: FrontFacts, pull: SeatedPull, middles: readonly PullMiddle[]): Figure {
   const box = cell.what === 'drawer' ? parts.find((part) => part.id === `${cell.id}/box-front`) : undefined;
-  const front = parts.find((part) => part.id === id);
+  const [seat] = middles.flatMap((middle) => seatsOf(pull, middle, parts)).filter(({ part }) => part !== box);
   return derive('what the screws go through', [
-    plus('thickness of the front', front?.thickness ?? deep.size),
+    plus('thickness of the front', seat?.part.thickness ?? deep.size),
     ...(box === undefined ? [] : [plus('thickness of the box front', box.thickness)]),
   ]);
-}
-
-/** How far it reaches from its middle, to the sides and up and down; undefined while the entry does not say. */
-export function halfExtents({ pulls, stands }: PullPlan): { readonly across?: Figure; readonly up?: Figure } {
-  const { width, height } = pulls.entry;
-  const [across, up] = stands === 'level' ? [width, height] : [height, width];
-  const halved = (figure: Figure | undefined) =>
-    figure && derive('half of the pull', [plus('size of the pull', figure, half)]);
-  const [acrossHalf, upHalf] = [halved(across), halved(up)];
-  return {
-    ...(acrossHalf === undefined ? {} : { across: acrossHalf }),
-    ...(upHalf === undefined ? {} : { up: upHalf }),
-  };
 }

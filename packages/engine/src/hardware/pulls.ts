@@ -1,15 +1,15 @@
 import { derive, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { Feature } from '../joinery/feature.ts';
-import { Length } from '../length/length.ts';
+import type { Length } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
-import type { UnmarkedPart } from '../parts/slab.ts';
 import { boreAlong, boxOf, intervalOf } from '../solids/index.ts';
 import { PULL_SCREW_HOLE } from '../tables/hanging-habits.ts';
 import { limitIn } from '../tables/trade-limits.ts';
 import type { HardwareCase } from './fit-hardware.ts';
 import type { FittedHardware, PlacedHardware } from './placed-hardware.ts';
-import { halfExtents, type PullPlan, planPulls } from './pull-plans.ts';
+import { type PullPlan, planPulls } from './pull-plans.ts';
+import { halfExtents, middleOf, type PullMiddle, type PullSeat, seatsOf } from './pull-seats.ts';
 
 /** Puts pulls on fronts: holes for their screws, or the recesses that they lie in. */
 export function fitPulls(one: HardwareCase): FittedHardware {
@@ -26,43 +26,35 @@ const half = Rational.of(1, 2);
 function fitPull(
   plan: PullPlan,
   { parts, layout }: HardwareCase,
-  { across, up }: PullPlan['middles'][number],
+  middle: PullMiddle,
   at: number,
 ): { readonly placed: PlacedHardware; readonly features: readonly Feature[] } {
   const { fronts, pulls, cell, middles } = plan;
   const { entry } = pulls;
-  const [first] = fronts;
-  const x = (first?.at.x.start.length ?? Length.zero).plus(across.length);
-  const y = (first?.at.y.start.length ?? Length.zero).plus(up.length);
-  const id = `${first?.id ?? cell.id}/pull-${at + 1}`;
-  const wood = parts.filter(
-    (part) => fronts.some((front) => front.id === part.id) || holdsPlace(part, fronts, cell.id, [x, y]),
-  );
-  const spots = screwSpots(plan, x, y);
+  const [x, y] = middleOf(plan, middle);
+  const id = `${fronts[0]?.id ?? cell.id}/pull-${at + 1}`;
+  const seats = seatsOf(plan, middle, parts);
   const diameter = limitIn(PULL_SCREW_HOLE, layout.unit);
-  const holes =
-    entry.letIn !== undefined
-      ? []
-      : wood.flatMap((part) =>
-          spots.map(
-            ([holeX, holeY], hole): Feature => ({
-              id: `${id} hole ${hole + 1} in ${part.id}`,
-              kind: 'screw-hole',
-              part: part.id,
-              solid: boreAlong(
-                'z',
-                intervalOf(part.box.z.start.length, part.box.z.end.length),
-                [holeX, holeY],
-                diameter.times(half),
-              ),
-              entry: '-z',
-              measures: {},
-              stage: 'after glue-up',
-              through: true,
-              origin: pulls.entryOrigin,
-            }),
-          ),
-        );
+  const holes = seats.flatMap(({ part, spots }) =>
+    spots.map(
+      ([holeX, holeY], hole): Feature => ({
+        id: `${id} hole ${hole + 1} in ${part.id}`,
+        kind: 'screw-hole',
+        part: part.id,
+        solid: boreAlong(
+          'z',
+          intervalOf(part.box.z.start.length, part.box.z.end.length),
+          [holeX, holeY],
+          diameter.times(half),
+        ),
+        entry: '-z',
+        measures: {},
+        stage: 'after glue-up',
+        through: true,
+        origin: pulls.entryOrigin,
+      }),
+    ),
+  );
   return {
     placed: {
       id,
@@ -70,10 +62,13 @@ function fitPull(
       entry: entry.name,
       label: `${middles.length === 1 ? 'pull' : `pull ${at + 1} from the left`} of the ${plan.label}`,
       cell: cell.id,
-      on: wood.map((part) => part.id),
+      on: seats.map(({ part }) => part.id),
       set: [
-        { words: 'from the left edge of the front to the middle of the pull', figure: across },
-        { words: 'from the lower edge of the front to the middle of the pull', figure: up },
+        {
+          words: `from the left edge of the ${fronts.length > 1 ? 'left door' : 'front'} to the middle of the pull`,
+          figure: middle.across,
+        },
+        { words: 'from the lower edge of the front to the middle of the pull', figure: middle.up },
         ...betweenScrews(entry.betweenScrews),
         ...(entry.letIn === undefined ? [] : [{ words: 'depth of its recess', figure: entry.letIn }]),
         ...(plan.wantedScrew === undefined ? [] : [{ words: 'length of the machine screw', figure: plan.wantedScrew }]),
@@ -83,7 +78,7 @@ function fitPull(
       screws: [],
       origin: pulls.entryOrigin,
     },
-    features: [...holes, ...recesses(plan, wood, id, x, y)],
+    features: [...holes, ...recesses(plan, seats, id, x, y)],
   };
 }
 
@@ -92,23 +87,6 @@ function outlineOf(plan: PullPlan, x: Length, y: Length): Pick<PlacedHardware, '
   if (across === undefined || up === undefined) return {};
   const around = (middle: Length, half: Figure) => intervalOf(middle.minus(half.length), middle.plus(half.length));
   return { outline: { x: around(x, across), y: around(y, up), isRound: plan.pulls.entry.isRound } };
-}
-
-/** The front of the box behind a drawer front, or the stile of a framed door, where the middle of the pull lies on it. */
-function holdsPlace(
-  part: UnmarkedPart,
-  fronts: PullPlan['fronts'],
-  cell: string,
-  [x, y]: readonly [Length, Length],
-): boolean {
-  const isBox = part.id === `${cell}/box-front`;
-  const isMember = part.frame !== undefined && fronts.some(({ id }) => id === part.frame);
-  if (!isBox && !isMember) return false;
-  return holds(part.box.x, x) && holds(part.box.y, y);
-}
-
-function holds({ start, end }: UnmarkedPart['box']['x'], place: Length): boolean {
-  return start.length.compare(place) < 0 && place.compare(end.length) < 0;
 }
 
 function betweenScrews(between: Figure | undefined): PlacedHardware['set'] {
@@ -122,36 +100,27 @@ function betweenScrews(between: Figure | undefined): PlacedHardware['set'] {
       ];
 }
 
-/** One in the middle of a knob, two in line of a pull. */
-function screwSpots({ pulls, stands }: PullPlan, x: Length, y: Length): readonly (readonly [Length, Length])[] {
-  const off = pulls.entry.betweenScrews?.length.times(half);
-  if (off === undefined) return [[x, y]];
-  return [off.negated(), off].map((by) => (stands === 'level' ? [x.plus(by), y] : [x, y.plus(by)]));
-}
-
 /** In each front that it lies in; where two meet, each has half of it. */
-function recesses(plan: PullPlan, wood: readonly UnmarkedPart[], id: string, x: Length, y: Length): readonly Feature[] {
+function recesses(plan: PullPlan, seats: readonly PullSeat[], id: string, x: Length, y: Length): readonly Feature[] {
   const { pulls, deep } = plan;
   const { letIn, isRound, width } = pulls.entry;
   const { across, up } = halfExtents(plan);
   if (letIn === undefined || across === undefined || up === undefined || width === undefined) return [];
   const z = intervalOf(deep.start.length, deep.start.length.plus(letIn.length));
-  return wood
-    .filter((part) => !part.id.endsWith('/box-front'))
-    .map((part) => ({
-      id: `${id} recess in ${part.id}`,
-      kind: 'gain',
-      part: part.id,
-      solid: isRound
-        ? boreAlong('z', z, [x, y], across.length)
-        : boxOf(
-            intervalOf(x.minus(across.length), x.plus(across.length)),
-            intervalOf(y.minus(up.length), y.plus(up.length)),
-            z,
-          ),
-      entry: '-z',
-      measures: { width, depth: letIn },
-      stage: 'on the loose part',
-      origin: pulls.entryOrigin,
-    }));
+  return seats.map(({ part }) => ({
+    id: `${id} recess in ${part.id}`,
+    kind: 'recess',
+    part: part.id,
+    solid: isRound
+      ? boreAlong('z', z, [x, y], across.length)
+      : boxOf(
+          intervalOf(x.minus(across.length), x.plus(across.length)),
+          intervalOf(y.minus(up.length), y.plus(up.length)),
+          z,
+        ),
+    entry: '-z',
+    measures: { width, depth: letIn },
+    stage: 'on the loose part',
+    origin: pulls.entryOrigin,
+  }));
 }

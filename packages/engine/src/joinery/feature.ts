@@ -42,6 +42,8 @@ export type FeatureKind =
   | 'tail-cheek'
   | 'mitre'
   | 'gain'
+  /** What a pull lies in. */
+  | 'recess'
   | 'cup-hole'
   | 'pin-hole'
   | 'notch'

@@ -45,7 +45,7 @@ export function slab(from: Slab): UnmarkedPart {
     role: from.role,
     ...(from.stock === undefined ? {} : { stock: from.stock }),
     ...finishedSizes(from.stock, from.thin, from.grain, box),
-    grain: hasGrain(from.stock) ? from.grain : 'none',
+    grain: hasGrain(from.stock) && from.role !== 'pane' ? from.grain : 'none',
     thin: from.thin,
     box,
     blank: box,

@@ -74,3 +74,6 @@ export const PANEL_DENSITIES: readonly PanelDensity[] = [
   { panel: 'OSB', least: 500, most: 800 },
   { panel: 'plywood', least: 400, most: 600 },
 ];
+
+/** Common float glass, in kg/m³. Source: EN 572-1, which gives 2500 kg/m³ for soda-lime silicate glass; from memory. */
+export const GLASS_DENSITY = Rational.of(2500);

@@ -126,6 +126,7 @@ import { pinRowWithoutWood } from './pin-row-without-wood.ts';
 import { pinsWithoutSize } from './pins-without-size.ts';
 import { priceNegative } from './price-negative.ts';
 import { pullOffFront } from './pull-off-front.ts';
+import { pullOffStile } from './pull-off-stile.ts';
 import { pullRecessTooDeep } from './pull-recess-too-deep.ts';
 import { pullScrewTooLong } from './pull-screw-too-long.ts';
 import { pullScrewTooShort } from './pull-screw-too-short.ts';
@@ -240,6 +241,7 @@ const kinds: readonly AnyKind[] = [
   openDoorsMeet,
   pullRecessTooDeep,
   pullOffFront,
+  pullOffStile,
   pullScrewTooLong,
   pullScrewTooShort,
   hingeSideNotSaid,

@@ -23,7 +23,7 @@ board "cherry" any thickness, 8 wide, 120 long
 piece "box" {
   size 24 wide, 30 high, 12 deep
   case {
-    sides "cherry" thick 3/4, frame-and-panel { middle-rails 3/4 wide, at dividers }
+    sides "cherry" thick 3/4, frame-and-panel { middle-rails 7/8 wide, at dividers }
     bottom "cherry" thick 3/4, between sides
   }
   face inset {

@@ -2,7 +2,8 @@ import { type Finding, openDoorsMeet, pullStrikesNeighbour } from '@fettle/findi
 import type { Rectangle } from '../../evaluation.ts';
 import { type HingePlan, planHinges } from '../../hardware/hinge-plans.ts';
 import { hungLeaves } from '../../hardware/hung-leaves.ts';
-import { halfExtents, type PullPlan, planPulls } from '../../hardware/pull-plans.ts';
+import { type PullPlan, planPulls } from '../../hardware/pull-plans.ts';
+import { halfExtents } from '../../hardware/pull-seats.ts';
 import { Length } from '../../length/length.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';

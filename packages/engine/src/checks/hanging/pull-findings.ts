@@ -2,15 +2,18 @@ import {
   type Finding,
   type Mend,
   pullOffFront,
+  pullOffStile,
   pullRecessTooDeep,
   pullScrewTooLong,
   pullScrewTooShort,
   smallPullOnLongBlank,
 } from '@fettle/findings';
 import { type Group, groupAlike } from '../../grouping.ts';
-import { halfExtents, type PullPlan, planPulls } from '../../hardware/pull-plans.ts';
+import { type PullPlan, planPulls } from '../../hardware/pull-plans.ts';
+import { halfExtents, seatsOf } from '../../hardware/pull-seats.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { exactSource } from '../../length/trade-formats.ts';
+import type { UnmarkedPart } from '../../parts/slab.ts';
 import { LEAST_BEFORE_CUP, LEAST_THREAD, LEAST_TO_HOLD } from '../../tables/hanging-habits.ts';
 import { isMetric, limitIn } from '../../tables/trade-limits.ts';
 import { whoIs } from '../trade/alike.ts';
@@ -23,9 +26,14 @@ export function pullFindings(one: TradeCase): readonly Finding[] {
   const { unit } = one.layout;
   const plans = planPulls(one.face.design, one.layout, one.face.root, one.parts);
   const by = (plan: PullPlan, trouble: object | undefined) => (trouble === undefined ? [] : [{ plan, ...trouble }]);
+  const beside = plans.flatMap((plan) => by(plan, offStile(plan, one.parts)) as Beside[]);
+  // Where a pull is not on its stile, its screws are not right either.
+  const lost = new Set(beside.map(({ plan }) => plan));
+  const onFrames = plans.filter((plan) => !lost.has(plan));
   return [
-    ...alike(plans.flatMap((plan) => by(plan, screwTrouble(plan, unit)) as Screwed[])).map((group) =>
-      screwFinding(group, plans, unit),
+    ...alike(beside.filter(({ plan }) => offFront(plan) === undefined)).map(besideFinding),
+    ...alike(onFrames.flatMap((plan) => by(plan, screwTrouble(plan, unit)) as Screwed[])).map((group) =>
+      screwFinding(group, onFrames, unit),
     ),
     ...alike(plans.flatMap((plan) => by(plan, offFront(plan)) as Off[])).map(offFinding),
     ...alike(plans.flatMap((plan) => by(plan, recessTrouble(plan, unit)) as Recessed[])).map(recessFinding),
@@ -60,6 +68,12 @@ type Screwed = {
   readonly isShort: boolean;
 };
 type Off = { readonly plan: PullPlan; readonly by: Length; readonly edge: Edge };
+type Beside = {
+  readonly plan: PullPlan;
+  readonly on: 'panel' | 'pane';
+  readonly thickness: Length;
+  readonly reach: 'whole' | 'part';
+};
 type Recessed = { readonly plan: PullPlan; readonly depth: Length; readonly left: Length; readonly limit: Length };
 
 /** The same figures in the same statement; the first that is written stands for all. */
@@ -188,6 +202,39 @@ function offFinding(group: Group<Off>): Finding {
       ? []
       : [{ how: 'move', values: { size: reach }, changes: [{ kind: 'set-length', at: written, to: reach }] }];
   return pullOffFront.at(written ?? pulls.entryOrigin, { ...facts(plan), edge, by }, { related: also(group), mends });
+}
+
+/** What fills the frame of its door, where a pull sits on that. */
+function offStile(plan: PullPlan, parts: readonly UnmarkedPart[]): Omit<Beside, 'plan'> | undefined {
+  const seats = plan.middles.flatMap((middle) => seatsOf(plan, middle, parts));
+  const fill = seats.find(({ part: { role } }) => role === 'panel' || role === 'pane')?.part;
+  if (fill === undefined) return undefined;
+  const isOnFrame = seats.some(({ part: { role } }) => role === 'stile' || role === 'rail');
+  return {
+    on: fill.role === 'pane' ? 'pane' : 'panel',
+    thickness: fill.thickness.length,
+    reach: isOnFrame ? 'part' : 'whole',
+  };
+}
+
+function besideFinding(group: Group<Beside>): Finding {
+  const [{ plan, on, thickness, reach }] = group;
+  const at = givenAt(plan.pulls.fromEdge);
+  const { across } = halfExtents(plan);
+  const size = plan.stile?.length.dividedBy(2);
+  const fits = size !== undefined && (across === undefined || across.length.compare(size) <= 0);
+  return pullOffStile.at(
+    at ?? plan.pulls.entryOrigin,
+    { ...facts(plan), on, thickness, reach },
+    {
+      severity: on === 'pane' ? 'error' : 'warning',
+      related: also(group),
+      mends:
+        at === undefined || !fits
+          ? []
+          : [{ how: 'stile', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }],
+    },
+  );
 }
 
 function recessTrouble({ pulls, deep }: PullPlan, unit: LengthUnit): Omit<Recessed, 'plan'> | undefined {

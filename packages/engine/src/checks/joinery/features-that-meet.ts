@@ -4,11 +4,11 @@ import { type Feature, isHoleOfHardware } from '../../joinery/feature.ts';
 import type { Length } from '../../length/length.ts';
 import { Length as Lengths } from '../../length/length.ts';
 import type { UnmarkedPart } from '../../parts/slab.ts';
-import { meets, overlapOf, pairsNearer, thinnestGap } from '../../solids/index.ts';
+import { meets, overlapOf, pairsNearer, thinnestGap, wallTo } from '../../solids/index.ts';
 import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
 import { isSameOrigin } from '../written-sizes.ts';
-import { entryFace, featureWords, isClosed, isHousing, type JoinedCase } from './joined-case.ts';
+import { entryFace, featureWords, isClosed, isHousing, type JoinedCase, woodOf } from './joined-case.ts';
 
 /**
  * Cuts of different joints that meet inside one part, or leave too little between them. Cuts of one joint belong
@@ -41,7 +41,8 @@ interface Near {
   readonly left?: Length;
 }
 
-function pairsIn({ features: all, frame }: UnmarkedPart, limit: Length): readonly Near[] {
+function pairsIn(part: UnmarkedPart, limit: Length): readonly Near[] {
+  const { features: all, frame } = part;
   // Rows of pin holes have checks of their own, that know how a row may be moved; so have the screws of hardware.
   const features = all.filter((feature) => feature.kind !== 'pin-hole' && !isHoleOfHardware(feature));
   if (features.length < 2 || !features.some((each) => isClosed(each) || isHousing(each))) return [];
@@ -51,6 +52,7 @@ function pairsIn({ features: all, frame }: UnmarkedPart, limit: Length): readonl
   ).flatMap(([i, j]): readonly Near[] => {
     const [one, other] = [features[i], features[j]];
     if (one === undefined || other === undefined || mayMeet(one, other, frame !== undefined)) return [];
+    if (isOverOpenMortise(one, other, part) || isOverOpenMortise(other, one, part)) return [];
     const [a, b] = isClosed(other) ? [other, one] : [one, other];
     if (meets(a.solid, b.solid)) {
       const by = overlapOf(a.solid, b.solid)?.leastParting.by ?? Lengths.zero;
@@ -58,7 +60,9 @@ function pairsIn({ features: all, frame }: UnmarkedPart, limit: Length): readonl
     }
     // What opens into a housing is told where they meet; a wall is asked for only where glue or thread needs it.
     // The gain of a hinge is shallow and holds by its screws, which are asked after on their own.
-    if (!isClosed(a) || a.kind === 'gain' || b.kind === 'gain') return [];
+    // Housings cut from both faces have the web between them to hold the part together.
+    const needsWall = isClosed(a) ? a.kind !== 'gain' && b.kind !== 'gain' : areOpposed(a, b);
+    if (!needsWall) return [];
     const gap = thinnestGap(a.solid, b.solid)?.wall;
     return gap !== undefined && gap.compare(limit) < 0 ? [{ a, b, left: gap }] : [];
   });
@@ -77,6 +81,12 @@ function mayMeet(one: Feature, other: Feature, isFramed: boolean): boolean {
     return !isHousing(housing) || (isFramed && isOfFrame);
   }
   return !(isHousing(one) && isHousing(other) && areOpposed(one, other));
+}
+
+/** A leaf let into the end of a stile lies on the edge of the tenon that is flush with it: that is shaved, and holds. */
+function isOverOpenMortise(gain: Feature, mortise: Feature, part: UnmarkedPart): boolean {
+  if (gain.kind !== 'gain' || mortise.kind !== 'mortise' || part.frame === undefined) return false;
+  return !wallTo(entryFace(gain), mortise.solid, woodOf(part)).isPositive();
 }
 
 /** Cut from two faces that look away from each other. */

@@ -28,6 +28,7 @@ const kindWords: Readonly<Record<FeatureKind, string>> = {
   'tail-cheek': 'cheek of the dovetail',
   mitre: 'mitre',
   gain: 'hinge gain',
+  recess: 'recess of the pull',
   'cup-hole': 'cup hole',
   'pin-hole': 'row of pin holes',
   notch: 'notch',
@@ -54,6 +55,7 @@ const closed: ReadonlySet<FeatureKind> = new Set<FeatureKind>([
   'pin-hole',
   'cup-hole',
   'gain',
+  'recess',
   'vent',
 ]);
 export function isClosed({ kind }: Feature): boolean {

@@ -1,5 +1,6 @@
 import { Rational } from '../../length/rational.ts';
 import type { Part } from '../../parts/part.ts';
+import { GLASS_DENSITY } from '../../tables/densities.ts';
 import { massOf } from '../weights.ts';
 import { woodOfStock } from './wood-of-stock.ts';
 
@@ -18,17 +19,25 @@ export function pieceWeight(parts: readonly Omit<Part, 'mark'>[]): PieceWeight {
   // Made kilograms only at the end: cubic inches times densities stay small numbers.
   let weighed = Rational.zero;
   for (const part of parts) {
-    const wood = part.stock === undefined ? undefined : woodOfStock(part.stock);
-    if (part.stock === undefined || wood === undefined) {
+    const density = densityOf(part, takenFor);
+    if (density === undefined) {
       unweighed.push(part.id);
       continue;
     }
-    takenFor.set(part.stock.name, wood.takenFor);
     const volume = [part.length, part.width, part.thickness].reduce<Rational>(
       (product, { length: size }) => product.times(size.in('in').max(Rational.zero)),
       Rational.one,
     );
-    weighed = weighed.plus(volume.times(wood.density));
+    weighed = weighed.plus(volume.times(density));
   }
   return { kilograms: massOf(weighed, Rational.one), takenFor, unweighed };
+}
+
+/** Notes down what its stock was taken for. */
+function densityOf({ role, stock }: Omit<Part, 'mark'>, takenFor: Map<string, string>): Rational | undefined {
+  if (role === 'pane') return GLASS_DENSITY;
+  const wood = stock && woodOfStock(stock);
+  if (stock === undefined || wood === undefined) return undefined;
+  takenFor.set(stock.name, wood.takenFor);
+  return wood.density;
 }
