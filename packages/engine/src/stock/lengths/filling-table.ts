@@ -8,6 +8,12 @@
 const MOST_CELLS = 800_000;
 const COARSE_CELLS = 400_000;
 
+/** How many cells a table for so many sizes has, at most. */
+export function tableCells(sizes: number, capacity: number): number {
+  const cells = sizes * (capacity + 1);
+  return cells <= MOST_CELLS ? cells : COARSE_CELLS;
+}
+
 export class FillingTable {
   /** How many units of length are one of the table's. */
   readonly grain: number;

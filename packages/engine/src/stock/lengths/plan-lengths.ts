@@ -1,4 +1,5 @@
 import { SeededRandom } from '../seeded-random.ts';
+import { BarExchanges } from './bar-exchange.ts';
 import { type BarPlan, effectiveLengths, type Sizes } from './effective-lengths.ts';
 import { FillingSearch } from './filling-search.ts';
 import { fillBars, isBetter } from './greedy-filling.ts';
@@ -55,11 +56,16 @@ const FIRST_NODES = 300;
 const ATTEMPTS_IN_ROUND = 6;
 /** What of the search is spent on the least cost that is possible, before it is content with anything better. */
 const NODES_FOR_LEAST = 1_500;
+/** Pieces are moved between bars for some milliseconds, as long as that gets on and when all else is done; less beside the rest. */
+const EXCHANGE_WORK = 120_000;
+const WORK_BESIDE = 20_000;
+const MOST_EXCHANGES_AT_LAST = 150;
 
 class LengthSearch {
   private readonly sizes: Sizes;
   private readonly available: Float64Array;
   private readonly random: SeededRandom;
+  private readonly exchange: BarExchanges;
   best: BarPlan;
   bound: number;
   progress = 0;
@@ -67,6 +73,7 @@ class LengthSearch {
   constructor(sizes: Sizes, seed: number) {
     this.sizes = sizes;
     this.random = new SeededRandom(seed);
+    this.exchange = new BarExchanges(sizes, new SeededRandom(seed ^ 0x2545f491));
     this.available = Float64Array.from(sizes.stocks, ({ available }) => available);
     this.best = fillBars(sizes, sizes.demand, this.available);
     this.bound = simpleCostBound(sizes);
@@ -92,6 +99,28 @@ class LengthSearch {
   }
 
   *improve(): Generator<void> {
+    while (this.exchange.isGettingOn) {
+      this.exchangePieces(EXCHANGE_WORK);
+      if (this.isProved) return;
+      yield;
+    }
+    for (const _ of this.byPrices()) {
+      this.exchangePieces(WORK_BESIDE);
+      if (this.isProved) return;
+      yield;
+    }
+    for (let turn = 0; turn < MOST_EXCHANGES_AT_LAST && this.exchange.isPossible && !this.isProved; turn += 1) {
+      this.exchangePieces(EXCHANGE_WORK);
+      yield;
+    }
+  }
+
+  private exchangePieces(work: number): void {
+    const plan = this.exchange.run(this.bound, this.best, work);
+    if (plan !== undefined) this.offer(plan);
+  }
+
+  private *byPrices(): Generator<void> {
     const { sizes, available } = this;
     const capacity = sizes.stocks.reduce((most, bar) => Math.max(most, bar.capacity), 0);
     const search = new FillingSearch(sizes.size, capacity);

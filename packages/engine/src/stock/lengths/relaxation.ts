@@ -14,6 +14,7 @@ const MORE_PATTERNS = 30;
 /** How much of the best one's value they have at least, where patterns are sought away from the program's own prices. */
 const NEARLY_BEST = 0.98;
 const MOST_STEPS = 1_000_000;
+const MOST_PIVOTS = 10_000;
 const MOST_PIVOTS_MORE = 2_000;
 /**
  * Patterns are sought at prices so far from the program's own, which jump, towards those of the best bound, which do not.
@@ -53,10 +54,15 @@ export function* relax(
   let missed = 0;
   let work = 0;
   let complete = false;
+  const pivotsOfAStep = Math.ceil(WORK_PER_STEP / program.rows ** 2);
   patterns.ask(demand, available, true);
   for (let round = 0; round < 20_000; round += 1) {
     const before = program.work;
-    program.cheapen(10_000);
+    for (let left = MOST_PIVOTS; left > 0 && !program.cheapen(pivotsOfAStep); left -= pivotsOfAStep) {
+      patterns.ask(demand, available, false);
+      yield;
+      patterns.ask(demand, available, true);
+    }
     patterns.copyValues(corner);
     const smoothing = thorough || missed > 0 ? 0 : SMOOTHING;
     for (let index = 0; index < values.length; index += 1) {
