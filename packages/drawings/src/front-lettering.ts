@@ -107,6 +107,9 @@ function* candidates(
   }
 }
 
+/** Of the way from the middle to the upper or lower edge. */
+const MIDDLING_SHARES = [0, -0.25, 0.25, -0.45, 0.45, -0.7, 0.7];
+
 /**
  * The middle of the room, or the nearest height at which a block of this size touches nothing it should avoid; where
  * something is taken in the middle, beside it.
@@ -115,12 +118,15 @@ function placeFor(room: Box, height: number, width: number, avoid: readonly Box[
   const spare = { x: (room.right - room.left - width) / 2, y: (room.bottom - room.top - height) / 2 };
   const middle = { x: (room.left + room.right) / 2, y: (room.top + room.bottom) / 2 };
   for (const kept of [[...avoid, ...taken], taken]) {
-    for (const across of taken.length === 0 ? [0] : [0, -0.5, 0.5, -0.9, 0.9]) {
-      for (const share of [0, -0.25, 0.25, -0.45, 0.45, -0.7, 0.7, -1, 1]) {
-        const x = middle.x + across * spare.x;
-        const y = middle.y + share * spare.y;
-        const block = { left: x - width / 2, right: x + width / 2, top: y - height / 2, bottom: y + height / 2 };
-        if (!kept.some((other) => boxesOverlap(block, other, MARGIN))) return { x, y };
+    // Close to the outline only where there is no other place.
+    for (const shares of [MIDDLING_SHARES, [-1, 1]]) {
+      for (const across of taken.length === 0 ? [0] : [0, -0.5, 0.5, -0.9, 0.9]) {
+        for (const share of shares) {
+          const x = middle.x + across * spare.x;
+          const y = middle.y + share * spare.y;
+          const block = { left: x - width / 2, right: x + width / 2, top: y - height / 2, bottom: y + height / 2 };
+          if (!kept.some((other) => boxesOverlap(block, other, MARGIN))) return { x, y };
+        }
       }
     }
   }

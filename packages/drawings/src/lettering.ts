@@ -114,3 +114,17 @@ export function fitText(text: string, height: number, width: number, least = 4):
   }
   return undefined;
 }
+
+/** Broken between words where it is longer than `width`; lines after the first have so much less room as they hang in. */
+export function linesOf(words: string, height: number, width: number, hanging = 0): readonly string[] {
+  const lines: string[] = [];
+  for (const word of words.split(' ')) {
+    const last = lines[lines.length - 1];
+    const longer = `${last ?? ''} ${word}`;
+    const room = lines.length < 2 ? width : width - hanging;
+    if (last === undefined) lines.push(word);
+    else if (textWidth(longer, height) <= room) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}

@@ -1,4 +1,4 @@
-import { cleanName, fitText, LETTER_HEIGHTS_MM, textWidth } from './lettering.ts';
+import { cleanName, fitText, LETTER_HEIGHTS_MM, linesOf, textWidth } from './lettering.ts';
 import { type Box, type Group, line, type Primitive, type Text } from './primitives.ts';
 import type { Sheet } from './scale.ts';
 
@@ -246,7 +246,7 @@ function warningBox(warnings: readonly string[], left: number, foot: number, roo
 /** Lines of notes from the bottom up, warnings above them. */
 function notes(frame: Box, words: SheetWords): Primitive[] {
   const room = frame.right - frame.left - 6;
-  const lines = words.notes.flatMap((note) => linesOf(note, room));
+  const lines = words.notes.flatMap((note) => linesOf(note, small, room));
   const top = frame.bottom - blockHeight(frame) - lines.length * NOTE_PITCH + 0.6;
   const written = lines.map((note, at) =>
     text('note', fitText(note, small, room) ?? '', frame.left + 3, top + at * NOTE_PITCH + 1.2, small),
@@ -254,19 +254,6 @@ function notes(frame: Box, words: SheetWords): Primitive[] {
   return words.warnings.length === 0
     ? written
     : [...warningBox(words.warnings, frame.left + 3, top - 2.4, room), ...written];
-}
-
-/** Broken between words where a note is longer than its room. */
-function linesOf(note: string, room: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of note.split(' ')) {
-    const last = lines[lines.length - 1];
-    const longer = `${last ?? ''} ${word}`;
-    if (last === undefined) lines.push(word);
-    else if (textWidth(longer, small) <= room) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
 }
 
 function text(role: Text['role'], words: string, x: number, y: number, height: number): Text {

@@ -5,6 +5,7 @@ import { createFettleServices, evaluateDocument } from '@fettle/language';
 import { URI } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 import { describe, expect, it } from 'vitest';
+import { cutWords, headWords } from '../../../packages/drawings/src/part-drawing/cut-words.ts';
 
 /** What the sheets of parts say of the examples, against what the bench needs. Worked out by hand; no published source. */
 
@@ -48,6 +49,17 @@ describe('the sideboard', () => {
       '12 screw holes ⌀ 1/8", 1/2" deep in the other face',
     ]);
   });
+});
+
+it.each(['chest', 'linen-press', 'pantry', 'sideboard'])('%s has all its words to the last', async (name) => {
+  const piece = await pieceOf(name);
+  const lines = linesOf(piece);
+  expect(lines.filter((line) => line.includes('…'))).toEqual([]);
+  // What does not fit into one line goes on in the next.
+  const said = lines.join(' ');
+  for (const alike of partSheets(piece).flat()) {
+    for (const words of [headWords(alike), ...cutWords(alike, piece)]) expect(said).toContain(words);
+  }
 });
 
 describe('the chest', () => {

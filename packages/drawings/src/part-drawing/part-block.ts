@@ -1,7 +1,7 @@
 import type { Evaluation } from '@fettle/engine';
 import { laneBoxes, layLanes } from '../dimension-lanes.ts';
 import { laneGroups } from '../lane-groups.ts';
-import { cleanName, fitText, LETTER_HEIGHTS_MM, textBox, textWidth } from '../lettering.ts';
+import { cleanName, fitText, LETTER_HEIGHTS_MM, linesOf, textBox, textWidth } from '../lettering.ts';
 import type { LineRole } from '../line-types.ts';
 import type { Projection } from '../parts-in-view.ts';
 import {
@@ -47,7 +47,8 @@ export interface PartBlock {
 
 const HEIGHT = LETTER_HEIGHTS_MM.small;
 const LINE = 4.1;
-const HEAD_LINES = 2;
+/** What does not fit into one line goes on in the next, so much further in. */
+const HANGING = 3;
 /** Above the face: the overall length; to its right: the overall width. */
 const OVERALL = 8;
 /** Where the figure of the length stands above its line because it is longer than the part. */
@@ -60,11 +61,12 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
   const { units } = evaluation.design;
   const { part } = frame;
   const edging = edgingWords(frame, units);
+  const head = [...rowsOf(headWords(alike), room, 'name'), ...rowsOf(sizeWords(frame, units), room, 'note')];
   const rows = [
     ...cutWords(alike, evaluation),
     ...fixingWords(alike, evaluation),
     ...(edging === undefined ? [] : [edging]),
-  ];
+  ].flatMap((words) => rowsOf(words, room, 'note'));
   const along = placesAlong(frame, 'along');
   const across = placesAlong(frame, 'across');
   const figures = { along: runningFigures(along, units), across: runningFigures(across, units) };
@@ -83,7 +85,7 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
       endRoom + 2,
       8 + Math.max(...[frame.size.thin, frame.size.across].map((each) => longestOf([figureOnSheet(each, units)]))),
     ),
-    top: (HEAD_LINES + 1) * LINE + OVERALL,
+    top: (head.length + 1) * LINE + OVERALL,
     bottom: (along.length === 0 ? 3 : 7 + longestOf(figures.along)) + 5 + rows.length * LINE,
   };
   const free = {
@@ -131,15 +133,14 @@ export function partBlock(alike: AlikeParts, evaluation: Evaluation, room: Box, 
   const end = saysEnd ? [nameOfBase(frame.endWords, { edge: foot, base }, below.boxes, overall.boxes)] : [];
   const firstRow = foot + Math.max(along.length === 0 ? 3 : below.depth, lowered) + 5 + HEIGHT;
   const texts: Text[] = [
-    written(headWords(alike), room, room.top + LINE, 'name'),
-    written(sizeWords(frame, units), room, room.top + 2 * LINE, 'note'),
+    ...head.map((row, at) => writtenRow(row, room, room.top + (at + 1) * LINE)),
     written(
       `${frame.faceWords}; measured from ${frame.endWords} and ${frame.edgeWords}; 1 : ${scale?.denominator ?? 1}`,
       room,
-      room.top + 3 * LINE,
+      room.top + (head.length + 1) * LINE,
       'caption',
     ),
-    ...rows.map((words, at) => written(words, room, firstRow + at * LINE, 'note')),
+    ...rows.map((row, at) => writtenRow(row, room, firstRow + at * LINE)),
   ];
   const lines = [...faced.lines, ...edged.lines];
   const arrow = grainArrow(frame, face, lines.filter(isLine));
@@ -180,6 +181,21 @@ function longestOf(figures: readonly string[]): number {
 
 function box(left: number, top: number, wide: number, high: number): Box {
   return { left, top, right: left + wide, bottom: top + high };
+}
+
+interface Row {
+  readonly words: string;
+  readonly role: Text['role'];
+  readonly isHanging: boolean;
+}
+
+function rowsOf(words: string, room: Box, role: Text['role']): readonly Row[] {
+  const lines = linesOf(words, HEIGHT, room.right - room.left, HANGING);
+  return lines.map((line, at) => ({ words: line, role, isHanging: at > 0 }));
+}
+
+function writtenRow({ words, role, isHanging }: Row, { left, right }: Box, y: number): Text {
+  return written(words, { left: isHanging ? left + HANGING : left, right }, y, role);
 }
 
 function written(words: string, room: Pick<Box, 'left' | 'right'>, y: number, role: Text['role']): Text {

@@ -21,6 +21,8 @@ export interface CalloutWish {
   readonly words: readonly string[];
   /** Points of the part that one sees, the best first. */
   readonly spots: readonly Point[];
+  /** More of them all over the part, asked for only where no leader from the best ones finds a way. */
+  readonly otherSpots?: () => readonly Point[];
   /** Whether a text that fills this box would stand on the part alone. */
   readonly holds: (box: Box) => boolean;
   /** No leader leads to it: it goes without a mark where the mark has no room on it. */
@@ -57,6 +59,9 @@ const ON_PART = 30;
 /** With more marks than these on one sheet leaders would only be a thicket: what has no room goes without. */
 const MOST_LEADERS = 120;
 const DOT_MM = 0.5;
+/** A leader that passes this near to another mark or dot might be taken for its own. */
+const CLOSE = 0.8;
+const CLOSE_COST = 3;
 /** What a shorter text is worth in longer or crossing leaders. */
 const SHORTER_COST = 6;
 
@@ -86,7 +91,7 @@ export function placeCallouts(
     return found === undefined;
   });
   for (const wish of without) {
-    const found = isCrowded ? undefined : withLeader(wish, nearTo(wish, room.within, lines, FARTHEST), taken, leaders);
+    const found = isCrowded ? undefined : fromAnySpot(wish, room.within, lines, taken, leaders);
     if (found === undefined) leftOut.push(wish.id);
     else keep(found);
   }
@@ -127,6 +132,24 @@ function onThePart(
   return undefined;
 }
 
+/** From one of the best spots; else from any. */
+function fromAnySpot(
+  wish: CalloutWish,
+  within: Box,
+  lines: BoxedLines,
+  taken: readonly Box[],
+  leaders: readonly Line[],
+): Callout | undefined {
+  const found = withLeader(wish, nearTo(wish, within, lines, FARTHEST), taken, leaders);
+  if (found !== undefined || wish.otherSpots === undefined) return found;
+  for (const spot of wish.otherSpots()) {
+    const from = { ...wish, spots: [spot] };
+    const other = withLeader(from, nearTo(from, within, lines, FARTHEST), taken, leaders);
+    if (other !== undefined) return other;
+  }
+  return undefined;
+}
+
 /** Off all wide lines, or across them where there is no such place. */
 function withLeader(
   wish: CalloutWish,
@@ -144,6 +167,11 @@ function withLeader(
 interface BoxedLine {
   readonly line: Line;
   readonly box: Box;
+}
+
+interface BoxedLines {
+  readonly firm: readonly BoxedLine[];
+  readonly soft: readonly BoxedLine[];
 }
 
 function boxed(line: Line): BoxedLine {
@@ -164,12 +192,7 @@ interface NearLines {
 }
 
 /** Without the lines that lie farther than that from all spots. */
-function nearTo(
-  { spots }: CalloutWish,
-  within: Box,
-  { firm, soft }: { readonly firm: readonly BoxedLine[]; readonly soft: readonly BoxedLine[] },
-  reach: number,
-): NearLines {
+function nearTo({ spots }: CalloutWish, within: Box, { firm, soft }: BoxedLines, reach: number): NearLines {
   const around = spots.map(({ x, y }) => grown({ left: x, right: x, top: y, bottom: y }, reach));
   const whole = unionOf(around);
   if (whole === undefined) return { within, firm: [], soft: [] };
@@ -210,7 +233,8 @@ function besideThePart(
         extra +
         4 * countCrossed(leader, room.firm) +
         1.5 * countCrossed(leader, room.soft) +
-        3 * countTouched(box, room.soft);
+        3 * countTouched(box, room.soft) +
+        CLOSE_COST * taken.filter((other) => crosses(leader, grown(other, CLOSE))).length;
       if (cost < least) {
         least = cost;
         best = { id, text: written, leader: [spot, end] };

@@ -14,7 +14,7 @@ import { type Callout, calloutPrimitives, placeCallouts } from './callouts.ts';
 import { type Fitting, fittingBoxes, fittingLines, fittingsGroup } from './fittings.ts';
 import { type Hatch, hatchesOf, hatchLines } from './hatching.ts';
 import { movedBox, movedGroup, onPaper } from './on-paper.ts';
-import { spotsOf, standsOn } from './spots.ts';
+import { otherSpotsOf, spotsOf, standsOn } from './spots.ts';
 import type { ViewedPart } from './viewed-parts.ts';
 
 /** A view of some parts with their marks and lanes of dimensions, at a given scale around the origin of the paper. */
@@ -76,7 +76,9 @@ export function markView(plan: ViewPlan, factor: number): MarkedView {
     const spots = spotsOf(each, plan.viewed, plan.from, to);
     if (spots.length === 0) return [];
     const words = plan.wordsOf(each.part);
-    return [{ id: each.part.id, words, spots, holds: standsOn(each, plan.viewed, plan.from, to), each }];
+    const otherSpots = () => otherSpotsOf(each, plan.viewed, plan.from, to);
+    const holds = standsOn(each, plan.viewed, plan.from, to);
+    return [{ id: each.part.id, words, spots, otherSpots, holds, each }];
   });
   const room = {
     within: grown(outside, AROUND_MM),

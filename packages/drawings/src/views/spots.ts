@@ -1,3 +1,4 @@
+import { evenly } from '../dimension-lanes.ts';
 import type { Projection } from '../parts-in-view.ts';
 import { type Box, boxAround, type Point } from '../primitives.ts';
 import { isInside } from '../shapes/cut-face.ts';
@@ -50,6 +51,25 @@ export function spotsOf(
   const nearest = seen.sort((a, b) => distance(a) - distance(b));
   const clear = firstOf(nearest, isClear);
   return (clear.length === 0 ? nearest.slice(0, MOST_SPOTS) : clear).map((spot) => onPaper(spot, to));
+}
+
+/** All over the part, of the ends as well as of the middle: for a mark that has no room beside the best ones. */
+export function otherSpotsOf(
+  viewed: ViewedPart,
+  all: readonly ViewedPart[],
+  from: ViewDirection,
+  to: Projection,
+): readonly Point[] {
+  const outlines = viewed.cut?.pieces;
+  const apart = CLEAR_MM / to.factor;
+  const isSeen = ({ u, v }: Flat): boolean =>
+    outlines === undefined
+      ? [-apart, 0, apart].every(
+          (by) =>
+            partSeenAt(all, { u: u + by, v }, from) === viewed && partSeenAt(all, { u, v: v + by }, from) === viewed,
+        )
+      : outlines.some((piece) => isInside({ u, v }, piece));
+  return evenly(gridOver(viewed).filter(isSeen), MOST_SPOTS).map((spot) => onPaper(spot, to));
 }
 
 /** Whether one sees more of a part than its edges. */
