@@ -36,6 +36,16 @@ const better: readonly {
     declared:
       'hinge "cup" concealed, cup 35mm wide, cup 12mm deep, cup 3mm to 6mm from edge, overlay 12mm more than cup distance',
   },
+  {
+    code: 'runner-out-of-place',
+    declared: '',
+    piece: ['runners 7 high, thick 1/4', 'runners 3/4 high, thick 1/4, 5-1/2 above lower edge of box'],
+  },
+  {
+    code: 'pane-does-not-fit',
+    declared: '',
+    piece: ['in rabbet 3/8 wide, rabbet 3/8 deep, clearance 3/8', 'in rabbet 2 wide, rabbet 3/8 deep, clearance 1/8'],
+  },
   { code: 'lid-hinges-not-placed', declared: 'hinge "whole butt" butt, 3 long, leaf 1/2 wide, 5/32 closed' },
   {
     code: 'lid-support-not-placed',

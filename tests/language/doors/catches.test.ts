@@ -22,6 +22,17 @@ it('a catch is at the top and a stop at the bottom, behind the closing edge of e
   expect(setOf('leaf-left/catch-top', 'from the closing edge of the door to its middle')).toBe('3/2');
 });
 
+it('a stop stands beside the catch that is at the same end', async () => {
+  const { setOf } = await pieceIn(
+    caseWith(
+      'inset, gap 3/32 { door "cups" hinged left { hinges "butt 2"   catch magnet, at top   stop at top   stop at bottom }   fronts thick 3/4 }',
+      butt,
+    ),
+  );
+  const across = 'from the closing edge of the door to its middle';
+  expect(['catch-top', 'stop-top'].map((id) => setOf(`front/${id}`, across))).toEqual(['3/2', '3']);
+});
+
 it('behind an overlay door they begin at the front of the case', async () => {
   const { setOf } = await pieceIn(
     caseWith(

@@ -33,19 +33,24 @@ export function planCatches(
   return leaves.flatMap((leaf) => {
     const { side } = leaf;
     if (side === undefined) return [];
-    const across = assumed(
+    const nearest = assumed(
       limitIn(PULL_FROM_EDGE, unit),
       `catches and stops are about ${isMetric(unit) ? '40 mm' : '1-1/2"'} from the closing edge, common practice`,
     );
+    const beside = derive('beside the catch at this end', [plus('from the closing edge to the catch', nearest, 2)]);
+    const catches = leaf.cell.catches ?? [];
     const deep = derive('to the back of the door', [
       plus('where the back of the door is', leaf.deep.end),
       less('the front of the case', facePlane),
     ]);
     const closing = side === 'left' ? leaf.leaf.x.end.length : leaf.leaf.x.start.length;
-    const x = side === 'left' ? closing.minus(across.length) : closing.plus(across.length);
     const z = leaf.deep.end.length.plus(limitIn(CATCH_BEHIND_DOOR, unit));
-    return (leaf.cell.catches ?? []).flatMap((asked) =>
+    return catches.flatMap((asked) =>
       asked.at.map((at): CatchPlan => {
+        const isBeside =
+          asked.kind === 'stop' && catches.some((other) => other.kind === 'catch' && other.at.includes(at));
+        const across = isBeside ? beside : nearest;
+        const x = side === 'left' ? closing.minus(across.length) : closing.plus(across.length);
         const wood = woodAt(leaf, at, parts, [x, z]);
         return { leaf, asked, at, across, deep, ...(wood === undefined ? {} : { wood }) };
       }),

@@ -2,7 +2,7 @@ import { assumed, derive, less, plus } from '../design/derive.ts';
 import type { Figure } from '../design/figure.ts';
 import type { HangingDesign } from '../design/hanging-design.ts';
 import type { CupFigures, HingeEntry } from '../design/shop.ts';
-import type { Length, LengthUnit } from '../length/length.ts';
+import { Length, type LengthUnit } from '../length/length.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
 import { CUP_FROM_END, HINGES_NEEDED, MOST_HINGES_NEEDED } from '../tables/hanging-habits.ts';
@@ -69,6 +69,25 @@ export function planHinges(leaf: HungLeaf, parts: readonly UnmarkedPart[], unit:
     ...gainsOf(hinge, cell.hanging, gap),
     ...(hinge.cup === undefined ? {} : { cup: cupPlace(hinge.cup, gap) }),
   };
+}
+
+/** What hinges need of the height of a door that has no room for them; undefined where they find it. */
+export function roomMissing({
+  middles,
+  hinge,
+  leaf,
+  form,
+}: HingePlan): { readonly needs: Length; readonly height: Length } | undefined {
+  const [first, second] = middles;
+  const long = form === 'concealed' ? hinge.cup?.diameter : hinge.length;
+  if (first === undefined || long === undefined) return undefined;
+  const height = leaf.leaf.y.size.length;
+  const beyond = long.length.times(half).minus(first.length);
+  const apart = second === undefined ? undefined : second.length.minus(first.length);
+  if (!beyond.isPositive() && (apart === undefined || apart.compare(long.length) >= 0)) return undefined;
+  // What one asks for at each end, and the hinges themselves.
+  const needs = beyond.negated().max(Length.zero).times(2).plus(long.length.times(middles.length));
+  return { needs: needs.max(height), height };
 }
 
 /** Leaves on doors that lap their opening lie on the wood in ways that no entry tells, and so do cups of lipped doors. */

@@ -1,7 +1,7 @@
 import { fitCup } from './cup-hinges.ts';
 import type { HardwareCase } from './fit-hardware.ts';
 import { notFitted } from './hinge-listing.ts';
-import { type HingePlan, planHinges } from './hinge-plans.ts';
+import { type HingePlan, planHinges, roomMissing } from './hinge-plans.ts';
 import { hungLeaves } from './hung-leaves.ts';
 import { fitButt, fitKnife } from './leaf-hinges.ts';
 import type { FittedHardware } from './placed-hardware.ts';
@@ -11,7 +11,9 @@ export function fitHinges(one: HardwareCase): FittedHardware {
   const { design, layout, face: root, parts } = one;
   if (design.face === undefined) return notFitted;
   const plans = hungLeaves(design.face, layout, root).flatMap((leaf) => planHinges(leaf, parts, layout.unit) ?? []);
-  return together(plans.map((plan) => fitPlan(plan, one)));
+  // Hinges that find no room on their door have no place at all.
+  const onTheirDoors = plans.filter((plan) => roomMissing(plan) === undefined);
+  return together(onTheirDoors.map((plan) => fitPlan(plan, one)));
 }
 
 function fitPlan(plan: HingePlan, one: HardwareCase): FittedHardware {

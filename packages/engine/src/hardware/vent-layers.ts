@@ -3,6 +3,7 @@ import type { FrontCell, OpenCell } from '../design/design.ts';
 import type { Figure, Operand } from '../design/figure.ts';
 import type { VentDesign, VentLayer } from '../design/vent-design.ts';
 import type { LaidCell, Rectangle, Span } from '../evaluation.ts';
+import { leafId } from '../layout/leaf-ids.ts';
 import { spanFrom } from '../layout/spans.ts';
 import { Rational } from '../length/rational.ts';
 import type { UnmarkedPart } from '../parts/slab.ts';
@@ -39,7 +40,14 @@ export function ventsInPlace({ face, parts }: Pick<HardwareCase, 'face' | 'parts
     const own = parts.filter((part) => part.cell === cell.id);
     const fronts = own.filter(({ role }) => isFront(role));
     const bases: readonly (readonly [Rectangle, UnmarkedPart | undefined])[] =
-      cell.kind === 'front' ? fronts.map((front) => [front.box, front] as const) : [[laid.opening, undefined]];
+      cell.kind !== 'front'
+        ? [[laid.opening, undefined]]
+        : fronts.length > 0
+          ? fronts.map((front) => [front.box, front] as const)
+          : laid.leaves.flatMap((leaf, at) => {
+              const panel = panelFor(vent, leaf, leafId(cell, laid.leaves.length, at), own);
+              return panel === undefined ? [] : [[leaf, panel] as const];
+            });
     bases.forEach(([base, front], at) => {
       const id = `${cell.id}/vent${bases.length === 1 ? '' : at === 0 ? '-left' : '-right'}`;
       const layers = layersOf(vent, base, front, own, parts);
@@ -47,6 +55,20 @@ export function ventsInPlace({ face, parts }: Pick<HardwareCase, 'face' | 'parts
     });
   }
   return found;
+}
+
+/** Of a door of frame and panel: the lowest that reaches over its middle, else the topmost. */
+function panelFor(
+  { up, height }: VentDesign,
+  leaf: Rectangle,
+  frame: string,
+  own: readonly UnmarkedPart[],
+): UnmarkedPart | undefined {
+  const middle = leaf.y.start.length.plus(up.length).plus(height.length.times(half));
+  const panels = own
+    .filter((part) => part.role === 'panel' && part.frame === frame)
+    .sort((a, b) => a.box.y.start.length.compare(b.box.y.start.length));
+  return panels.find(({ box }) => middle.compare(box.y.end.length) <= 0) ?? panels.at(-1);
 }
 
 function isFront(role: UnmarkedPart['role']): boolean {

@@ -135,6 +135,10 @@ function footOf({ laid, box }: LaidDrawer, { at, height }: RunnersDesign, openin
   ]);
 }
 
+export function grooveForRunner(side: string): string {
+  return `${side}/groove for runner`;
+}
+
 function grooveIn(
   holder: UnmarkedPart,
   entry: '-x' | '+x',
@@ -152,7 +156,7 @@ function grooveIn(
       : { from: end.length.minus(depth), to: end.length };
   const beside = play.length.dividedBy(2);
   return {
-    id: `${holder.id}/groove for runner`,
+    id: grooveForRunner(holder.id),
     kind: 'groove',
     part: holder.id,
     solid: boxOf(

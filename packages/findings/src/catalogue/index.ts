@@ -6,6 +6,7 @@ import { cannotBeBoth } from './cannot-be-both.ts';
 import { cannotFollowInSequence } from './cannot-follow-in-sequence.ts';
 import { caseGainTooDeep } from './case-gain-too-deep.ts';
 import { clearanceIsNoFloat } from './clearance-is-no-float.ts';
+import { cleatsTooHigh } from './cleats-too-high.ts';
 import { closingEdgeNeedsBevel } from './closing-edge-needs-bevel.ts';
 import { compartmentsDoNotFit } from './compartments-do-not-fit.ts';
 import { contentsDoNotFit } from './contents-do-not-fit.ts';
@@ -22,6 +23,7 @@ import { doorTooWide } from './door-too-wide.ts';
 import { doorWiderThanHigh } from './door-wider-than-high.ts';
 import { dowelDoesNotSuit } from './dowel-does-not-suit.ts';
 import { dowelHoldsTooLittle } from './dowel-holds-too-little.ts';
+import { drawerBottomTooLow } from './drawer-bottom-too-low.ts';
 import { drawerBottomTooThick } from './drawer-bottom-too-thick.ts';
 import { drawerBoxDoesNotFit } from './drawer-box-does-not-fit.ts';
 import { drawerCannotBeLiftedIn } from './drawer-cannot-be-lifted-in.ts';
@@ -117,8 +119,10 @@ import { partNarrowerThanKerf } from './part-narrower-than-kerf.ts';
 import { partTooNarrowForMachine } from './part-too-narrow-for-machine.ts';
 import { partTooShortForMachine } from './part-too-short-for-machine.ts';
 import { partWiderThanStock } from './part-wider-than-stock.ts';
+import { partitionTooHigh } from './partition-too-high.ts';
 import { patternNeverUsed } from './pattern-never-used.ts';
 import { pinHoleTooDeep } from './pin-hole-too-deep.ts';
+import { pinHolesTooNear } from './pin-holes-too-near.ts';
 import { pinRowMeetsCut } from './pin-row-meets-cut.ts';
 import { pinRowOffShelf } from './pin-row-off-shelf.ts';
 import { pinRowTooShort } from './pin-row-too-short.ts';
@@ -138,6 +142,7 @@ import { ripTooWide } from './rip-too-wide.ts';
 import { rowsOffPitch } from './rows-off-pitch.ts';
 import { rulerOdd } from './ruler-odd.ts';
 import { runnerGrooveTooDeep } from './runner-groove-too-deep.ts';
+import { runnerOutOfPlace } from './runner-out-of-place.ts';
 import { saidInsideBraces } from './said-inside-braces.ts';
 import { saidTwice } from './said-twice.ts';
 import { sameLeadsNowhere } from './same-leads-nowhere.ts';
@@ -242,6 +247,11 @@ const kinds: readonly AnyKind[] = [
   pullRecessTooDeep,
   pullOffFront,
   pullOffStile,
+  cleatsTooHigh,
+  pinHolesTooNear,
+  drawerBottomTooLow,
+  partitionTooHigh,
+  runnerOutOfPlace,
   pullScrewTooLong,
   pullScrewTooShort,
   hingeSideNotSaid,

@@ -4,7 +4,7 @@ import { subject } from '../named.ts';
 export const paneDoesNotFit = defineFinding<{
   readonly name?: string;
   readonly words: string;
-  readonly why: 'falls-out' | 'stands-proud' | 'thin-front';
+  readonly why: 'falls-out' | 'stands-proud' | 'thin-front' | 'thin-frame';
   readonly left: Measure;
   readonly limit: Measure;
 }>({
@@ -18,6 +18,8 @@ export const paneDoesNotFit = defineFinding<{
         return `pushed to one side, the pane of ${door} lies on ${say.length(facts.left)} of its rabbet at the other: at least ${say.length(facts.limit)} is wanted`;
       case 'stands-proud':
         return `the pane of ${door} stands ${say.length(facts.left)} out of its rabbet, which is ${say.length(facts.limit)} deep`;
+      case 'thin-frame':
+        return `the rabbet for the pane of ${door} leaves ${say.length(facts.left)} of the narrowest member beside it: at least ${say.length(facts.limit)}, half of it, is wanted`;
       default:
         return `the rabbet for the pane of ${door} leaves ${say.length(facts.left)} of wood before it: at least ${say.length(facts.limit)} is wanted`;
     }
@@ -25,13 +27,14 @@ export const paneDoesNotFit = defineFinding<{
   related: {},
   mends: {
     clearance: (values, say) => `Give it a clearance of ${say.length(values['size'] as Measure)}`,
+    narrower: (values, say) => `Cut the rabbet ${say.length(values['size'] as Measure)} wide`,
     deeper: (values, say) => `Cut the rabbet ${say.length(values['size'] as Measure)} deep`,
     shallower: (values, say) => `Cut the rabbet ${say.length(values['size'] as Measure)} deep`,
   },
   help: `
 A pane lies in a rabbet at the back of its frame and is held there by beads. It is a little smaller than the rabbet, and
 wherever it is pushed to, 1/8" or 3 mm of it has to lie on the frame; the rabbet is at least as deep as the glass, and leaves
-1/8" or 3 mm of wood before it (common practice, no source). Measure the glued-up frame before the pane is ordered.
+1/8" or 3 mm of wood before it and half of each member beside it (common practice, no source). Measure the glued-up frame before the pane is ordered.
 
 \`\`\`fettle wrong
 board "cherry" any thickness, 9 wide, 120 long

@@ -17,10 +17,12 @@ export const shelvesFillOpening = defineFinding<{
   severity: 'warning',
   title: 'Shelves that leave no room between them',
   headline: (facts, say) => {
-    const shelves = `${facts.count} shelves of ${say.length(facts.thickness)} in an opening of ${say.length(facts.opening)}`;
+    const [shelves, leave, where] =
+      facts.count === 1 ? ['shelf', 'leaves', 'over or under it'] : ['shelves', 'leave', 'between them'];
+    const said = `${facts.count} ${shelves} of ${say.length(facts.thickness)} in an opening of ${say.length(facts.opening)} ${leave}`;
     return facts.fits
-      ? `${shelves} leave ${say.length(facts.clear)} between them: less than ${say.length(facts.limit)} holds nothing`
-      : `${shelves} leave nothing between them`;
+      ? `${said} ${say.length(facts.clear)} ${where}: less than ${say.length(facts.limit)} holds nothing`
+      : `${said} nothing ${where}`;
   },
   brief: (facts, say) => (facts.fits ? `${say.length(facts.clear)} between shelves` : 'no room between shelves'),
   related: {

@@ -1,10 +1,10 @@
 import { type Finding, glassNotSaidSafe, type Mend, paneDoesNotFit } from '@fettle/findings';
-import type { GlassDesign } from '../../design/construction-design.ts';
+import type { FramedDesign, GlassDesign } from '../../design/construction-design.ts';
 import type { Figure } from '../../design/figure.ts';
 import { doorFrame, frontThickness } from '../../layout/front-thickness.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
 import { LEAST_BEFORE_CUP, LEAST_LAP_OF_GLASS } from '../../tables/hanging-habits.ts';
-import { GLASS_CLEARANCE, usual } from '../../tables/trade-habits.ts';
+import { GLASS_CLEARANCE, GLASS_RABBET, usual } from '../../tables/trade-habits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
@@ -17,11 +17,12 @@ export function glassFindings(one: TradeCase): readonly Finding[] {
   const seen = new Set<GlassDesign>();
   return cellsIn(one.face.root).flatMap(({ laid: { cell }, group }): readonly Finding[] => {
     if (cell.kind !== 'front') return [];
-    const glass = doorFrame(cell, face)?.glass;
-    if (glass === undefined || seen.has(glass)) return [];
+    const frame = doorFrame(cell, face);
+    const glass = frame?.glass;
+    if (frame === undefined || glass === undefined || seen.has(glass)) return [];
     seen.add(glass);
     const who = whoIs(cell, group);
-    const trouble = rabbetTrouble(glass, frontThickness(cell, face).length, one.layout.unit);
+    const trouble = rabbetTrouble(glass, frame, frontThickness(cell, face).length, one.layout.unit);
     return [
       ...(trouble === undefined ? [] : [paneFinding(glass, who, trouble)]),
       ...(glass.isSafety
@@ -42,7 +43,7 @@ export function glassFindings(one: TradeCase): readonly Finding[] {
 }
 
 interface RabbetTrouble {
-  readonly why: 'falls-out' | 'stands-proud' | 'thin-front';
+  readonly why: 'falls-out' | 'stands-proud' | 'thin-front' | 'thin-frame';
   readonly left: Length;
   readonly limit: Length;
   /** What to change, and to what. */
@@ -50,7 +51,12 @@ interface RabbetTrouble {
   readonly to: Length;
 }
 
-function rabbetTrouble(glass: GlassDesign, thickness: Length, unit: LengthUnit): RabbetTrouble | undefined {
+function rabbetTrouble(
+  glass: GlassDesign,
+  frame: FramedDesign,
+  thickness: Length,
+  unit: LengthUnit,
+): RabbetTrouble | undefined {
   const { rabbetWidth, rabbetDepth, clearance } = glass;
   const lap = limitIn(LEAST_LAP_OF_GLASS, unit);
   // Pushed against one side, a pane leaves all of its clearance at the other.
@@ -71,6 +77,16 @@ function rabbetTrouble(glass: GlassDesign, thickness: Length, unit: LengthUnit):
   }
   const front = thickness.minus(rabbetDepth.length);
   const least = limitIn(LEAST_BEFORE_CUP, unit);
+  const narrowest = [frame.stiles, frame.topRail, frame.bottomRail].reduce<Length>(
+    (least, { length }) => least.min(length),
+    frame.stiles.length,
+  );
+  const beside = narrowest.minus(rabbetWidth.length);
+  const half = narrowest.dividedBy(2);
+  if (narrowest.isPositive() && beside.compare(half) < 0) {
+    const to = usual(GLASS_RABBET, unit).length.max(lap.plus(clearance.length)).min(half);
+    return { why: 'thin-frame', left: beside.max(Length.zero), limit: half, figure: rabbetWidth, to };
+  }
   return front.compare(least) < 0
     ? {
         why: 'thin-front',
@@ -82,13 +98,20 @@ function rabbetTrouble(glass: GlassDesign, thickness: Length, unit: LengthUnit):
     : undefined;
 }
 
+const howToMend = {
+  'falls-out': 'clearance',
+  'stands-proud': 'deeper',
+  'thin-front': 'shallower',
+  'thin-frame': 'narrower',
+} as const;
+
 function paneFinding(
   glass: GlassDesign,
   who: ReturnType<typeof whoIs>,
   { why, left, limit, figure, to }: RabbetTrouble,
 ): Finding {
   const at = givenAt(figure);
-  const how = why === 'falls-out' ? 'clearance' : why === 'stands-proud' ? 'deeper' : 'shallower';
+  const how = howToMend[why];
   const mends: readonly Mend[] =
     at === undefined || !to.isPositive()
       ? []

@@ -1,5 +1,5 @@
 import { type RoomForCup, roomForCup } from '../../hardware/cups-in-stiles.ts';
-import type { HingePlan } from '../../hardware/hinge-plans.ts';
+import { type HingePlan, roomMissing } from '../../hardware/hinge-plans.ts';
 import { type PlaceWithoutWood, placesWithoutWood } from '../../hardware/wood-for-hinges.ts';
 import type { FaceOfPart } from '../../joinery/feature.ts';
 import { Length, type LengthUnit } from '../../length/length.ts';
@@ -29,27 +29,14 @@ export function hingeTrouble(
   facePlane: Length,
   unit: LengthUnit,
 ): HingeTrouble | undefined {
+  const missing = roomMissing(plan);
+  if (missing !== undefined) return { kind: 'no-room', ...missing };
   const [place] = placesWithoutWood(plan, parts, facePlane);
   if (place !== undefined) return { kind: 'no-wood', place };
   return (
-    noRoom(plan) ??
     (plan.form === 'concealed' ? (cupTrouble(plan, unit) ?? beyondStile(plan, parts)) : leafTrouble(plan, unit)) ??
     screwsInEdging(plan, parts, unit)
   );
-}
-
-function noRoom({ middles, hinge, leaf, form }: HingePlan): HingeTrouble | undefined {
-  const [first, second] = middles;
-  const long = form === 'concealed' ? hinge.cup?.diameter : hinge.length;
-  if (first === undefined || long === undefined) return undefined;
-  const height = leaf.leaf.y.size.length;
-  const half = long.length.dividedBy(2);
-  const beyond = half.minus(first.length);
-  const apart = second === undefined ? undefined : second.length.minus(first.length);
-  if (!beyond.isPositive() && (apart === undefined || apart.compare(long.length) >= 0)) return undefined;
-  // What one asks for at each end, and the hinges themselves.
-  const needs = first.length.minus(half).max(Length.zero).times(2).plus(long.length.times(middles.length));
-  return { kind: 'no-room', needs: needs.max(height), height };
 }
 
 function cupTrouble({ cup, leaf }: HingePlan, unit: LengthUnit): HingeTrouble | undefined {

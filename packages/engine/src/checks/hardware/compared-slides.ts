@@ -11,7 +11,9 @@ export function comparedSlides(drawers: readonly LaidDrawer[], layout: CarcaseLa
   const asked = drawers.flatMap((one) => {
     const { compared } = one.drawer;
     const comparison = compared && compareSlides(one, compared.slides, layout);
-    return compared === undefined || comparison === undefined ? [] : [{ one, compared, ...comparison }];
+    if (compared === undefined || comparison === undefined) return [];
+    // Drawers that are on the others already have nothing to compare.
+    return comparison.chosen.slides.name === comparison.other.slides.name ? [] : [{ one, compared, ...comparison }];
   });
   return groupAlike(asked, ({ compared }) => compared.origin).map(([{ one, compared, chosen, other }]) => {
     const { cell, drawer, words, box } = one;

@@ -9,7 +9,7 @@ import { centreRunnerFindings } from './centre-runners.ts';
 import { comparedSlides } from './compared-slides.ts';
 import { packerFindings } from './packer-findings.ts';
 import { pinnedPanelFindings } from './pinned-panels.ts';
-import { runnerGrooveFindings } from './runner-grooves.ts';
+import { runnerGrooveFindings, runnerPlaceFindings, runnersOutOfPlace } from './runner-grooves.ts';
 import { screwFindings } from './screw-findings.ts';
 import { slideLoadFindings } from './slide-loads.ts';
 import { slidePlaceFindings, slidesOutOfPlace } from './slide-places.ts';
@@ -30,7 +30,10 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
   // What stands beside nothing, or reaches out at the back, has no wood behind it either.
   const tooLong = drawers.filter(runsOnTooLong).map(({ cell }) => cell.id);
   const lost = new Set([...slidesOutOfPlace(drawers, layout), ...tooLong]);
-  const inPlace = lost.size === 0 ? placed : placed.filter(({ kind, cell }) => kind !== 'slide' || !lost.has(cell));
+  const lostRunners = runnersOutOfPlace(drawers, parts, layout.unit);
+  const inPlace = placed.filter(
+    ({ kind, cell }) => !(kind === 'slide' && lost.has(cell)) && !(kind === 'runner' && lostRunners.has(cell)),
+  );
   return [
     ...slidePlaceFindings(drawers, layout),
     ...packerFindings(placed),
@@ -38,6 +41,7 @@ export function hardwareFindings(one: FittedCase): readonly Finding[] {
     ...pinnedPanelFindings(one, inPlace),
     ...slideLoadFindings(drawers, parts, shop.slides),
     ...runnerGrooveFindings(drawers),
+    ...runnerPlaceFindings(drawers, parts, layout.unit, one.mark),
     ...runnerScrewFindings(drawers, layout.unit),
     ...centreRunnerFindings(drawers, layout),
     ...comparedSlides(drawers, layout),

@@ -76,7 +76,9 @@ function tooDeep(cut: Cut, one: JoinedCase): Finding | undefined {
   const { axis } = entryFace(feature);
   const thickness = part.box[axis].size.length;
   const limit = thickness.times(DEEPEST_GROOVE);
-  if (part.role.startsWith('drawer') || isOfBack(feature)) return undefined;
+  // Corner joints of drawers go as deep as they must; what is written for their partitions is asked like any dado.
+  const isOfBox = part.role.startsWith('drawer') && (kind !== 'dado' || givenAt(depth) === undefined);
+  if (isOfBox || isOfBack(feature)) return undefined;
   if (depth.length.compare(limit) <= 0 || depth.length.compare(thickness) >= 0) return undefined;
   return dadoTooDeep.at(
     feature.origin,

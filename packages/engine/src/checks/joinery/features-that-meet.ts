@@ -61,7 +61,9 @@ function pairsIn(part: UnmarkedPart, limit: Length): readonly Near[] {
     // What opens into a housing is told where they meet; a wall is asked for only where glue or thread needs it.
     // The gain of a hinge is shallow and holds by its screws, which are asked after on their own.
     // Housings cut from both faces have the web between them to hold the part together.
-    const needsWall = isClosed(a) ? a.kind !== 'gain' && b.kind !== 'gain' : areOpposed(a, b);
+    const needsWall = isClosed(a)
+      ? a.kind !== 'gain' && b.kind !== 'gain'
+      : areOpposed(a, b) && !comesOut(a, part) && !comesOut(b, part);
     if (!needsWall) return [];
     const gap = thinnestGap(a.solid, b.solid)?.wall;
     return gap !== undefined && gap.compare(limit) < 0 ? [{ a, b, left: gap }] : [];
@@ -81,6 +83,12 @@ function mayMeet(one: Feature, other: Feature, isFramed: boolean): boolean {
     return !isHousing(housing) || (isFramed && isOfFrame);
   }
   return !(isHousing(one) && isHousing(other) && areOpposed(one, other));
+}
+
+/** A groove for a runner that leaves its side has a finding of its own. */
+function comesOut({ kind, joint, runs, solid }: Feature, part: UnmarkedPart): boolean {
+  if (kind !== 'groove' || joint !== undefined || runs !== 'z') return false;
+  return (['from', 'to'] as const).some((end) => !wallTo({ axis: 'y', end }, solid, woodOf(part)).isPositive());
 }
 
 /** A leaf let into the end of a stile lies on the edge of the tenon that is flush with it: that is shaved, and holds. */

@@ -1,6 +1,7 @@
 import {
   type Finding,
   type Mend,
+  pinHolesTooNear,
   pinRowOffShelf,
   pinRowTooShort,
   pinRowWithoutWood,
@@ -11,7 +12,8 @@ import { holeHeights, type PinnedShelves, pinnedShelves, woodsAt, woodsBehind } 
 import { Length } from '../../length/length.ts';
 import { holesUp, pitchesBetween, type RowPlace, rowDistances } from '../../parts/pin-rows.ts';
 import { shelfCount } from '../../parts/shelf-places.ts';
-import { isMetric } from '../../tables/trade-limits.ts';
+import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
+import { isMetric, limitIn } from '../../tables/trade-limits.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
 import { givenAt } from '../written-sizes.ts';
@@ -35,6 +37,7 @@ export function pinRowFindings(one: TradeCase): readonly Finding[] {
     const who = whoIs(named.laid.cell, named.group);
     return firstOf(
       () => withoutSize(pinned, one),
+      () => tooNear(pinned, one, who),
       () => tooShort(pinned, one, who),
       () => offShelf(pinned, one, who),
       () => withoutWood(pinned, one, who),
@@ -77,6 +80,26 @@ function withoutSize({ pins }: PinnedShelves, { layout }: TradeCase): readonly F
         at === undefined ? [] : [{ how: 'usual', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
       return pinsWithoutSize.at(at ?? pins.origin, { what, size: figure.length }, { mends });
     });
+}
+
+/** Where there is one hole alone it has no other beside it. */
+function tooNear({ pins, laid }: PinnedShelves, { layout }: TradeCase, who: Who): readonly Finding[] {
+  const left = pins.apart.length.minus(pins.diameter.length);
+  const limit = limitIn(THINNEST_WALL, layout.unit);
+  if (left.compare(limit) >= 0 || holesUp(pins, laid.opening.y.size, layout.unit).count < 2) return [];
+  const at = givenAt(pins.apart);
+  const usually = isMetric(layout.unit) ? Length.millimetres(32) : Length.inches(1);
+  const size = usually.max(pins.diameter.length.times(2));
+  return [
+    pinHolesTooNear.at(
+      at ?? givenAt(pins.diameter) ?? pins.origin,
+      { ...who, apart: pins.apart.length, left: left.max(Length.zero), limit },
+      {
+        mends:
+          at === undefined ? [] : [{ how: 'usual', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }],
+      },
+    ),
+  ];
 }
 
 function tooShort({ pins, laid, shelves }: PinnedShelves, { layout }: TradeCase, who: Who): readonly Finding[] {

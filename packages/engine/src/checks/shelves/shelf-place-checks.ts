@@ -1,4 +1,5 @@
 import {
+  cleatsTooHigh,
   type Finding,
   type Mend,
   shelfHeightsNotAll,
@@ -12,7 +13,10 @@ import type { LaidCell } from '../../evaluation.ts';
 import { Length } from '../../length/length.ts';
 import { Rational } from '../../length/rational.ts';
 import { holesUp, holeUnder, undersideOn } from '../../parts/pin-rows.ts';
+import { clearHeights, shelfCount } from '../../parts/shelf-places.ts';
+import { CLEAT_HIGH } from '../../tables/shelf-habits.ts';
 import { LEAST_ON_CLEAT } from '../../tables/shelf-limits.ts';
+import { usual } from '../../tables/trade-habits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
 import { shortStripScrews } from '../hardware/strip-screws.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
@@ -26,7 +30,11 @@ export function shelfPlaceFindings(one: TradeCase): readonly Finding[] {
     const { cell } = laid;
     if ((cell.kind !== 'open' && cell.kind !== 'front') || cell.shelves === undefined) return [];
     const who = whoIs(cell, group);
-    return [...heightFindings(cell.shelves, laid, who, one), ...cleatFindings(cell.shelves, who, one)];
+    return [
+      ...heightFindings(cell.shelves, laid, who, one),
+      ...cleatFindings(cell.shelves, who, one),
+      ...cleatsOverRoom(cell.shelves, laid, who, one),
+    ];
   });
 }
 
@@ -148,6 +156,30 @@ function offHoles(
           at === undefined
             ? []
             : [{ how: 'nearest', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }],
+      },
+    ),
+  ];
+}
+
+/** Under each shelf, where shelves lie one above the other at all. */
+function cleatsOverRoom(shelves: ShelfDesign, laid: LaidCell, who: Who, { layout }: TradeCase): readonly Finding[] {
+  const { cleats } = shelves;
+  if (cleats === undefined || shelfCount(shelves) === 0) return [];
+  const under = clearHeights(shelves, laid.opening, layout.unit).slice(0, -1);
+  const room = under.reduce<Length | undefined>((least, { length }) => least?.min(length) ?? length, undefined);
+  const height = cleats.height.length;
+  if (room === undefined || !room.isPositive() || height.compare(room) <= 0) return [];
+  const at = givenAt(cleats.height);
+  const size = usual(CLEAT_HIGH, layout.unit).length;
+  return [
+    cleatsTooHigh.at(
+      at ?? cleats.origin,
+      { ...who, height, room, difference: height.minus(room) },
+      {
+        mends:
+          at === undefined || size.compare(room) > 0
+            ? []
+            : [{ how: 'height', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }],
       },
     ),
   ];

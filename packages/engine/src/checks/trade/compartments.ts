@@ -1,7 +1,8 @@
-import { compartmentsDoNotFit, type Finding } from '@fettle/findings';
-import { rootOrigin } from '../../design/derive.ts';
+import { compartmentsDoNotFit, type Finding, partitionTooHigh } from '@fettle/findings';
+import { derive, rootOrigin } from '../../design/derive.ts';
 import { groupAlike } from '../../grouping.ts';
 import { insideOf, leftOfCompartments } from '../../parts/compartments.ts';
+import { bottomUp } from '../../parts/drawer-box.ts';
 import { laidDrawers } from '../../parts/laid-drawers.ts';
 import { givenAt } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
@@ -43,6 +44,36 @@ export function compartmentFindings({ face, layout }: TradeCase): readonly Findi
           at === undefined || size?.isPositive() !== true
             ? []
             : [{ how: 'last', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }],
+      },
+    );
+  });
+}
+
+/** Whether the partitions end level with the box or below its edge. One finding for each statement. */
+export function partitionFindings({ face, layout }: TradeCase): readonly Finding[] {
+  if (face === undefined) return [];
+  const high = laidDrawers(face.design, layout, face.root).flatMap((one) => {
+    const { compartments } = one.drawer;
+    const room = one.box.y.size.length.minus(derive('', bottomUp(one.drawer, layout.unit)).length);
+    if (compartments?.height === undefined || !room.isPositive()) return [];
+    return compartments.height.length.compare(room) <= 0
+      ? []
+      : [{ ...one, compartments, height: compartments.height, room }];
+  });
+  return groupAlike(high, ({ compartments }) => compartments.origin).map((group) => {
+    const lowest = group.reduce((least, each) => (each.room.compare(least.room) < 0 ? each : least));
+    const { cell, words, compartments, height, room } = lowest;
+    const who = cell.name === undefined ? { words } : { name: cell.name, words };
+    const at = givenAt(height);
+    return partitionTooHigh.at(
+      rootOrigin(height) ?? compartments.origin,
+      { ...who, height: height.length, room, difference: height.length.minus(room) },
+      {
+        related: [{ role: 'drawer', values: who, origin: cell.origin }],
+        mends:
+          at === undefined
+            ? []
+            : [{ how: 'height', values: { size: room }, changes: [{ kind: 'set-length', at, to: room }] }],
       },
     );
   });

@@ -9,10 +9,10 @@ import { shelfPlaceFindings } from '../shelves/shelf-place-checks.ts';
 import { ventFindings } from '../vents.ts';
 import { absurdOpenings } from './absurd-openings.ts';
 import type { TradeCase } from './case-facts.ts';
-import { compartmentFindings } from './compartments.ts';
+import { compartmentFindings, partitionFindings } from './compartments.ts';
 import { contentsFindings } from './contents.ts';
 import { doorFindings } from './doors.ts';
-import { drawerBottomFindings } from './drawer-bottoms.ts';
+import { drawerBottomFindings, lowBottomFindings } from './drawer-bottoms.ts';
 import { drawerProportions } from './drawer-proportions.ts';
 import { packingFindings, stileFindings, stretcherFindings } from './frames-and-stretchers.ts';
 import { gapFindings } from './gap.ts';
@@ -51,6 +51,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...hangingFindings(one),
     ...drawerProportions(one),
     ...drawerBottomFindings(one),
+    ...lowBottomFindings(one),
     ...packingFindings(one),
     ...stretcherFindings(one),
     ...(one.face === undefined ? [] : frontSizeFindings(one.face.root, one.design.units.unit)),
@@ -60,6 +61,7 @@ export function tradeFindings(one: TradeCase): readonly Finding[] {
     ...pinRowFindings(one),
     ...shelfLoadFindings(one),
     ...compartmentFindings(one),
+    ...partitionFindings(one),
     ...contentsFindings(one),
     ...ventFindings(one),
     ...stockFindings(one),
