@@ -1,6 +1,6 @@
 import { realCell } from './cells.ts';
 import { leastCost } from './cost-bound.ts';
-import type { PreparedKind, PreparedSheets, PreparedType } from './prepare-sheets.ts';
+import type { PreparedKind, PreparedSheets } from './prepare-sheets.ts';
 
 /**
  * Lower bounds from dual feasible functions: if f and g are superadditive, blanks with sizes w × l that lie in a sheet
@@ -72,7 +72,7 @@ export function dualFeasibleBound(problem: PreparedSheets): number {
  */
 type CountedAs = 'fewest' | 'mean';
 
-/** Written for speed: it is half of what a small problem waits for. */
+/** Written for speed: it is half of what a small problem waits for, and nothing is warm then. */
 function leastOver(
   { kinds, types }: PreparedSheets,
   ofWidth: readonly SizeFunction[],
@@ -80,46 +80,79 @@ function leastOver(
   countedAs: CountedAs,
 ): number {
   const fits = (width: number, length: number) => kinds.some((kind) => width <= kind.width && length <= kind.length);
-  const isStraight = Uint8Array.from(types, ({ width, length }) => (fits(width, length) ? 1 : 0));
-  const isTurned = Uint8Array.from(types, ({ width, length, mayTurn }) => (mayTurn && fits(length, width) ? 1 : 0));
+  const isStraight = types.map(({ width, length }) => fits(width, length));
+  const isTurned = types.map(({ width, length, mayTurn }) => mayTurn && fits(length, width));
+  // One way to lie, and the other. For the fewest, what can lie in one way only does so in both.
+  const isMean = countedAs === 'mean';
+  const widths = types.map(({ width, length }, type) => (isMean || isStraight[type] ? width : length));
+  const lengths = types.map(({ width, length }, type) => (isMean || isStraight[type] ? length : width));
+  const across = types.map(({ width, length }, type) => (isMean || isTurned[type] ? length : width));
+  const along = types.map(({ width, length }, type) => (isMean || isTurned[type] ? width : length));
+  const canNoneTurn = !isTurned.includes(true);
   const counts = Float64Array.from(types, ({ count }) => count);
-  const table = (functions: readonly SizeFunction[], side: (type: PreparedType) => number) =>
-    functions.map((f) => Float64Array.from(types, (type) => f(side(type))));
-  const fWidths = table(ofWidth, ({ width }) => width);
-  const fLengths = table(ofWidth, ({ length }) => length);
-  const gWidths = table(ofLength, ({ width }) => width);
-  const gLengths = table(ofLength, ({ length }) => length);
+  const table = (functions: readonly SizeFunction[], sides: readonly number[]) =>
+    functions.map((f) => Float64Array.from(sides, f));
+  const fStraight = table(ofWidth, widths);
+  const fTurned = table(ofWidth, across);
+  const gStraight = table(ofLength, lengths);
+  const gTurned = table(ofLength, along);
+  const kindWidths = kinds.map(({ width }) => width);
+  const kindLengths = kinds.map(({ length }) => length);
+  const fOfKinds = table(ofWidth, kindWidths);
+  const gOfKinds = table(ofLength, kindLengths);
+  const fOfTurnedKinds = isMean ? table(ofWidth, kindLengths) : fOfKinds;
+  const gOfTurnedKinds = isMean ? table(ofLength, kindWidths) : gOfKinds;
   const capacities = new Array<number>(kinds.length).fill(0);
   let bound = 0;
   for (let i = 0; i < ofWidth.length; i++) {
-    const fWidth = fWidths[i] as Float64Array;
-    const fLength = fLengths[i] as Float64Array;
-    const f = ofWidth[i] as SizeFunction;
+    const f = fStraight[i] as Float64Array;
+    const fOfTurned = fTurned[i] as Float64Array;
+    const fOfKind = fOfKinds[i] as Float64Array;
+    const fOfTurnedKind = fOfTurnedKinds[i] as Float64Array;
     for (let j = 0; j < ofLength.length; j++) {
-      const gWidth = gWidths[j] as Float64Array;
-      const gLength = gLengths[j] as Float64Array;
-      const g = ofLength[j] as SizeFunction;
-      let total = 0;
-      for (let type = 0; type < counts.length; type++) {
-        const straight = realCell(fWidth, type) * realCell(gLength, type);
-        const turned = realCell(fLength, type) * realCell(gWidth, type);
-        const worth =
-          countedAs === 'mean'
-            ? straight + turned
-            : isTurned[type] === 0
-              ? straight
-              : isStraight[type] === 0
-                ? turned
-                : Math.min(straight, turned);
-        total += realCell(counts, type) * worth;
-      }
+      const g = gStraight[j] as Float64Array;
+      const gOfTurned = gTurned[j] as Float64Array;
+      const gOfKind = gOfKinds[j] as Float64Array;
+      const gOfTurnedKind = gOfTurnedKinds[j] as Float64Array;
+      const total = isMean
+        ? sumOf(counts, f, g) + sumOf(counts, fOfTurned, gOfTurned)
+        : canNoneTurn
+          ? sumOf(counts, f, g)
+          : sumOfFewer(counts, f, g, fOfTurned, gOfTurned);
+      let dearest = 0;
       for (let kind = 0; kind < kinds.length; kind++) {
-        const { width, length } = kinds[kind] as PreparedKind;
-        const straight = f(width) * g(length);
-        capacities[kind] = countedAs === 'mean' ? straight + f(length) * g(width) : straight;
+        const straight = realCell(fOfKind, kind) * realCell(gOfKind, kind);
+        const capacity = isMean ? straight + realCell(fOfTurnedKind, kind) * realCell(gOfTurnedKind, kind) : straight;
+        capacities[kind] = capacity;
+        if (capacity > 0) dearest = Math.max(dearest, (kinds[kind] as PreparedKind).cost / capacity);
       }
-      bound = Math.max(bound, leastCost(total, kinds, capacities));
+      if (total * dearest > bound) bound = Math.max(bound, leastCost(total, kinds, capacities));
     }
   }
   return bound;
+}
+
+function sumOf(counts: Float64Array, f: Float64Array, g: Float64Array): number {
+  let total = 0;
+  for (let type = 0; type < counts.length; type++) {
+    total += realCell(counts, type) * realCell(f, type) * realCell(g, type);
+  }
+  return total;
+}
+
+/** The same for the way to lie in which each counts less. */
+function sumOfFewer(
+  counts: Float64Array,
+  f: Float64Array,
+  g: Float64Array,
+  fTurned: Float64Array,
+  gTurned: Float64Array,
+): number {
+  let total = 0;
+  for (let type = 0; type < counts.length; type++) {
+    const straight = realCell(f, type) * realCell(g, type);
+    const turned = realCell(fTurned, type) * realCell(gTurned, type);
+    total += realCell(counts, type) * Math.min(straight, turned);
+  }
+  return total;
 }

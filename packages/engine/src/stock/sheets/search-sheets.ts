@@ -87,15 +87,16 @@ export function* searchSheets(problem: SheetProblem, seed = 1): Generator<SheetS
       return done;
     });
     const isWonByPatterns = isRepetitive && patterns.findsPlans;
-    // Of that many turns one goes the other way; with few blanks of a size each way is as good.
-    const turns = isWonByPatterns && blanks < 6 * types.length ? 2 : 8;
+    // Of very many of each size nearly every turn is one with patterns; else one now and then is enough, for their own plans
+    // and for the bound.
+    const isLeftToPatterns = isWonByPatterns && blanks >= 6 * types.length;
+    const turns = isWonByPatterns && !isLeftToPatterns ? 6 : 8;
     // A turn with patterns takes several times as long as one of the others, which are to have most of the time.
-    const stepsOfATurn = STEPS_OF_A_TURN * (isWonByPatterns ? (turns > 2 ? 1 : 4) : 2);
+    const stepsOfATurn = STEPS_OF_A_TURN * (isWonByPatterns ? (isLeftToPatterns ? 1 : 4) : 2);
     let hasPatterns = false;
     for (let turn = 0; !done; turn++) {
-      const isPatternsTurn = isWonByPatterns
-        ? (!hasPatterns && turns > 2) || turn % turns !== turns - 1
-        : turn % turns === turns - 1;
+      const isLastOfTurns = turn % turns === turns - 1;
+      const isPatternsTurn = isLeftToPatterns ? !hasPatterns || !isLastOfTurns : isLastOfTurns;
       if (isPatternsTurn && patterns.isAtWork()) {
         const found = patterns.run();
         hasPatterns ||= found !== undefined;
