@@ -88,9 +88,9 @@ test('what to buy is the same in the table and for machines, and every part of t
   const planned = new Set(list.buy.flatMap(({ parts }) => parts));
   const { parts } = evaluation('drawn/games-sideboard-evaluation.json');
   expect(parts.map(({ id }) => id).filter((id) => !planned.has(id))).toEqual([]);
-  expect(rowsOf('drawn/games-sideboard-cuts.csv').map((row) => Number(row['Cut']))).toEqual(
-    list.cuts.map(({ number }) => number),
-  );
+  const cuts = rowsOf('drawn/games-sideboard-cuts.csv');
+  expect(cuts.map((row) => Number(row['Cut']))).toEqual(list.cuts.map(({ number }) => number));
+  expect(cuts.map((row) => row['From']?.replace(/^(sheet|board) /, ''))).toEqual(list.cuts.map(({ of }) => of));
   expect(existsSync(bench.path('drawn/games-sideboard-cutting-1.svg'))).toBe(true);
 });
 

@@ -79,6 +79,8 @@ export interface CutJson {
   readonly number: number;
   /** Of the sheet or board, as on the plans. */
   readonly from: number;
+  /** What goes to the saw: that number, the code of a piece that came off before (1b), or the mark of a part. */
+  readonly of: string;
   readonly stock: string;
   readonly direction: 'rip' | 'crosscut';
   readonly fence: LengthJson;
@@ -191,6 +193,7 @@ function cutJson({ number, from, cut, isWithoutWayBack }: NumberedCut, units: Un
   return {
     number,
     from: from.number,
+    of: cut.of,
     stock: from.stock.name,
     direction: cut.direction,
     fence: lengthJson(cut.setting, units),
