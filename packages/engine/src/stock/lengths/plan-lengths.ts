@@ -1,5 +1,5 @@
 import { SeededRandom } from '../seeded-random.ts';
-import { BarExchanges } from './bar-exchange.ts';
+import { BarExchanges } from './bar-exchanges.ts';
 import { type BarPlan, effectiveLengths, type Sizes } from './effective-lengths.ts';
 import { FillingSearch } from './filling-search.ts';
 import { fillBars, isBetter } from './greedy-filling.ts';

@@ -1,6 +1,6 @@
 import type { SeededRandom } from '../seeded-random.ts';
-import { type BarExchange, planOfBars } from './bar-exchange.ts';
 import type { BarPlan, Sizes } from './effective-lengths.ts';
+import { type BarExchange, planOfBars } from './pieces-in-bars.ts';
 
 /** Decisions on the way to fill one bar, before the fullest so far has to do. */
 const STEPS_FOR_A_BAR = 300;

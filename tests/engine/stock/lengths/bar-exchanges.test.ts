@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BarExchanges } from '../../../../packages/engine/src/stock/lengths/bar-exchange.ts';
+import { BarExchanges } from '../../../../packages/engine/src/stock/lengths/bar-exchanges.ts';
 import { effectiveLengths } from '../../../../packages/engine/src/stock/lengths/effective-lengths.ts';
 import { fillBars } from '../../../../packages/engine/src/stock/lengths/greedy-filling.ts';
 import type { LengthProblem } from '../../../../packages/engine/src/stock/lengths/length-problem.ts';

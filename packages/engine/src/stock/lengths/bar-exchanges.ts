@@ -1,19 +1,11 @@
 import type { SeededRandom } from '../seeded-random.ts';
-import type { BarPlan, FilledBar, Sizes } from './effective-lengths.ts';
+import type { BarPlan, Sizes } from './effective-lengths.ts';
 import { FullBars } from './full-bars.ts';
-import { fillBars } from './greedy-filling.ts';
+import type { BarExchange } from './pieces-in-bars.ts';
 import { RepackedBars } from './repacked-bars.ts';
 
 /** More pieces than this are not moved one by one. */
 const MOST_PIECES = 3_000;
-
-/** Looks for a plan of a given number of bars by moving pieces between them. Pieces are indexes into `Sizes.size`. */
-export interface BarExchange {
-  /** Goes on for about so many decisions; answers a plan if it found one. */
-  run(work: number): BarPlan | undefined;
-  /** The length of what is in no bar at present. */
-  readonly looseLength: number;
-}
 
 /** Work for full bars, for each piece, before they have only half of it: prices of few sizes are soon found. */
 const WORK_FOR_FULL_BARS = 20_000;
@@ -87,29 +79,4 @@ export class BarExchanges {
     if (this.full?.bars !== bars) this.full = { bars, search: new FullBars(this.sizes, bars, this.random) };
     return this.full.search;
   }
-}
-
-/** As often as each size is asked, its index. */
-export function piecesOf(demand: Int32Array): readonly number[] {
-  return [...demand].flatMap((count, index) => new Array<number>(count).fill(index));
-}
-
-/** The plan with these bars, and with as many more as it takes for what is in none. */
-export function planOfBars(sizes: Sizes, contents: readonly (readonly number[])[], loose: readonly number[]): BarPlan {
-  const bars = contents.filter((content) => content.length > 0).map((content) => barOf(content));
-  const waiting = new Int32Array(sizes.size.length);
-  for (const index of loose) waiting[index] = (waiting[index] as number) + 1;
-  const free = Float64Array.from(sizes.stocks, ({ available }) => Math.max(0, available - bars.length));
-  const more = fillBars(sizes, waiting, free);
-  const cost = more.cost + bars.length * (sizes.stocks[0]?.cost ?? 0);
-  return { bars: [...bars, ...more.bars], cost, missing: more.missing };
-}
-
-function barOf(content: readonly number[]): FilledBar {
-  const filling: number[] = [];
-  for (const index of [...content].sort((a, b) => a - b)) {
-    if (filling.at(-2) === index) filling[filling.length - 1] = (filling.at(-1) as number) + 1;
-    else filling.push(index, 1);
-  }
-  return { stock: 0, filling, times: 1 };
 }
