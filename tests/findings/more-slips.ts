@@ -212,6 +212,23 @@ export const inBetterShops: readonly BetterShop[] = [
       face inset { open "all" rest }
     }`,
   },
+  {
+    code: 'word-belongs-elsewhere',
+    source: `piece "box" {
+      size 24 wide, 30 high, 12 deep
+      case { sides thick 3/4   bottom thick 3/4, between sides }
+      stack { open "all" rest }
+    }`,
+  },
+  {
+    code: 'word-belongs-elsewhere',
+    source: `piece "box" {
+      size 24 wide, 30 high, 12 deep
+      case { sides thick 3/4 }
+      bottom thick 3/4, between sides
+      face inset { open "all" rest }
+    }`,
+  },
   { code: 'vent-leaves-no-wood', source: doorWithVent('16 wide, 2 high, 4 up') },
   { code: 'vent-leaves-no-wood', source: doorWithVent('6 wide, 2 high, 17 up') },
   { code: 'pin-row-meets-cut', source: shelvesOver('lowest 1/16 up, highest 10 up') },

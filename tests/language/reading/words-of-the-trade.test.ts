@@ -66,3 +66,37 @@ test('a name that is the beginning of others: those that suit come first', async
   const titles = await titlesAtCaret(`${shop.join('')}${around('', 'back <|>"birch ply" thick 1/4')}`);
   expect(titles).toEqual(['* Write "birch ply 1/4"', 'Write "birch ply 3/4"']);
 });
+
+describe('what stands beside the braces it belongs in', () => {
+  const piece = (inside: string) => `piece "shelf unit" {\n  size 30 wide, 36 high, 12 deep\n${inside}}\n`;
+
+  test('goes into them, in a line of its own where the others have theirs', async () => {
+    const sides = '  case {\n    sides thick 3/4\n  }\n';
+    const both = '  case {\n    sides thick 3/4\n    bottom thick 3/4\n  }\n';
+    await checkFix(piece(`${sides}  <|>bottom thick 3/4\n`), "Put 'bottom' into 'case'", piece(both));
+    const after = '  case { sides thick 3/4   bottom thick 3/4 }\n';
+    await checkFix(
+      piece('  case { sides thick 3/4 }\n  <|>bottom thick 3/4\n'),
+      "Put 'bottom' into 'case'",
+      piece(after),
+    );
+  });
+
+  test('has them written around it where there are none', async () => {
+    await checkFix(
+      piece('  <|>stack { drawer "top" rest }\n'),
+      "Write 'face { }' around 'stack'",
+      piece('  face { stack { drawer "top" rest } }\n'),
+    );
+  });
+
+  test('only goes out where it could not stand beside what is there', async () => {
+    const titles = (inside: string) => titlesAtCaret(piece(inside));
+    expect(await titles('  face { open "all" rest }\n  <|>stack { drawer "top" rest }\n')).toEqual([
+      "* Take out 'stack'",
+    ]);
+    expect(await titles('  case { bottom thick 3/4 }\n  <|>bottom thick 3/4\n')).toEqual(["* Take out 'bottom'"]);
+    // Braces whose word is a slip of the pen are theirs all the same.
+    expect(await titles('  carcass { sides thick 3/4 }\n  <|>bottom thick 3/4\n')).toEqual(["* Take out 'bottom'"]);
+  });
+});

@@ -24,6 +24,8 @@ export const wordBelongsElsewhere = defineFinding<{
   brief: (facts) => `'${facts.words}' in the wrong place`,
   related: {},
   mends: {
+    'put-into': (values) => `Put '${values['words']}' into '${values['word']}'`,
+    wrap: (values) => `Write '${values['word']} { }' around '${values['words']}'`,
     'say-there': (values) => `Say '${values['words']}' of '${values['word']}'`,
     'use-nearest': (values) => `Write '${values['word']}'`,
     remove: (values) => `Take out '${values['words']}'`,

@@ -29,7 +29,8 @@ import { bodyStatements, headOrigin, onlyStatement, type ReadContext, Reader } f
 
 /** The face as the maker wrote it: rows, stacks, fronts and openings with the sizes asked for. */
 
-const cellWords = new Set(vocabulary.cellStatements.map((spec) => spec.word));
+/** Statements that are a space of a face, or a group of such. */
+export const cellWords: ReadonlySet<string> = new Set(vocabulary.cellStatements.map((spec) => spec.word));
 const dividerWords = new Set(['partition', 'divider']);
 
 export interface FaceReading {

@@ -10,6 +10,7 @@ import { saysWhatHoldsIt } from './inside-braces.ts';
 import { judgeStatement } from './judge-statement.ts';
 import { type ReadPhrase, readParts } from './phrases.ts';
 import { phrasesHalfSaid, phrasesOfWord, phrasesToGoOnWith } from './phrases-half-said.ts';
+import { puttingWhereItBelongs } from './put-where-it-belongs.ts';
 import { endOfHead, headOrigin, originOf, type ReadContext, slotKind } from './reader.ts';
 import { reportWord } from './report-word.ts';
 import { sizeOfWhatIn, unitApartIn } from './sizes-half-said.ts';
@@ -31,6 +32,7 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
     if (spec.word === '' && saidElsewhereIn(context, statement, at, place, beside)) return;
     const short = spec.word === '' ? sizeAsItsName(statement, beside) : [];
     const homes = homesOfStatement(statement.head);
+    const move = spec.word === '' ? puttingWhereItBelongs(context, statement, beside) : undefined;
     reportWord(context, {
       at: short.length === 0 ? at : whole,
       whole,
@@ -40,6 +42,7 @@ export function reportUnread(context: ReadContext, statement: Statement): void {
       homes,
       known: beside,
       shortFor: short,
+      ...(move === undefined ? {} : { move }),
     });
     // One cause, one finding: nothing below an unknown statement is judged.
     if (spec.word === '') return;

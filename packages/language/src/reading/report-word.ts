@@ -23,10 +23,12 @@ export interface UnreadWords {
   readonly goesOn?: readonly string[];
   /** The words that may begin a statement behind them. */
   readonly beside?: readonly string[];
+  /** How they come to where they belong. */
+  readonly move?: Mend;
 }
 
 export function reportWord(context: ReadContext, unread: UnreadWords): void {
-  const { at, whole, words, place, nearest, homes, known, shortFor = [], goesOn = [], beside = [] } = unread;
+  const { at, whole, words, place, nearest, homes, known, shortFor = [], goesOn = [], beside = [], move } = unread;
   // What was read as its neighbour counts as such, so taking it out would leave a gap.
   const mends = shortFor.map(
     (each): Mend => ({
@@ -60,7 +62,11 @@ export function reportWord(context: ReadContext, unread: UnreadWords): void {
           },
           { mends: [...mends, mend] },
         )
-      : wordBelongsElsewhere.at(at, { words, place, belongs, nearest }, { mends: [mend] }),
+      : wordBelongsElsewhere.at(
+          at,
+          { words, place, belongs, nearest },
+          { mends: move === undefined ? [mend] : [move, mend] },
+        ),
   );
 }
 
