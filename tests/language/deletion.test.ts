@@ -62,6 +62,7 @@ const ofWriting: ReadonlySet<string> = new Set([
   'brace-not-closed',
   'brace-not-opened',
   'half-marked-remark',
+  'hyphen-left-out',
   'name-empty',
   'name-missing',
   'name-not-closed',

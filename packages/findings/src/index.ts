@@ -68,6 +68,7 @@ export { hingesNotPlaced } from './catalogue/hinges-not-placed.ts';
 export { hungCaseNotJoined } from './catalogue/hung-case-not-joined.ts';
 export { hungWithBase } from './catalogue/hung-with-base.ts';
 export { hungWithoutNailer } from './catalogue/hung-without-nailer.ts';
+export { hyphenLeftOut } from './catalogue/hyphen-left-out.ts';
 export { catalogue } from './catalogue/index.ts';
 export { insideDrawerMeetsDoor } from './catalogue/inside-drawer-meets-door.ts';
 export { insideDrawerMeetsHinge } from './catalogue/inside-drawer-meets-hinge.ts';

@@ -24,6 +24,7 @@ export const hingeDoorThickness = defineFinding<{
   },
   mends: {
     'use-hinge': (values, say) => `Use ${say.name(String(values['hinge']))}`,
+    'make-thick': (values, say) => `Make it ${say.length(values['size'] as Measure)} thick`,
   },
   help: `
 The data sheet of a hinge says how thick a door it is made for. On a thinner door its screws come through, on a thicker

@@ -67,6 +67,7 @@ import { hingesNotPlaced } from './hinges-not-placed.ts';
 import { hungCaseNotJoined } from './hung-case-not-joined.ts';
 import { hungWithBase } from './hung-with-base.ts';
 import { hungWithoutNailer } from './hung-without-nailer.ts';
+import { hyphenLeftOut } from './hyphen-left-out.ts';
 import { insideDrawerMeetsDoor } from './inside-drawer-meets-door.ts';
 import { insideDrawerMeetsHinge } from './inside-drawer-meets-hinge.ts';
 import { insidePullMeetsDoor } from './inside-pull-meets-door.ts';
@@ -286,6 +287,7 @@ const kinds: readonly AnyKind[] = [
   footCannotTaper,
   hungWithBase,
   hungWithoutNailer,
+  hyphenLeftOut,
   insideDrawerMeetsDoor,
   insideDrawerMeetsHinge,
   insidePullMeetsDoor,

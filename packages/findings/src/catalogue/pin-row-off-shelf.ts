@@ -17,7 +17,7 @@ export const pinRowOffShelf = defineFinding<{
     `the ${facts.row} row of pin holes of ${subject(facts, say)} stands ${say.length(facts.by)} ${facts.where}`,
   brief: (facts, say) => `pin row ${say.length(facts.by)} off`,
   related: {},
-  mends: {},
+  mends: { usual: (values, say) => `Put it ${say.length(values['size'] as Measure)} in, as is usual` },
   help: `
 A shelf lies on two pins at each end, one near its front and one near its back. A row whose pins reach beyond the shelf
 carries nothing, and two rows in one tip it. Rows are measured from the front edge, or from the back of an inset front,

@@ -3,6 +3,7 @@ import {
   braceNotOpened,
   type Finding,
   halfMarkedRemark,
+  hyphenLeftOut,
   nameNotClosed,
   nameNotOpened,
   type Origin,
@@ -134,6 +135,21 @@ function toFinding(slip: Slip, text: string, count = 1): Finding {
               how: 'mark',
               values: {},
               changes: [{ kind: 'set-words', at: at(slip.start, slip.start + 1), words: '//' }],
+            },
+          ],
+        },
+      );
+    case 'hyphen-left-out':
+      return hyphenLeftOut.at(
+        here,
+        { words: slip.words, word: slip.word },
+        {
+          mends: [
+            {
+              how: 'join',
+              safe: true,
+              values: { word: slip.word },
+              changes: [{ kind: 'set-words', at: here, words: slip.word }],
             },
           ],
         },

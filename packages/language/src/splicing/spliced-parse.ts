@@ -127,6 +127,7 @@ function isLocal({ kind }: Slip): boolean {
   switch (kind) {
     case 'name-not-closed':
     case 'name-not-opened':
+    case 'hyphen-left-out':
     case 'stray-mark':
       return true;
     case 'brace-not-closed':

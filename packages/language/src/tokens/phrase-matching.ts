@@ -1,6 +1,6 @@
 import type { IToken } from 'chevrotain';
 import { nearestName } from '../names/nearest.ts';
-import type { Noun, Phrase, StatementSpec } from '../schema/phrase.ts';
+import type { Noun, Phrase, PhraseItem, StatementSpec } from '../schema/phrase.ts';
 import { deepestParentheses, longestSum } from './limits.ts';
 
 /** Reads phrases off a list of raw tokens. Knows the kinds of tokens, not their meaning. */
@@ -87,6 +87,25 @@ export function matchMisspeltPhrase(
   });
 }
 
+/**
+ * As `matchPhrase`, with one word more among those of the phrase: `over the sides`, `same as drawer "a"`. A statement's
+ * own word is only taken for one where two words of the phrase stand before it.
+ */
+export function matchPhraseAroundWord(
+  view: TokenView,
+  spec: StatementSpec,
+  start: number,
+  noun: Noun,
+): PhraseMatch | undefined {
+  return longest(spec, (phrase) => {
+    if (phrase.items.length < 2) return undefined;
+    let more = 0;
+    const isOneMore = (word: string, before: number) =>
+      !beginsPhrase(spec, word) && (before > 1 || !noun.statements.has(word)) && ++more === 1;
+    return tryPhrase(view, phrase, start, noun, () => false, isOneMore);
+  });
+}
+
 function longest(spec: StatementSpec, match: (phrase: Phrase) => PhraseMatch | undefined): PhraseMatch | undefined {
   let best: PhraseMatch | undefined;
   for (const phrase of spec.phrases) {
@@ -102,11 +121,15 @@ function tryPhrase(
   start: number,
   noun: Noun,
   forgives: (word: string, wanted: string) => boolean,
+  isOneMore: (word: string, before: number) => boolean = () => false,
 ): PhraseMatch | undefined {
   const { tokens, firstOnLine } = view;
   const texts: number[] = [];
   let at = start;
-  for (const item of phrase.items) {
+  for (const [before, item] of phrase.items.entries()) {
+    if (before > 0 && isBeside(item, tokens[at]) && firstOnLine[at] !== true) {
+      if (isOneMore((tokens[at] as IToken).image.toLowerCase(), before)) at++;
+    }
     const token = tokens[at];
     if (item.kind === 'word') {
       if (!isWord(token)) return undefined;
@@ -127,6 +150,11 @@ function tryPhrase(
     }
   }
   return { phrase, end: at, texts };
+}
+
+/** A word where the phrase goes on otherwise. */
+function isBeside(item: PhraseItem, token: IToken | undefined): boolean {
+  return isWord(token) && (item.kind !== 'word' || token.image.toLowerCase() !== item.word);
 }
 
 /** Whether some phrase of `spec` begins with this word: half-typed text keeps its word. */

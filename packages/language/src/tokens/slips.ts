@@ -22,6 +22,13 @@ export type Slip =
   | { readonly kind: 'name-not-closed'; readonly start: number; readonly end: number }
   | { readonly kind: 'name-not-opened'; readonly start: number; readonly end: number }
   | { readonly kind: 'half-marked-remark'; readonly start: number; readonly end: number }
+  | {
+      readonly kind: 'hyphen-left-out';
+      readonly start: number;
+      readonly end: number;
+      readonly words: string;
+      readonly word: string;
+    }
   | { readonly kind: 'stray-mark'; readonly start: number; readonly end: number; readonly mark: string }
   | { readonly kind: 'too-deep'; readonly start: number; readonly end: number; readonly limit: number }
   | { readonly kind: 'too-long'; readonly start: number; readonly end: number; readonly limit: number };

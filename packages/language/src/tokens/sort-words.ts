@@ -19,11 +19,12 @@ import {
   isWord,
   matchMisspeltPhrase,
   matchPhrase,
+  matchPhraseAroundWord,
   skipExpression,
   type TokenView,
 } from './phrase-matching.ts';
 import type { Slip } from './slips.ts';
-import { partOf, retag, spanOf, zeroWidth } from './token-places.ts';
+import { isBehind, joinedToken, partOf, retag, spanOf, zeroWidth } from './token-places.ts';
 
 /**
  * Decides, with the vocabulary at hand, where each statement begins and what each quoted string is. Takes braces as
@@ -157,7 +158,9 @@ export class WordSorter {
   #misspeltPhrase(at: number): number | undefined {
     const current = this.#openStatement();
     if (current === undefined) return undefined;
-    const match = matchMisspeltPhrase(this.#view, current.spec, at, this.#frame.noun);
+    const match =
+      matchMisspeltPhrase(this.#view, current.spec, at, this.#frame.noun) ??
+      matchPhraseAroundWord(this.#view, current.spec, at, this.#frame.noun);
     if (match === undefined) return undefined;
     this.oddities += 2;
     this.#emit(at, match.end, match.texts);
@@ -167,6 +170,7 @@ export class WordSorter {
   #word(at: number, token: IToken): number {
     const { noun } = this.#frame;
     const current = this.#openStatement();
+    if (this.#joinPartedWords(at)) return at;
     const word = token.image.toLowerCase();
     const known = noun.statements.get(word);
     if (known !== undefined) return this.#begin(at, token, known);
@@ -201,6 +205,32 @@ export class WordSorter {
       this.#view = {
         tokens: [...tokens.slice(0, at), ...parts, ...tokens.slice(at + 1)],
         firstOnLine: [...firstOnLine.slice(0, at + 1), false, ...firstOnLine.slice(at + 1)],
+      };
+      return true;
+    }
+    return false;
+  }
+
+  /** `frame and panel`, `toe space`: one word whose hyphens were left out has them from now on. */
+  #joinPartedWords(at: number): boolean {
+    const { tokens, firstOnLine } = this.#view;
+    const { statements } = this.#frame.noun;
+    const phrases = this.#openStatement()?.spec;
+    const [first, second] = [tokens[at]?.image.toLowerCase() ?? '', tokens[at + 1]?.image.toLowerCase() ?? ''];
+    const head = statements.get(first);
+    if (head !== undefined && beginsPhrase(head, second)) return false;
+    for (let count = mostHyphened; count > 1; count--) {
+      const parts = tokens.slice(at, at + count);
+      const stand = parts.every((part, index) => isWord(part) && (index === 0 || isBehind(parts[index - 1], part)));
+      const word = parts.map(({ image }) => image.toLowerCase()).join('-');
+      const isKnown = statements.has(word) || (phrases !== undefined && beginsPhrase(phrases, word));
+      if (!stand || parts.length < count || !isKnown) continue;
+      const joined = joinedToken(parts, '-');
+      const words = parts.map(({ image }) => image).join(' ');
+      this.slips.push({ kind: 'hyphen-left-out', ...spanOf(joined), words, word });
+      this.#view = {
+        tokens: [...tokens.slice(0, at), joined, ...tokens.slice(at + count)],
+        firstOnLine: [...firstOnLine.slice(0, at + 1), ...firstOnLine.slice(at + count)],
       };
       return true;
     }
@@ -319,6 +349,9 @@ export class WordSorter {
     this.#frames.push({ noun, word: brace, brace, ghost: true, current });
   }
 }
+
+/** Words of the language have two hyphens at most. */
+const mostHyphened = 3;
 
 function isItem(item: PhraseItem | undefined, word: string): boolean {
   return item?.kind === 'word' && item.word === word;

@@ -38,3 +38,20 @@ export function partOf(token: IToken, from: number, to: number, kind: TokenType)
     endColumn: column + to - 1,
   };
 }
+
+/** Whether one blank stands between two tokens. */
+export function isBehind(before: IToken | undefined, token: IToken): boolean {
+  return before !== undefined && endOf(before) + 1 === token.startOffset && before.endLine === token.startLine;
+}
+
+/** Tokens with one character between them, as one token that has `mark` there. */
+export function joinedToken(parts: readonly IToken[], mark: string): IToken {
+  const [first, last] = [parts[0] as IToken, parts.at(-1) as IToken];
+  return {
+    ...first,
+    image: parts.map(({ image }) => image).join(mark),
+    endOffset: endOf(last) - 1,
+    ...(last.endLine === undefined ? {} : { endLine: last.endLine }),
+    ...(last.endColumn === undefined ? {} : { endColumn: last.endColumn }),
+  };
+}

@@ -13,10 +13,12 @@ import { Length } from '../../length/length.ts';
 import { holesUp, pitchesBetween, type RowPlace, rowDistances } from '../../parts/pin-rows.ts';
 import { shelfCount } from '../../parts/shelf-places.ts';
 import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
+import { PINS_FROM_EDGE } from '../../tables/shelf-habits.ts';
+import { usual } from '../../tables/trade-habits.ts';
 import { isMetric, limitIn } from '../../tables/trade-limits.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
-import { givenAt } from '../written-sizes.ts';
+import { givenAt, sizeMend } from '../written-sizes.ts';
 import { pinHoleFindings } from './pin-holes-and-cuts.ts';
 
 /**
@@ -115,16 +117,37 @@ function tooShort({ pins, laid, shelves }: PinnedShelves, { layout }: TradeCase,
   ];
 }
 
-function offShelf(pinned: PinnedShelves, { parts }: TradeCase, who: Who): readonly Finding[] {
+function offShelf(pinned: PinnedShelves, { parts, layout }: TradeCase, who: Who): readonly Finding[] {
   const { cell, pins, rows } = pinned;
   const shelf = parts.find(({ id }) => id === `${cell.id}/shelf-1`);
   if (shelf === undefined) return [];
   const radius = pins.diameter.length.dividedBy(2);
   const { start, end } = shelf.box.z;
   const [front, back] = rows;
+  const usually = usual(PINS_FROM_EDGE, layout.unit).length;
+  /** Where rows usually stand, if the row is on the shelf there. */
+  const mends = (row: RowPlace): readonly Mend[] => {
+    const inward = usually.minus(row.set.figure.length);
+    const middle = row.at === 'front' ? row.middle.length.plus(inward) : row.middle.length.minus(inward);
+    const isOn =
+      middle.minus(radius).compare(start.length) >= 0 &&
+      middle.plus(radius).compare(end.length) <= 0 &&
+      isApart(row, middle);
+    return isOn ? sizeMend('usual', givenAt(row.set.figure), usually) : [];
+  };
+  const isApart = (row: RowPlace, middle: Length) =>
+    row.at === 'front'
+      ? middle.plus(pins.diameter.length).compare(back.middle.length) <= 0
+      : front.middle.length.plus(pins.diameter.length).compare(middle) <= 0;
   const tell = (row: RowPlace, where: Parameters<typeof pinRowOffShelf.at>[1]['where'], by: Length) =>
     by.isPositive()
-      ? [pinRowOffShelf.at(givenAt(row.set.figure) ?? pins.origin, { ...who, row: row.at, where, by })]
+      ? [
+          pinRowOffShelf.at(
+            givenAt(row.set.figure) ?? pins.origin,
+            { ...who, row: row.at, where, by },
+            { mends: mends(row) },
+          ),
+        ]
       : [];
   const beyond = rows.flatMap((row) => {
     const middle = row.middle.length;

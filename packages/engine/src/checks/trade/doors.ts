@@ -9,6 +9,7 @@ import {
   type Mend,
 } from '@fettle/findings';
 import type { FaceDesign, FrontCell, FrontFit } from '../../design/design.ts';
+import type { Figure } from '../../design/figure.ts';
 import type { HingeEntry } from '../../design/shop.ts';
 import type { LaidCell } from '../../evaluation.ts';
 import { type Group, groupAlike } from '../../grouping.ts';
@@ -16,6 +17,7 @@ import { frontThickness } from '../../layout/front-thickness.ts';
 import { fitOf } from '../../layout/touching-fronts.ts';
 import type { Length } from '../../length/length.ts';
 import { limitIn, WIDEST_DOOR } from '../../tables/trade-limits.ts';
+import { givenAt, sizeMend } from '../written-sizes.ts';
 import { alsoRelated, cellsIn, distinctOrigins, type NamedCell, whoIs } from './alike.ts';
 import type { TradeCase } from './case-facts.ts';
 
@@ -25,7 +27,7 @@ interface Door extends NamedCell {
   readonly cell: FrontCell;
   readonly width: Length;
   readonly height: Length;
-  readonly thickness: Length;
+  readonly thickness: Figure;
   readonly fit: FrontFit['kind'];
   /** Between the two leaves it would have as a pair. */
   readonly gap: Length;
@@ -49,7 +51,7 @@ export function doorFindings(one: TradeCase): readonly Finding[] {
     trouble,
     door.width.exactInches,
     door.height.exactInches,
-    door.thickness.exactInches,
+    door.thickness.length.exactInches,
     door.cell.hinges?.name,
   ]).map((group) => finding(one, group[0].trouble, group.map(({ door }) => door) as unknown as Group<Door>));
 }
@@ -60,7 +62,7 @@ function doorOf(named: NamedCell, face: FaceDesign, widest: Length): readonly Do
   if (cell.kind !== 'front' || leaf === undefined || (cell.what !== 'door' && cell.what !== 'lid')) return [];
   const [width, height] = [leaf.x.size.length, leaf.y.size.length];
   if (!width.isPositive() || !height.isPositive()) return [];
-  const thickness = frontThickness(cell, face).length;
+  const thickness = frontThickness(cell, face);
   const { kind: fit, gap } = fitOf(cell, face);
   return [{ ...named, cell, width, height, thickness, fit, gap: gap.length, widest }];
 }
@@ -76,8 +78,9 @@ function hingeTrouble(door: Door, hinge: HingeEntry): Trouble | undefined {
   // A hinge entry says nothing of lipped doors.
   const isKnown = door.fit !== 'lipped' && hinge.madeFor.length > 0;
   if (isKnown && !hinge.madeFor.some((fit) => fit === door.fit)) return 'wrong-fit';
-  if (isOver(door.thickness, hinge.thickestDoor?.length)) return 'too-thick';
-  if (hinge.thinnestDoor !== undefined && door.thickness.compare(hinge.thinnestDoor.length) < 0) return 'too-thin';
+  if (isOver(door.thickness.length, hinge.thickestDoor?.length)) return 'too-thick';
+  if (hinge.thinnestDoor !== undefined && door.thickness.length.compare(hinge.thinnestDoor.length) < 0)
+    return 'too-thin';
   if (door.cell.what === 'lid') return undefined;
   if (isOver(door.width, hinge.widestDoor?.length)) return 'hinge-width';
   return isOver(door.height, hinge.highestDoor?.length) ? 'hinge-height' : undefined;
@@ -96,7 +99,8 @@ function isOver(size: Length, limit: Length | undefined): boolean {
 
 function finding(one: TradeCase, trouble: Trouble, doors: Group<Door>): Finding {
   const [door, ...others] = doors;
-  const { cell, width, height, thickness } = door;
+  const { cell, width, height } = door;
+  const thickness = door.thickness.length;
   const who = whoIs(cell, door.group);
   const also = alsoRelated(others);
   const hinge = cell.hinges;
@@ -119,7 +123,8 @@ function finding(one: TradeCase, trouble: Trouble, doors: Group<Door>): Finding 
     case 'too-thin': {
       const limit = (trouble === 'too-thick' ? hinge?.thickestDoor : hinge?.thinnestDoor)?.length ?? thickness;
       const facts = { ...hinged, thickness, ...between(thickness, limit), tooThick: trouble === 'too-thick' };
-      return hingeDoorThickness.at(at, facts, { related, mends: other });
+      const asMade = sizeMend('make-thick', givenAt(door.thickness), limit);
+      return hingeDoorThickness.at(at, facts, { related, mends: [...other, ...asMade] });
     }
     case 'hinge-width': {
       const facts = { ...hinged, width, ...between(width, hinge?.widestDoor?.length ?? width) };
