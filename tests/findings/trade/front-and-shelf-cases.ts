@@ -134,7 +134,7 @@ export const frontAndShelfCases: readonly BoundaryCase[] = [
     severity: 'error',
     at: '"butt"',
     says: '1/64" too thick',
-    titles: ['Use "other"'],
+    titles: ['Use "other"', 'Make it 47/64" thick'],
   },
   {
     code: 'hinge-door-thickness',
@@ -143,7 +143,7 @@ export const frontAndShelfCases: readonly BoundaryCase[] = [
     severity: 'error',
     at: '"butt"',
     says: '1/64" too thin',
-    titles: [],
+    titles: ['Make it 49/64" thick'],
   },
   {
     code: 'hinge-door-too-wide',
