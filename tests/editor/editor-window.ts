@@ -194,13 +194,22 @@ export class EditorWindow {
   /** Waits until the reader stands in the text with something selected, and copies it. */
   async selectedText(): Promise<string> {
     const selected = this.#page.locator('#status\\.editor\\.selection').filter({ hasText: /\(\d+ selected\)/ });
-    await selected.waitFor({ timeout: 10_000 }).catch(async () => {
-      // The editor may give the focus back to the page that was clicked; the words stay selected all the same.
-      await this.#focusText();
-      await selected.waitFor();
+    await this.#see('the reader does not stand in the text', async () => {
+      if (
+        await selected.waitFor({ timeout: 5_000 }).then(
+          () => true,
+          () => false,
+        )
+      )
+        return true;
+      // The editor may give the focus back to the page that was clicked; the words stay selected all the same. It may
+      // then take the text for focused that is not, so that the focus has to go before it can come.
+      await this.#input.blur();
+      await this.#input.focus();
+      return undefined;
     });
     await this.#page.evaluate(() => navigator.clipboard.writeText(''));
-    await this.#text.locator('textarea, .native-edit-context').first().press('Control+C');
+    await this.#input.press('Control+C');
     const copied = await this.#see('nothing was copied', async () => {
       const text = await this.#page.evaluate(() => navigator.clipboard.readText());
       return text === '' ? undefined : text;
@@ -305,8 +314,13 @@ export class EditorWindow {
     return this.#page.locator('.editor-instance .monaco-editor[data-uri]').first();
   }
 
+  /** What takes the keys of the text. */
+  get #input(): Locator {
+    return this.#text.locator('textarea, .native-edit-context').first();
+  }
+
   async #focusText(): Promise<void> {
-    await this.#text.locator('textarea, .native-edit-context').first().focus();
+    await this.#input.focus();
   }
 
   /** A row of the list of problems, which is brought up if it is not. */

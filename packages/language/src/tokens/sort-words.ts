@@ -214,17 +214,17 @@ export class WordSorter {
   /** `frame and panel`, `toe space`: one word whose hyphens were left out has them from now on. */
   #joinPartedWords(at: number): boolean {
     const { tokens, firstOnLine } = this.#view;
+    const run = wordsBeside(tokens, at);
+    const [first, second] = run.map(({ image }) => image.toLowerCase());
+    if (first === undefined || second === undefined) return false;
     const { statements } = this.#frame.noun;
     const phrases = this.#openStatement()?.spec;
-    const [first, second] = [tokens[at]?.image.toLowerCase() ?? '', tokens[at + 1]?.image.toLowerCase() ?? ''];
     const head = statements.get(first);
     if (head !== undefined && beginsPhrase(head, second)) return false;
-    for (let count = mostHyphened; count > 1; count--) {
-      const parts = tokens.slice(at, at + count);
-      const stand = parts.every((part, index) => isWord(part) && (index === 0 || isBehind(parts[index - 1], part)));
+    for (let count = run.length; count > 1; count--) {
+      const parts = run.slice(0, count);
       const word = parts.map(({ image }) => image.toLowerCase()).join('-');
-      const isKnown = statements.has(word) || (phrases !== undefined && beginsPhrase(phrases, word));
-      if (!stand || parts.length < count || !isKnown) continue;
+      if (!statements.has(word) && (phrases === undefined || !beginsPhrase(phrases, word))) continue;
       const joined = joinedToken(parts, '-');
       const words = parts.map(({ image }) => image).join(' ');
       this.slips.push({ kind: 'hyphen-left-out', ...spanOf(joined), words, word });
@@ -352,6 +352,13 @@ export class WordSorter {
 
 /** Words of the language have two hyphens at most. */
 const mostHyphened = 3;
+
+/** The words from `at` on between which nothing but a blank stands. */
+function wordsBeside(tokens: readonly IToken[], at: number): readonly IToken[] {
+  let end = at + 1;
+  while (end < at + mostHyphened && isWord(tokens[end]) && isBehind(tokens[end - 1], tokens[end] as IToken)) end++;
+  return tokens.slice(at, end);
+}
 
 function isItem(item: PhraseItem | undefined, word: string): boolean {
   return item?.kind === 'word' && item.word === word;
