@@ -205,6 +205,7 @@ export class EditorWindow {
       // The editor may give the focus back to the page that was clicked; the words stay selected all the same. It may
       // then take the text for focused that is not, so that the focus has to go before it can come.
       await this.#input.blur();
+      await this.#page.keyboard.press('Control+1');
       await this.#input.focus();
       return undefined;
     });
