@@ -3,7 +3,7 @@ import { vocabulary } from '../schema/vocabulary.ts';
 import { isQuote } from './name-pattern.ts';
 import { isMark, isWord } from './phrase-matching.ts';
 import type { Slip } from './slips.ts';
-import { endOf, partOf, spanOf } from './token-places.ts';
+import { endOf, partOf, retag, spanOf, tokenAcross } from './token-places.ts';
 
 /**
  * Words and numbers that one wrong character broke in two become one misspelt word again, and a name that lost its
@@ -223,16 +223,7 @@ function openName(text: string, tokens: IToken[], mark: IToken, kind: TokenType)
 }
 
 function oneToken(text: string, first: IToken, last: IToken, kind: TokenType): IToken {
-  const end = endOf(last);
-  return {
-    ...first,
-    tokenType: kind,
-    tokenTypeIdx: kind.tokenTypeIdx as number,
-    image: text.slice(first.startOffset, end),
-    endOffset: end - 1,
-    ...(last.endLine === undefined ? {} : { endLine: last.endLine }),
-    ...(last.endColumn === undefined ? {} : { endColumn: last.endColumn }),
-  };
+  return retag(tokenAcross(first, last, text.slice(first.startOffset, endOf(last))), kind);
 }
 
 function gapIs(text: string, before: IToken, after: IToken, gap = ' '): boolean {

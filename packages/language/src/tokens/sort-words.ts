@@ -24,7 +24,7 @@ import {
   type TokenView,
 } from './phrase-matching.ts';
 import type { Slip } from './slips.ts';
-import { isBehind, joinedToken, partOf, retag, spanOf, zeroWidth } from './token-places.ts';
+import { isBehind, partOf, retag, spanOf, tokenAcross, zeroWidth } from './token-places.ts';
 
 /**
  * Decides, with the vocabulary at hand, where each statement begins and what each quoted string is. Takes braces as
@@ -170,7 +170,7 @@ export class WordSorter {
   #word(at: number, token: IToken): number {
     const { noun } = this.#frame;
     const current = this.#openStatement();
-    if (this.#joinPartedWords(at)) return at;
+    if (this.#joinPartedWords(at, token)) return at;
     const word = token.image.toLowerCase();
     const known = noun.statements.get(word);
     if (known !== undefined) return this.#begin(at, token, known);
@@ -212,7 +212,7 @@ export class WordSorter {
   }
 
   /** `frame and panel`, `toe space`: one word whose hyphens were left out has them from now on. */
-  #joinPartedWords(at: number): boolean {
+  #joinPartedWords(at: number, token: IToken): boolean {
     const { tokens, firstOnLine } = this.#view;
     const run = wordsBeside(tokens, at);
     const [first, second] = run.map(({ image }) => image.toLowerCase());
@@ -225,8 +225,9 @@ export class WordSorter {
       const parts = run.slice(0, count);
       const word = parts.map(({ image }) => image.toLowerCase()).join('-');
       if (!statements.has(word) && (phrases === undefined || !beginsPhrase(phrases, word))) continue;
-      const joined = joinedToken(parts, '-');
-      const words = parts.map(({ image }) => image).join(' ');
+      const images = parts.map(({ image }) => image);
+      const joined = tokenAcross(token, parts.at(-1) ?? token, images.join('-'));
+      const words = images.join(' ');
       this.slips.push({ kind: 'hyphen-left-out', ...spanOf(joined), words, word });
       this.#view = {
         tokens: [...tokens.slice(0, at), joined, ...tokens.slice(at + count)],

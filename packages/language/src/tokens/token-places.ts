@@ -44,12 +44,11 @@ export function isBehind(before: IToken | undefined, token: IToken): boolean {
   return before !== undefined && endOf(before) + 1 === token.startOffset && before.endLine === token.startLine;
 }
 
-/** Tokens with one character between them, as one token that has `mark` there. */
-export function joinedToken(parts: readonly IToken[], mark: string): IToken {
-  const [first, last] = [parts[0] as IToken, parts.at(-1) as IToken];
+/** One token from the first to the last of some, of what `image` says; it has as many letters as they take up. */
+export function tokenAcross(first: IToken, last: IToken, image: string): IToken {
   return {
     ...first,
-    image: parts.map(({ image }) => image).join(mark),
+    image,
     endOffset: endOf(last) - 1,
     ...(last.endLine === undefined ? {} : { endLine: last.endLine }),
     ...(last.endColumn === undefined ? {} : { endColumn: last.endColumn }),
