@@ -3,7 +3,7 @@ import { createLangiumParser } from 'langium';
 import { describe, expect, test } from 'vitest';
 import type { Text } from '../../../packages/language/src/generated/ast.ts';
 import { vocabulary } from '../../../packages/language/src/schema/vocabulary.ts';
-import { deepestBraces, mostTokens } from '../../../packages/language/src/tokens/limits.ts';
+import { deepestBraces, mostRepartedWords, mostTokens } from '../../../packages/language/src/tokens/limits.ts';
 import { createSurvivingParser } from '../../../packages/language/src/tokens/surviving-parser.ts';
 import { check } from '../harness/check.ts';
 import { services } from '../harness/workbench.ts';
@@ -77,6 +77,11 @@ describe('caps', () => {
     expect(unitsOf(parsed(nested(deepestBraces))).some(isOpen)).toBe(true);
     expect(slipsOf(nested(deepestBraces))).toEqual([]);
     expect(slipsOf(nested(deepestBraces + 1))).toEqual(['too-deep']);
+  });
+
+  test('so many words without their hyphens are joined, and no more: each costs a look at the whole text', () => {
+    const text = `piece "a" { case { ${'toe space 4 high '.repeat(mostRepartedWords + 50)}} }`;
+    expect(slipsOf(text)).toEqual(new Array(mostRepartedWords).fill('hyphen-left-out'));
   });
 
   test('a text of too many words is read up to the cap', () => {

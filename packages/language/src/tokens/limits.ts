@@ -6,6 +6,6 @@ export const deepestBraces = 40;
 export const deepestParentheses = 12;
 export const longestSum = 200;
 export const mostTokens = 200_000;
-/** Words parted in one text, and tokens of a line whose braces are mended by trial: both cost as they multiply. */
-export const mostPartedWords = 100;
+/** Words parted or joined in one text, and tokens of a line whose braces are mended by trial: both cost as they multiply. */
+export const mostRepartedWords = 100;
 export const longestMendedLine = 200;

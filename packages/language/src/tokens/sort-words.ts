@@ -10,7 +10,7 @@ import {
   type PhraseItem,
   type StatementSpec,
 } from '../schema/index.ts';
-import { deepestBraces, mostPartedWords } from './limits.ts';
+import { deepestBraces, mostRepartedWords } from './limits.ts';
 import { isQuote } from './name-pattern.ts';
 import {
   beginsPhrase,
@@ -63,7 +63,7 @@ export class WordSorter {
   #view: TokenView = { tokens: [], firstOnLine: [] };
   #frames: OpenBraces[] = [{ noun: fileNoun, word: undefined, brace: undefined, ghost: false, current: undefined }];
   #lastLine = -1;
-  #parted = 0;
+  #reparted = 0;
   readonly out: IToken[] = [];
   readonly slips: Slip[] = [];
   oddities = 0;
@@ -188,7 +188,7 @@ export class WordSorter {
 
   /** `faceinset`, `setback`: two words whose blank was forgotten stand apart from now on. */
   #splitJoinedWords(at: number, token: IToken): boolean {
-    if (this.#parted >= mostPartedWords) return false;
+    if (this.#reparted >= mostRepartedWords) return false;
     const word = token.image.toLowerCase();
     const phrases = this.#openStatement()?.spec.phrases ?? [];
     for (let cut = 2; cut <= word.length - 2; cut++) {
@@ -198,7 +198,7 @@ export class WordSorter {
         items.some((item, index) => isItem(item, first) && isItem(items[index + 1], second)),
       );
       if (!inPhrase && (head === undefined || !beginsPhrase(head, second))) continue;
-      this.#parted++;
+      this.#reparted++;
       const { tokens, firstOnLine } = this.#view;
       const kind = token.tokenType;
       const parts = [partOf(token, 0, cut, kind), partOf(token, cut, word.length, kind)];
@@ -213,6 +213,7 @@ export class WordSorter {
 
   /** `frame and panel`, `toe space`: one word whose hyphens were left out has them from now on. */
   #joinPartedWords(at: number, token: IToken): boolean {
+    if (this.#reparted >= mostRepartedWords) return false;
     const { tokens, firstOnLine } = this.#view;
     const run = wordsBeside(tokens, at);
     const [first, second] = run.map(({ image }) => image.toLowerCase());
@@ -225,6 +226,7 @@ export class WordSorter {
       const parts = run.slice(0, count);
       const word = parts.map(({ image }) => image.toLowerCase()).join('-');
       if (!statements.has(word) && (phrases === undefined || !beginsPhrase(phrases, word))) continue;
+      this.#reparted++;
       const images = parts.map(({ image }) => image);
       const joined = tokenAcross(token, parts.at(-1) ?? token, images.join('-'));
       const words = images.join(' ');
