@@ -1,7 +1,7 @@
 import { byEachOther, type CutListRow, cutList, type Evaluation, type FaceOfPart, type Units } from '@fettle/engine';
 import Papa from 'papaparse';
 import { cleanName } from './lettering.ts';
-import { GLASS } from './material-words.ts';
+import { materialWords } from './material-words.ts';
 import { shown, unitWords } from './shown-lengths.ts';
 
 /** The cut list as a table for people, and as CSV for whatever reads tables. Knows nothing of how it is shown. */
@@ -49,7 +49,7 @@ export function cutListTable(evaluation: Evaluation): Table {
         shown(row.thickness.length, design.units),
         shown(row.width.length, design.units),
         shown(row.length.length, design.units),
-        materialOf(row) ?? '',
+        materialWords(row.role, row.stock) ?? '',
         grainWords(row),
         blankWords(row, design.units),
         edgeWords(row, design.units),
@@ -57,12 +57,6 @@ export function cutListTable(evaluation: Evaluation): Table {
       ],
     })),
   };
-}
-
-/** As `materialWords` has it of a part. */
-function materialOf({ role, stock }: CutListRow): string | undefined {
-  if (role === 'pane') return GLASS;
-  return stock === undefined ? undefined : cleanName(stock);
 }
 
 function grainWords({ role, grain }: CutListRow): string {
@@ -159,7 +153,7 @@ function notesOf(row: CutListRow, evaluation: Evaluation): string {
     ...bevelNotes(row, evaluation),
     ...splitNotes(row, evaluation),
   ];
-  if (materialOf(row) === undefined) notes.push('material not chosen');
+  if (materialWords(row.role, row.stock) === undefined) notes.push('material not chosen');
   for (const figure of [row.length, row.width, row.thickness]) {
     if (!figure.length.isPositive()) notes.push('size is not more than nothing');
     if (figure.reason.kind === 'assumed') notes.push(`assumed: ${figure.reason.because}`);

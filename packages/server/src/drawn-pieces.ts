@@ -171,7 +171,7 @@ function placedParts(piece: EvaluatedPiece, uri: string, statementAround: Statem
       label: `${part.label}, mark ${part.mark}`,
       mark: part.mark,
       sizes: [part.length, part.width, part.thickness].map((figure) => say.length(figure.length)),
-      material: materialWords(part) ?? '',
+      material: materialWords(part.role, part.stock?.name) ?? '',
       span: { start: at.start - start, end: at.end - start },
       derivation: '',
     };

@@ -187,7 +187,7 @@ export function sizeWords({ part }: PartFrame, units: Units): string {
   );
   return [
     sizes,
-    materialWords(part) ?? 'material not chosen',
+    materialWords(part.role, part.stock?.name) ?? 'material not chosen',
     ...(part.grain === 'none' ? [] : ['grain along the length']),
   ].join(', ');
 }

@@ -12,7 +12,7 @@ import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
 import { RUNNER_HEIGHT, usual } from '../../tables/trade-habits.ts';
 import { DEEPEST_GROOVE, limitIn } from '../../tables/trade-limits.ts';
 import { woodOf } from '../joinery/joined-case.ts';
-import { givenAt } from '../written-sizes.ts';
+import { givenAt, sizeMend } from '../written-sizes.ts';
 
 /** What the grooves for wooden runners leave of the sides of the box. One finding for each statement. */
 export function runnerGrooveFindings(drawers: readonly LaidDrawer[]): readonly Finding[] {
@@ -120,10 +120,7 @@ function withinItsSide(
       ? []
       : [{ how: 'set', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }];
   }
-  const height = givenAt(runners.height);
   const size = usual(RUNNER_HEIGHT, unit).length;
   const fits = runners.height.length.minus(size).dividedBy(2).plus(left.min(other)).compare(clear) >= 0;
-  return runners.at !== undefined || height === undefined || !fits
-    ? []
-    : [{ how: 'lower', values: { size }, changes: [{ kind: 'set-length', at: height, to: size }] }];
+  return runners.at === undefined && fits ? sizeMend('lower', givenAt(runners.height), size) : [];
 }

@@ -21,7 +21,7 @@ import { limitIn } from '../../tables/trade-limits.ts';
 import { shortStripScrews } from '../hardware/strip-screws.ts';
 import { cellsIn, whoIs } from '../trade/alike.ts';
 import type { TradeCase } from '../trade/case-facts.ts';
-import { givenAt } from '../written-sizes.ts';
+import { givenAt, sizeMend } from '../written-sizes.ts';
 
 /** Heights that are written for shelves, and whether shelves stay on their cleats. */
 export function shelfPlaceFindings(one: TradeCase): readonly Finding[] {
@@ -175,12 +175,7 @@ function cleatsOverRoom(shelves: ShelfDesign, laid: LaidCell, who: Who, { layout
     cleatsTooHigh.at(
       at ?? cleats.origin,
       { ...who, height, room, difference: height.minus(room) },
-      {
-        mends:
-          at === undefined || size.compare(room) > 0
-            ? []
-            : [{ how: 'height', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }],
-      },
+      { mends: size.compare(room) > 0 ? [] : sizeMend('height', at, size) },
     ),
   ];
 }

@@ -4,7 +4,7 @@ import { groupAlike } from '../../grouping.ts';
 import { insideOf, leftOfCompartments } from '../../parts/compartments.ts';
 import { bottomUp } from '../../parts/drawer-box.ts';
 import { laidDrawers } from '../../parts/laid-drawers.ts';
-import { givenAt } from '../written-sizes.ts';
+import { givenAt, sizeMend } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Whether the compartments of a drawer and the partitions between them come out. One finding for each statement. */
@@ -64,16 +64,12 @@ export function partitionFindings({ face, layout }: TradeCase): readonly Finding
     const lowest = group.reduce((least, each) => (each.room.compare(least.room) < 0 ? each : least));
     const { cell, words, compartments, height, room } = lowest;
     const who = cell.name === undefined ? { words } : { name: cell.name, words };
-    const at = givenAt(height);
     return partitionTooHigh.at(
       rootOrigin(height) ?? compartments.origin,
       { ...who, height: height.length, room, difference: height.length.minus(room) },
       {
         related: [{ role: 'drawer', values: who, origin: cell.origin }],
-        mends:
-          at === undefined
-            ? []
-            : [{ how: 'height', values: { size: room }, changes: [{ kind: 'set-length', at, to: room }] }],
+        mends: sizeMend('height', givenAt(height), room),
       },
     );
   });

@@ -6,7 +6,7 @@ import { laidDrawers } from '../../parts/laid-drawers.ts';
 import { THINNEST_WALL } from '../../tables/joinery-limits.ts';
 import { BOX_BOTTOM_UP, usual } from '../../tables/trade-habits.ts';
 import { limitIn } from '../../tables/trade-limits.ts';
-import { givenAt } from '../written-sizes.ts';
+import { givenAt, sizeMend } from '../written-sizes.ts';
 import type { TradeCase } from './case-facts.ts';
 
 /** Whether the bottom of each drawer, in its groove, lies within the height of the box. */
@@ -59,7 +59,6 @@ export function lowBottomFindings({ face, layout }: TradeCase): readonly Finding
   return groupAlike(low, ({ up, drawer }) => rootOrigin(up) ?? drawer.origin).map(
     ([{ cell, words, drawer, up, box }]) => {
       const who = cell.name === undefined ? { words } : { name: cell.name, words };
-      const at = givenAt(up);
       const size = usual(BOX_BOTTOM_UP, layout.unit).length;
       const fits = size.plus(bottomThickness(drawer, layout.unit).length).compare(box.y.size.length) <= 0;
       return drawerBottomTooLow.at(
@@ -67,10 +66,7 @@ export function lowBottomFindings({ face, layout }: TradeCase): readonly Finding
         { ...who, left: up.length, limit },
         {
           related: [{ role: 'drawer', values: who, origin: cell.origin }],
-          mends:
-            at === undefined || !fits
-              ? []
-              : [{ how: 'up', values: { size }, changes: [{ kind: 'set-length', at, to: size }] }],
+          mends: fits ? sizeMend('up', givenAt(up), size) : [],
         },
       );
     },
